@@ -1,0 +1,2 @@
+import { b } from "../bot/index.ts";
+console.log(b, process.pid);

@@ -1,0 +1,2 @@
+import { a } from "../knowledge/index.ts";
+export const b = a;

@@ -1,0 +1,14 @@
+// Tests read as statements about the trade; coverage is asked of the rooms that compute.
+import { defineConfig } from "vitest/config";
+
+export default defineConfig({
+  test: {
+    include: ["test/**/*.test.ts"],
+    coverage: {
+      provider: "v8",
+      include: ["knowledge/**/*.ts", "bot/**/*.ts"],
+      reporter: ["text-summary", "json-summary"],
+      thresholds: { lines: 90, branches: 90 },
+    },
+  },
+});
