@@ -1,0 +1,24 @@
+/** What the owner wants to know; the same facts serve every goal. */
+export const goals = ["which-variant", "right-for-car", "genuine", "what-should-it-have"] as const;
+export type Goal = (typeof goals)[number];
+
+/** Verdict classes beside the variants themselves. */
+export const notInHandbook = "not-in-the-handbook";
+export const rightForCarClasses = [
+  "as-built",
+  "right-kind-replaced",
+  "other-year-or-model",
+  "service-part",
+  "reproduction",
+  "other-maker",
+  notInHandbook,
+] as const;
+export const genuineClasses = ["genuine", "reproduction", "other-maker", notInHandbook] as const;
+
+/** Price of a wrong verdict in looks from outside; a purchase ("is it genuine?") costs more than curiosity. */
+export const lambdaOfGoal: Readonly<Record<Goal, number>> = {
+  "which-variant": 60,
+  "right-for-car": 60,
+  genuine: 120,
+  "what-should-it-have": 60,
+};
