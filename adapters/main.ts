@@ -1,2 +1,1 @@
-import { b } from "../bot/index.ts";
-console.log(b, process.pid);
+export {};

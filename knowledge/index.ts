@@ -1,1 +1,21 @@
-export const a = 1;
+// The front door of the knowledge room: explicit names under headings; nothing else is imported from outside.
+
+// Calendar
+export type { Interval } from "./calendar/interval.ts";
+
+// Evidence: what is said of a part and of its car
+export type { CarDescription, ProvenanceGrade } from "./evidence/car-description.ts";
+export { provenanceGrades } from "./evidence/car-description.ts";
+export type { Goal } from "./evidence/goal.ts";
+export { goals, notInHandbook } from "./evidence/goal.ts";
+export type { Report, ReportValue } from "./evidence/report.ts";
+export { notThere } from "./evidence/report.ts";
+
+// Handbook
+export type { Feature, Handbook, PartKind, Source, Variant } from "./handbook/schema.ts";
+
+// Identification
+export type { Identification } from "./identification/identification.ts";
+
+// Reading messages
+export type { MessageReading, ReadingContext } from "./language/message-reading.ts";
