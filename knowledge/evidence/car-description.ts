@@ -2,7 +2,12 @@
 import type { Interval } from "../calendar/interval.ts";
 
 /** How well the car's history is known: the chance that its parts are still those it was built with. */
-export const provenanceGrades = ["documented-from-new", "one-owner", "history-unknown", "known-replaced"] as const;
+export const provenanceGrades = [
+  "documented-from-new",
+  "one-owner",
+  "history-unknown",
+  "known-replaced",
+] as const;
 export type ProvenanceGrade = (typeof provenanceGrades)[number];
 
 export interface CarDescription {

@@ -32,7 +32,10 @@ export type ReportValue =
       readonly unitConfirmed?: boolean;
     }
   /** All readings of one date mark that fit, with weights that need not sum to one. */
-  | { readonly kind: "date"; readonly readings: readonly { readonly interval: Interval; readonly weight: number }[] }
+  | {
+      readonly kind: "date";
+      readonly readings: readonly { readonly interval: Interval; readonly weight: number }[];
+    }
   | { readonly kind: "cannot-tell" };
 
 export interface Report {

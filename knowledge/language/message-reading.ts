@@ -21,7 +21,12 @@ export interface FeatureFinding {
 export type CarFinding =
   | { readonly about: "model" | "trim" | "market"; readonly id: string; readonly words: string }
   | { readonly about: "built"; readonly interval: Interval; readonly words: string }
-  | { readonly about: "model-year"; readonly year: number; readonly interval: Interval; readonly words: string }
+  | {
+      readonly about: "model-year";
+      readonly year: number;
+      readonly interval: Interval;
+      readonly words: string;
+    }
   | { readonly about: "grade"; readonly grade: ProvenanceGrade; readonly words: string }
   | { readonly about: "loose-part"; readonly words: string }
   | {
@@ -81,9 +86,16 @@ export interface MessageReading {
   readonly intents: readonly Intent[];
   readonly misbeliefs: readonly MisbeliefFinding[];
   /** Words left aside on purpose, and why. */
-  readonly leftAside: readonly { readonly words: string; readonly because: "hearsay" | "question" | "another-car" | "several-readings" }[];
+  readonly leftAside: readonly {
+    readonly words: string;
+    readonly because: "hearsay" | "question" | "another-car" | "several-readings";
+  }[];
   /** A word close to a known one but not close enough to be taken: "did you mean". */
-  readonly nearMisses: readonly { readonly words: string; readonly meant: string; readonly kind: "part" | "feature" | "state" | "variant" }[];
+  readonly nearMisses: readonly {
+    readonly words: string;
+    readonly meant: string;
+    readonly kind: "part" | "feature" | "state" | "variant";
+  }[];
   /** True when nothing in the message was understood at all. */
   readonly isOpaque: boolean;
   /** The message as it may be shown and kept: serials masked, control characters gone, bounded. */
