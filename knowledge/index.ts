@@ -1,6 +1,7 @@
 // The front door of the knowledge room: explicit names under headings; nothing else is imported from outside.
 
 // Calendar
+export { formatInterval } from "./calendar/date-text.ts";
 export type { Interval } from "./calendar/interval.ts";
 
 // Evidence: what is said of a part and of its car
@@ -12,10 +13,20 @@ export type { Report, ReportValue } from "./evidence/report.ts";
 export { notThere } from "./evidence/report.ts";
 
 // Handbook
-export type { Feature, Handbook, PartKind, Source, Variant } from "./handbook/schema.ts";
+export type { Cars, Claim, Feature, Handbook, PartKind, Source, Variant } from "./handbook/schema.ts";
 
 // Identification
 export type { Identification } from "./identification/identification.ts";
 
 // Reading messages
-export type { MessageReading, ReadingContext } from "./language/message-reading.ts";
+export type {
+  CarFinding,
+  FeatureFinding,
+  Intent,
+  MessageReading,
+  ReadingContext,
+} from "./language/message-reading.ts";
+
+// Trade knowledge
+export { CAUTION_TAIL, cautionById } from "./trade/cautions.ts";
+export { sayProbability } from "./trade/probability-words.ts";

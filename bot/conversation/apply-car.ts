@@ -1,0 +1,107 @@
+/** Findings about the car become its description. Only the owner of a case describes its car. */
+import type { CarDescription, CarFinding, Cars } from "../../knowledge/index.ts";
+import { formatInterval } from "../../knowledge/index.ts";
+import type { CaseFacts } from "./case.ts";
+import { carLabels, historyWords, loosePartValue, notYourCar, serialMasked } from "./phrases/understood.ts";
+import type { Speaker } from "./speaker.ts";
+import { type UnderstoodItem, understoodItem } from "./understood.ts";
+
+export interface CarApplied {
+  readonly facts: CaseFacts;
+  readonly items: readonly UnderstoodItem[];
+  readonly remarks: readonly string[];
+}
+
+/** The case's facts with what was said of the car, later words over earlier ones. */
+export function applyCar(
+  cars: Cars,
+  facts: CaseFacts,
+  findings: readonly CarFinding[],
+  speaker: Speaker,
+): CarApplied {
+  if (findings.length === 0) return { facts, items: [], remarks: [] };
+  if (!speaker.isOwner) return { facts, items: [], remarks: [notYourCar] };
+  // An exact date said in the same breath as a model year or a serial is the better one: it comes last.
+  const ordered = [...findings].sort((one, other) => rank(one) - rank(other));
+  const car = ordered.reduce<CarDescription>(withFinding, facts.car);
+  return {
+    facts: { ...facts, car },
+    items: findings.map((finding) => carItem(cars, finding)),
+    remarks: findings.some((finding) => finding.about === "serial") ? [serialMasked] : [],
+  };
+}
+
+function rank(finding: CarFinding): number {
+  if (finding.about === "serial") return 0;
+  if (finding.about === "model-year") return 1;
+  return finding.about === "built" ? 2 : 3;
+}
+
+function withFinding(car: CarDescription, finding: CarFinding): CarDescription {
+  switch (finding.about) {
+    case "model":
+      return { ...car, model: finding.id };
+    case "trim":
+      return { ...car, trim: finding.id };
+    case "market":
+      return { ...car, market: finding.id };
+    case "built":
+      return { ...withoutModelYear(car), built: finding.interval };
+    case "model-year":
+      return { ...car, modelYear: finding.year, built: finding.interval };
+    case "grade":
+      return { ...car, grade: finding.grade };
+    case "loose-part":
+      return { ...car, isLoosePart: true };
+    case "serial":
+      return {
+        ...car,
+        maskedSerial: finding.masked,
+        ...(finding.interval === undefined || car.built !== undefined ? {} : { built: finding.interval }),
+      };
+  }
+}
+
+function withoutModelYear(car: CarDescription): CarDescription {
+  const { modelYear: _, ...rest } = car;
+  return rest;
+}
+
+function carItem(cars: Cars, finding: CarFinding): UnderstoodItem {
+  switch (finding.about) {
+    case "model":
+      return understoodItem(carLabels.model, nameIn(cars.models, finding.id));
+    case "trim":
+      return understoodItem(carLabels.trim, nameIn(cars.trims, finding.id));
+    case "market":
+      return understoodItem(carLabels.market, nameIn(cars.markets, finding.id));
+    case "built":
+      return understoodItem(carLabels.built, formatInterval(finding.interval));
+    case "model-year":
+      return understoodItem(carLabels.modelYear, String(finding.year));
+    case "grade":
+      return understoodItem(carLabels.grade, historyWords(finding.grade));
+    case "loose-part":
+      return understoodItem(carLabels.loose, loosePartValue);
+    case "serial":
+      return understoodItem(carLabels.serial, finding.masked);
+  }
+}
+
+function nameIn(named: readonly { readonly id: string; readonly name: string }[], id: string): string {
+  return named.find((one) => one.id === id)?.name ?? id;
+}
+
+/** The car in words, by label; what is unknown is left out. */
+export function carInWords(cars: Cars, car: CarDescription): Readonly<Record<string, string>> {
+  return {
+    ...(car.model === undefined ? {} : { model: nameIn(cars.models, car.model) }),
+    ...(car.trim === undefined ? {} : { trim: nameIn(cars.trims, car.trim) }),
+    ...(car.market === undefined ? {} : { market: nameIn(cars.markets, car.market) }),
+    ...(car.built === undefined ? {} : { built: formatInterval(car.built) }),
+    ...(car.modelYear === undefined ? {} : { "model year": String(car.modelYear) }),
+    ...(car.grade === undefined ? {} : { history: historyWords(car.grade) }),
+    ...(car.maskedSerial === undefined ? {} : { serial: car.maskedSerial }),
+    ...(car.isLoosePart === true ? { part: loosePartValue } : {}),
+  };
+}

@@ -1,0 +1,99 @@
+/**
+ * Findings about the part become reports. A later report of the same person on the same feature replaces the earlier
+ * one; reports of different people stand side by side, for the identification weighs them together.
+ */
+import type { Feature, FeatureFinding, PartKind, Report, ReportValue } from "../../knowledge/index.ts";
+import type { CaseFacts } from "./case.ts";
+import {
+  certaintyDoubt,
+  replacedEarlier,
+  saidByAnother,
+  severalReadings,
+  unitNotSaid,
+} from "./phrases/understood.ts";
+import { sayValue } from "./say-value.ts";
+import type { Speaker } from "./speaker.ts";
+import { type UnderstoodItem, understoodItem } from "./understood.ts";
+
+export interface FactsApplied {
+  readonly facts: CaseFacts;
+  readonly items: readonly UnderstoodItem[];
+}
+
+/** The case's facts with the findings applied in the order said; findings on features the part has not are dropped. */
+export function applyFacts(
+  part: PartKind,
+  facts: CaseFacts,
+  findings: readonly FeatureFinding[],
+  speaker: Speaker,
+): FactsApplied {
+  return findings.reduce<FactsApplied>(
+    (applied, finding) => {
+      const feature = part.features.find((one) => one.id === finding.feature);
+      return feature === undefined ? applied : applyFinding(applied, feature, finding, speaker);
+    },
+    { facts, items: [] },
+  );
+}
+
+function applyFinding(
+  applied: FactsApplied,
+  feature: Feature,
+  finding: FeatureFinding,
+  speaker: Speaker,
+): FactsApplied {
+  const { facts } = applied;
+  const earlier = reportBy(facts.reports, feature.id, speaker.id);
+  const report: Report = {
+    feature: feature.id,
+    by: speaker.id,
+    certainty: finding.value.kind === "cannot-tell" ? 1 : finding.certainty,
+    words: finding.words,
+    value: finding.value,
+  };
+  const value = sayValue(feature, report.value);
+  const before = earlier === undefined ? undefined : sayValue(feature, earlier.value);
+  const item = understoodItem(feature.name, value, [
+    ...doubtsOf(report),
+    speaker.isOwner ? undefined : saidByAnother,
+    before === undefined || before === value ? undefined : replacedEarlier(before),
+  ]);
+  return {
+    facts: {
+      ...facts,
+      reports: withReport(facts.reports, report),
+      rechecked: recheckedAfter(facts, feature.id),
+    },
+    items: [...applied.items.filter((one) => one.label !== feature.name), item],
+  };
+}
+
+export function reportBy(reports: readonly Report[], feature: string, person: string): Report | undefined {
+  return reports.find((report) => report.feature === feature && report.by === person);
+}
+
+/** The reports with this one in place of the same person's earlier one on the same feature, or at the end. */
+export function withReport(reports: readonly Report[], report: Report): readonly Report[] {
+  const isSame = (other: Report) => other.feature === report.feature && other.by === report.by;
+  if (!reports.some(isSame)) return [...reports, report];
+  return reports.map((other) => (isSame(other) ? report : other));
+}
+
+// An answer to a question about a fact that was already told is a second look.
+function recheckedAfter(facts: CaseFacts, feature: string): readonly string[] {
+  const wasTold = facts.reports.some((report) => report.feature === feature);
+  const wasAskedAgain = facts.open?.feature === feature && wasTold;
+  return wasAskedAgain && !facts.rechecked.includes(feature)
+    ? [...facts.rechecked, feature]
+    : facts.rechecked;
+}
+
+function doubtsOf(report: Report): readonly (string | undefined)[] {
+  return [certaintyDoubt(report.certainty), formDoubt(report.value)];
+}
+
+function formDoubt(value: ReportValue): string | undefined {
+  if (value.kind === "measurement" && value.unit === null) return unitNotSaid;
+  if (value.kind === "date" && value.readings.length > 1) return severalReadings(value.readings.length);
+  return undefined;
+}

@@ -1,0 +1,113 @@
+/**
+ * A case is one owner's question about one part: what was said, by whom, and which question is open. All of it is a
+ * plain JSON value with one schema, so that a store may keep it anywhere and a damaged or older state is found at once.
+ */
+import { z } from "zod";
+import type { CarDescription, Interval, Report } from "../../knowledge/index.ts";
+import { goals, provenanceGrades } from "../../knowledge/index.ts";
+
+const Span: z.ZodType<Interval> = z.strictObject({ from: z.number(), to: z.number() }).readonly();
+
+const ReportedValue = z.discriminatedUnion("kind", [
+  z.strictObject({ kind: z.literal("state"), state: z.string() }),
+  z.strictObject({ kind: z.literal("weighed-states"), weights: z.record(z.string(), z.number()) }),
+  z.strictObject({
+    kind: z.literal("measurement"),
+    value: z.number(),
+    halfWidth: z.number(),
+    unit: z.enum(["mm", "cm", "in", "g", "kg", "lb", "oz"]).nullable(),
+    instrument: z.enum(["tape", "rule", "caliper", "kitchen-scale", "guess"]).exactOptional(),
+    unitConfirmed: z.boolean().exactOptional(),
+  }),
+  z.strictObject({
+    kind: z.literal("date"),
+    readings: z.array(z.strictObject({ interval: Span, weight: z.number() })),
+  }),
+  z.strictObject({ kind: z.literal("cannot-tell") }),
+]);
+
+const KeptReport: z.ZodType<Report> = z.strictObject({
+  feature: z.string(),
+  by: z.string(),
+  certainty: z.number().min(0).max(1),
+  words: z.string(),
+  value: ReportedValue,
+});
+
+const KeptCar: z.ZodType<CarDescription> = z.strictObject({
+  model: z.string().exactOptional(),
+  trim: z.string().exactOptional(),
+  market: z.string().exactOptional(),
+  built: Span.exactOptional(),
+  modelYear: z.number().exactOptional(),
+  grade: z.enum(provenanceGrades).exactOptional(),
+  isLoosePart: z.boolean().exactOptional(),
+  maskedSerial: z.string().exactOptional(),
+});
+
+/** The question that waits for an answer; `unit` is the one we proposed, for "420, that is mm?". */
+const OpenQuestion = z.strictObject({ feature: z.string(), unit: z.string().exactOptional() }).readonly();
+export type OpenQuestion = z.output<typeof OpenQuestion>;
+
+/** Everything that a step may change and that an undo brings back. */
+const CaseFacts = z
+  .strictObject({
+    part: z.string().nullable(),
+    goal: z.enum(goals),
+    car: KeptCar,
+    reports: z.array(KeptReport).readonly(),
+    /** Questions about the car ("car.built" …) to which the answer was "cannot tell". */
+    unanswerable: z.array(z.string()).readonly(),
+    /** Facts already looked at a second time; they are not doubted aloud again. */
+    rechecked: z.array(z.string()).readonly(),
+    open: OpenQuestion.nullable(),
+  })
+  .readonly();
+export type CaseFacts = z.output<typeof CaseFacts>;
+
+export const Case = z
+  .strictObject({
+    id: z.string(),
+    /** Counts from one within the conversation; what people call it by. */
+    number: z.number().int().positive(),
+    /** Who asked; the car is theirs, and facts by others are marked as such. */
+    owner: z.string(),
+    /** Id of the handbook it is read against. */
+    handbook: z.string(),
+    facts: CaseFacts,
+    /** Earlier facts, oldest first, at most `historyLimit`. */
+    history: z.array(CaseFacts).readonly(),
+  })
+  .readonly();
+export type Case = z.output<typeof Case>;
+
+/** How many steps can be taken back. */
+export const historyLimit = 60;
+
+/** Facts of a case about which nothing has been said yet. */
+export const noFacts: CaseFacts = {
+  part: null,
+  goal: "which-variant",
+  car: {},
+  reports: [],
+  unanswerable: [],
+  rechecked: [],
+  open: null,
+};
+
+/** The case with new facts, the old ones kept for undo; the same case when nothing but the open question changed. */
+export function withFacts(kept: Case, facts: CaseFacts): Case {
+  if (saysTheSame(kept.facts, facts)) return { ...kept, facts };
+  return { ...kept, facts, history: [...kept.history, kept.facts].slice(-historyLimit) };
+}
+
+/** The case as it was before its last change; undefined when there is nothing to take back. */
+export function takenBack(kept: Case): Case | undefined {
+  const before = kept.history.at(-1);
+  return before && { ...kept, facts: before, history: kept.history.slice(0, -1) };
+}
+
+function saysTheSame(one: CaseFacts, other: CaseFacts): boolean {
+  const spoken = (facts: CaseFacts) => JSON.stringify({ ...facts, open: null });
+  return spoken(one) === spoken(other);
+}

@@ -1,0 +1,75 @@
+/**
+ * A conversation is a place where people talk and the cases opened there. Each person has a case in hand; somebody who
+ * has none joins the case talked of last, because that is what a second voice in a thread is about.
+ */
+import { z } from "zod";
+import { Case, type CaseFacts, noFacts } from "./case.ts";
+
+/** Raised when the shape of a kept conversation changes; older ones are then read by their own rules. */
+export const conversationVersion = 1;
+
+export const Conversation = z
+  .strictObject({
+    version: z.literal(conversationVersion),
+    cases: z.array(Case).readonly(),
+    /** The case each person has in hand, by person. */
+    inHand: z.record(z.string(), z.string()).readonly(),
+    /** The case talked of last. */
+    latest: z.string().nullable(),
+  })
+  .readonly();
+export type Conversation = z.output<typeof Conversation>;
+
+export const emptyConversation: Conversation = {
+  version: conversationVersion,
+  cases: [],
+  inHand: {},
+  latest: null,
+};
+
+export function findCase(conversation: Conversation, id: string): Case | undefined {
+  return conversation.cases.find((kept) => kept.id === id);
+}
+
+/** The case a person speaks about when they do not say which; undefined in an empty conversation. */
+export function caseInHand(conversation: Conversation, person: string): Case | undefined {
+  const own = Object.hasOwn(conversation.inHand, person) ? conversation.inHand[person] : undefined;
+  const id = own ?? conversation.latest;
+  return id === null || id === undefined ? undefined : findCase(conversation, id);
+}
+
+/** The conversation with this case put in place of its earlier self, or added, and in the person's hand. */
+export function withCaseInHand(conversation: Conversation, kept: Case, person: string): Conversation {
+  return {
+    ...withCase(conversation, kept),
+    inHand: { ...conversation.inHand, [person]: kept.id },
+    latest: kept.id,
+  };
+}
+
+/** The conversation with this case put in place of its earlier self, or added. */
+export function withCase(conversation: Conversation, kept: Case): Conversation {
+  const isKnown = conversation.cases.some((other) => other.id === kept.id);
+  const cases = isKnown
+    ? conversation.cases.map((other) => (other.id === kept.id ? kept : other))
+    : [...conversation.cases, kept];
+  return { ...conversation, cases };
+}
+
+/** A fresh case with the next number; it is not yet part of the conversation. */
+export function newCase(
+  conversation: Conversation,
+  owner: string,
+  handbook: string,
+  facts: Partial<CaseFacts> = {},
+): Case {
+  const number = conversation.cases.reduce((last, kept) => Math.max(last, kept.number), 0) + 1;
+  return {
+    id: `case-${number}`,
+    number,
+    owner,
+    handbook,
+    facts: { ...noFacts, ...facts },
+    history: [],
+  };
+}

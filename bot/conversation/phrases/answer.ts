@@ -1,0 +1,49 @@
+/** The answer when asking more would not change it: what it is, for, against, open, and what would settle it. */
+import { capitalised, listed, sentence, withThe } from "./grammar.ts";
+
+/** "Very likely (94 %) the trade reproduction." from the words of a probability and a name. */
+export const answerLine = (probability: string, name: string) => `${capitalised(probability)}: ${name}.`;
+export const whichItIs = (name: string, probability: string) =>
+  `Which one: ${withThe(name)}, ${probability}.`;
+export const forIt = "For it";
+export const againstIt = "Against it";
+export const saysNothingEitherWay = (facts: readonly string[]) => `Says little either way: ${listed(facts)}.`;
+
+export const leftOpenRival = (rival: string, probability: string) => `Left open: ${rival}, ${probability}.`;
+export const leftOpenLittle = (share: string) =>
+  `Left open: little; everything else together comes to ${share}.`;
+export const wouldSettle = (features: readonly string[]) => `What would settle it: ${listed(features)}.`;
+export const wouldSettleNothing = "Nothing in the handbook that you have not answered would settle it.";
+export const hingesOn = (facts: readonly string[]) =>
+  `It hinges on ${listed(facts)}: were that wrong, the answer would change.`;
+export const dearer = (feature: string, effort: string) => `${feature} (${effort})`;
+export const couldNotTell = (feature: string) => `${feature} (you could not tell)`;
+
+// For your car
+export const carNotTold = (variant: string, periods: string) =>
+  `For your car: you have not told me its build date. ${sentence(`${withThe(variant)} belongs to cars built ${periods}`)}`;
+export const carNotToldAndNeverFitted = (variant: string) =>
+  `For your car: the works never fitted ${withThe(variant)} to a new car.`;
+export const carShouldHave = (date: string, variant: string, probability: string) =>
+  `For your car: one built ${date} left the works with ${withThe(variant)}, ${probability}.`;
+export const loosePart = "It is a loose part, so no car speaks for or against it.";
+
+// What should it have
+export const shouldHave = (name: string, probability: string) =>
+  `As built: ${withThe(name)}, ${probability}.`;
+export const bothWereFitted = (date: string, names: readonly string[]) =>
+  `${capitalised(date)} lies in the time when ${listed(names)} were all fitted.`;
+export const inChangeover = (date: string, one: string, other: string) =>
+  `${capitalised(date)} lies in the time when both were fitted, ${withThe(one)} and ${withThe(other)}.`;
+
+export const edition = (name: string, hash: string) => `${name}, edition ${hash}`;
+
+export const choiceLabels = {
+  sources: "show the sources",
+  car: "tell me about the car",
+  keeper: "ask a keeper",
+  rightForCar: "is it right for my car?",
+  compare: "compare the two",
+  nextCase: "a new part",
+  photographs: "what to photograph",
+} as const;

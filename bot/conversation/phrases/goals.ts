@@ -1,0 +1,30 @@
+/** What a goal and the classes of its answer are called in a sentence. */
+import type { Goal } from "../../../knowledge/index.ts";
+
+/** Completes "you want to know …". */
+export const goalWords: Readonly<Record<Goal, string>> = {
+  "which-variant": "which kind it is",
+  "right-for-car": "whether it is right for the car",
+  genuine: "whether it is genuine",
+  "what-should-it-have": "what the car should have",
+};
+
+export const notInHandbookWords = "something not in the handbook";
+
+const classWords: Readonly<Record<string, string>> = {
+  "as-built": "the one the car left the works with",
+  "right-kind-replaced": "the right kind, fitted later",
+  "other-year-or-model": "a works part from another year or model",
+  "service-part": "a service part, sold later over the counter",
+  genuine: "genuine, from the works or its counter",
+  reproduction: "a reproduction",
+  "other-maker": "another maker's part",
+  "not-in-the-handbook": notInHandbookWords,
+};
+
+/** The words for a class that is not a variant; undefined for a variant's id. */
+export function wordsOfClass(id: string): string | undefined {
+  return Object.hasOwn(classWords, id) ? classWords[id] : undefined;
+}
+
+export const kindItWasBuiltWithWords = "the kind the car was built with";

@@ -1,0 +1,21 @@
+/** Where the case stands before it is settled. */
+import { listed, withThe } from "./grammar.ts";
+
+export const standingLead = "Where it stands";
+export const nothingSeenYet = "Before anything is looked at";
+export const asBuiltLead = "What the works fitted";
+
+export const restsOnCar = "This rests on your car's date, not on what you saw.";
+export const restsOnCommonness =
+  "So far this is only how common each kind is; nothing you told me moves it yet.";
+export const saysLittle = (facts: readonly string[]) =>
+  `${facts.length === 1 ? "This says" : "These say"} little here: ${listed(facts)}.`;
+export const mayBeUnknown = (probability: string) =>
+  `That it is something not in the handbook: ${probability}.`;
+export const noVerdictYet = (one: string, other: string, features: readonly string[]) =>
+  features.length === 0
+    ? `No verdict: it lies between ${withThe(one)} and ${withThe(other)}, and nothing that I may still ask tells them apart.`
+    : `No verdict: it lies between ${withThe(one)} and ${withThe(other)}. What tells them apart: ${listed(features)}.`;
+export const builtWithKind = (probability: string) =>
+  `It is the kind the car was built with: ${probability}.`;
+export const stillTheOne = (probability: string) => `That it is still the one it left with: ${probability}.`;

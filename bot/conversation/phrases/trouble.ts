@@ -1,0 +1,27 @@
+/** When facts pull apart, a reading looks wrong, a date cannot be, or nothing fits. */
+import { listed, numberInWords, sentence } from "./grammar.ts";
+
+export const pullApart = (one: string, other: string) =>
+  `These two do not go together: ${one}, and ${other}. Most likely one was misread.`;
+export const pullsAlone = (fact: string) =>
+  `One thing does not go with the rest: ${fact}. It may have been misread.`;
+export const sameTwice = (fact: string) => `${sentence(fact)} You have looked twice, so I take it as it is.`;
+
+export const farFromAll = (reading: string, from: string, to: string) =>
+  `${reading} lies far from every kind in the handbook (${from} to ${to}). Where was it measured, from which edge to which?`;
+export const farFromEverything = (reading: string) =>
+  `${reading} lies far from every kind in the handbook. Where was it measured, from which edge to which?`;
+
+export const dateAfter = (earlier: string, later: string) =>
+  `${earlier} comes after ${later}; it has to come before. One of the two is misread, or the part came later than the car.`;
+export const dateTooLongBefore = (earlier: string, later: string) =>
+  `${earlier} comes unusually long before ${later}. Old stock is possible, so is a misread mark.`;
+export const builtDate = (date: string) => `the car's build date (${date})`;
+export const datedMark = (feature: string, date: string) => `the ${feature} (${date})`;
+
+export const nothingFits = (part: string, variants: number, best: string) =>
+  `What you describe fits none of the ${numberInWords(variants)} kinds of ${part} in the handbook well (best: ${best}).`;
+export const oddOnesOut = (facts: readonly string[]) =>
+  facts.length === 1 ? `The odd one out is: ${facts[0]}.` : `The odd ones out are: ${listed(facts)}.`;
+export const photographTheOddOne =
+  "Please photograph that and any mark. “Ask a keeper” writes your notes up for somebody who may know it.";

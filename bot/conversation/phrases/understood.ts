@@ -1,0 +1,75 @@
+/** What is said about the words just read: taken, taken with doubt, left aside, not understood. */
+import { capitalised, quoted } from "./grammar.ts";
+
+export const understoodLead = "I read";
+
+export const partLabel = "part";
+export const carLabels = {
+  model: "car",
+  trim: "trim",
+  market: "market",
+  built: "car built",
+  modelYear: "model year",
+  grade: "history",
+  loose: "the part",
+  serial: "chassis number",
+} as const;
+
+export const loosePartValue = "loose, not on a car";
+
+const gradeWords: Readonly<Record<string, string>> = {
+  "documented-from-new": "documented from new",
+  "one-owner": "one owner",
+  "history-unknown": "not known",
+  "known-replaced": "part known to be replaced",
+};
+export function historyWords(grade: string): string {
+  return gradeWords[grade] ?? grade;
+}
+
+/** The doubt shown beside a value, none when it was said firmly. */
+export function certaintyDoubt(certainty: number): string | undefined {
+  if (certainty >= 0.95) return undefined;
+  return certainty >= 0.65 ? "you think" : "hard to tell";
+}
+export const saidByAnother = "said by another member";
+export const unitNotSaid = "unit not said";
+export const severalReadings = (count: number) => `${count} ways to read it`;
+export const cannotTellValue = "cannot tell";
+
+/** Beside a value that took the place of an earlier one by the same person. */
+export const replacedEarlier = (earlier: string) => `before: ${earlier}`;
+
+export const hearsayLeftAside = (words: string) =>
+  `${quoted(words)} I leave aside: it is what somebody says, not what you saw.`;
+export const namedVariantLeftAside = (variant: string, who: "another" | "you") =>
+  who === "another"
+    ? `That it is called ${variant} I leave aside: a name is not something you saw.`
+    : `You take it for ${variant}. I keep that in mind, but only what can be seen counts.`;
+export const anotherCarLeftAside = (words: string) =>
+  `${quoted(words)} is about another car, so it does not count here.`;
+export const severalReadingsLeftAside = (words: string) =>
+  `${quoted(words)} can be read in more than one way, so I took neither.`;
+export const notYourCar = "What you say of the car I leave aside: this case is about somebody else's.";
+export const serialMasked = "I keep the chassis number only masked.";
+
+export const didYouMean = (words: string, meant: string) => `${quoted(words)}: did you mean ${meant}?`;
+export const yesMeant = (meant: string) => `yes, ${meant}`;
+
+export const goalChanged = (goal: string) => `You want to know ${goal}.`;
+
+export const notUnderstood = "I did not understand that.";
+export const nothingSaid = "There was nothing to read in that message.";
+export const readOnlySoFar = (characters: number) =>
+  `That message is very long: I read the first ${thousands(characters)} characters.`;
+
+export const misbeliefLead = (claim: string) => `Often said: ${quoted(claim, 160)}`;
+
+/** A correction with its sources behind it, "(no source)" never hidden. */
+export function correction(text: string, sources: string): string {
+  return sources === "" ? capitalised(text) : `${capitalised(text)} ${sources}`;
+}
+
+function thousands(count: number): string {
+  return String(count).replace(/(\d)(?=(\d{3})+$)/g, "$1,");
+}

@@ -1,0 +1,85 @@
+/**
+ * A reply as plain text: what a terminal prints, what a script reads as "text", and what a keeper is handed. The order
+ * is that of the blocks and every word is theirs; only line breaks, marks and indents are added here.
+ */
+import type { Block, Choice, QuestionBlock, Reply } from "./reply.ts";
+
+/** The whole reply, blocks apart by one empty line where they differ in kind; no line break at the end. */
+export function plainText(reply: Reply): string {
+  return reply.blocks
+    .map(plainBlock)
+    .filter((text) => text !== "")
+    .join("\n");
+}
+
+/** One block as lines. */
+export function plainBlock(block: Block): string {
+  switch (block.kind) {
+    case "text":
+      return block.text;
+    case "understood":
+      return lines([understoodLine(block), ...block.remarks]);
+    case "standing":
+      return block.items.length === 0
+        ? ""
+        : `${block.lead}: ${block.items.map((item) => `${item.name}, ${item.words}`).join("; ")}.`;
+    case "evidence":
+      return evidenceLines(block);
+    case "question":
+      return questionLines(block);
+    case "picture":
+      return `(${block.alternative})`;
+    case "table":
+      return tableLines(block);
+    case "list":
+      return lines([block.lead, ...block.items.map((item) => `  - ${item}`)]);
+    case "cautions":
+      return lines(block.lines.map((line) => `! ${line}`));
+    case "sources":
+      return lines(block.items.map((item) => `  [${item.short}] ${item.citation} (grade ${item.grade})`));
+    case "choices":
+      return buttons(block.choices);
+    case "edition":
+      return `(${block.text})`;
+  }
+}
+
+function understoodLine(block: Extract<Block, { kind: "understood" }>): string {
+  if (block.items.length === 0) return "";
+  const items = block.items.map(
+    ({ label, value, doubt }) => `${label}: ${value}${doubt === undefined ? "" : ` (${doubt})`}`,
+  );
+  return `${block.lead} – ${items.join("; ")}.`;
+}
+
+function evidenceLines(block: Extract<Block, { kind: "evidence" }>): string {
+  return lines(
+    block.items.map(({ words, bans, strength, sources }) =>
+      [bans > 0 ? "  +" : "  –", words, `(${strength})`, sources].filter((piece) => piece !== "").join(" "),
+    ),
+  );
+}
+
+function questionLines(block: QuestionBlock): string {
+  return lines([`> ${block.text}`, buttons([...block.answers, ...block.besides])]);
+}
+
+function tableLines(block: Extract<Block, { kind: "table" }>): string {
+  const rows = [block.head, ...block.rows];
+  const widths = block.head.map((_, column) => Math.max(...rows.map((row) => row[column]?.length ?? 0)));
+  const padded = rows.map((row) =>
+    row
+      .map((cell, column) => cell.padEnd(widths[column] ?? 0))
+      .join("  ")
+      .trimEnd(),
+  );
+  return lines([block.caption, ...padded.map((row) => `  ${row}`)]);
+}
+
+function buttons(choices: readonly Choice[]): string {
+  return choices.map((choice) => `[${choice.label}]`).join(" ");
+}
+
+function lines(texts: readonly string[]): string {
+  return texts.filter((text) => text !== "").join("\n");
+}
