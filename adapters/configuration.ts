@@ -1,0 +1,110 @@
+/**
+ * The configuration: one zod object over the environment, parsed once. All problems are listed together and no
+ * value is ever echoed, because a value may be a password. A file was not taken: containers and shells speak environment.
+ */
+import { delimiter } from "node:path";
+import { fileURLToPath } from "node:url";
+import { z } from "zod";
+import { closestName } from "./closest-name.ts";
+
+/** The handbook that is shipped with the program, wherever it is started from. */
+export const demonstrationHandbook: string = fileURLToPath(
+  new URL("../knowledge/handbooks/wexcombe-shrike", import.meta.url),
+);
+
+export const logLevels = ["fatal", "error", "warn", "info", "debug", "trace", "silent"] as const;
+export type LogLevel = (typeof logLevels)[number];
+
+const Environment = z.object({
+  DATA_DIR: z.string().default("./data"),
+  DATABASE_URL: z
+    .string()
+    .refine(isPostgresAddress, "an address that begins with postgres:// or postgresql:// is needed")
+    .optional(),
+  HANDBOOKS: z
+    .string()
+    .default(demonstrationHandbook)
+    .transform(foldersOf)
+    .refine((folders) => folders.length > 0, "at least one folder is needed"),
+  PORT: z
+    .string()
+    .default("8787")
+    .refine(isPort, "a whole number from 0 to 65535 is needed")
+    .transform(Number),
+  HOST: z
+    .string()
+    .default("127.0.0.1")
+    .refine((host) => !/[\s/]/u.test(host), "a host name or address without a scheme or path is needed"),
+  LOG_LEVEL: z.enum(logLevels, `one of ${logLevels.join(", ")} is needed`).default("info"),
+});
+
+export interface Configuration {
+  readonly dataFolder: string;
+  readonly databaseUrl: string | undefined;
+  readonly handbookFolders: readonly string[];
+  /** 0 lets the system choose a free one. */
+  readonly port: number;
+  readonly host: string;
+  readonly logLevel: LogLevel;
+}
+
+export type ConfigurationResult =
+  | { readonly ok: true; readonly configuration: Configuration; readonly hints: readonly string[] }
+  /** One line each: "NAME: what is needed". */
+  | { readonly ok: false; readonly problems: readonly string[] };
+
+/** The names that are read; everything else in the environment is somebody else's. */
+export const variableNames: readonly string[] = Object.keys(Environment.shape);
+
+/** The configuration in `environment`, or every problem it has. A variable that is set to nothing counts as not set. */
+export function parseConfiguration(
+  environment: Readonly<Record<string, string | undefined>>,
+): ConfigurationResult {
+  const given = Object.fromEntries(
+    variableNames.flatMap((name) => {
+      const value = environment[name]?.trim();
+      return value === undefined || value === "" ? [] : [[name, value]];
+    }),
+  );
+  const parsed = Environment.safeParse(given);
+  if (!parsed.success) {
+    const problems = parsed.error.issues.map((issue) => `${issue.path.join(".")}: ${issue.message}`);
+    return { ok: false, problems };
+  }
+  const { data } = parsed;
+  const configuration: Configuration = {
+    dataFolder: data.DATA_DIR,
+    databaseUrl: data.DATABASE_URL,
+    handbookFolders: data.HANDBOOKS,
+    port: data.PORT,
+    host: data.HOST,
+    logLevel: data.LOG_LEVEL,
+  };
+  return { ok: true, configuration, hints: hintsFor(Object.keys(environment)) };
+}
+
+/** "did you mean" for variables that are one or two slips away from a known one and would be silently ignored. */
+function hintsFor(names: readonly string[]): readonly string[] {
+  return names
+    .filter((name) => !variableNames.includes(name))
+    .flatMap((name) => {
+      const meant = closestName(name.toUpperCase(), variableNames);
+      return meant === undefined ? [] : [`${name} is not read; did you mean ${meant}`];
+    });
+}
+
+function isPostgresAddress(text: string): boolean {
+  return /^postgres(?:ql)?:\/\/\S+$/u.test(text) && URL.canParse(text);
+}
+
+function isPort(text: string): boolean {
+  return /^\d{1,5}$/u.test(text) && Number(text) <= 65535;
+}
+
+function foldersOf(text: string): readonly string[] {
+  const separator = delimiter === ";" ? /[,;]/u : /[,:]/u;
+  return text
+    .split(separator)
+    .map((folder) => folder.trim())
+    .filter((folder) => folder !== "");
+}

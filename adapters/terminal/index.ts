@@ -1,0 +1,71 @@
+/**
+ * The conversation in a terminal or a pipe: node:readline, because it serves both and writes no cursor codes into a pipe.
+ * It prints a prompt only where somebody sits, and ends with its input.
+ */
+import { createInterface } from "node:readline";
+import type { ReadStream, WriteStream } from "node:tty";
+import type { IncomingMessage, Reply } from "../../bot/index.ts";
+import { renderReply } from "./render.ts";
+import { typedAgainst } from "./typed-choice.ts";
+import { typedMessages } from "./typed-messages.ts";
+import { wrapped } from "./wrap.ts";
+
+export interface TerminalOptions {
+  readonly input: NodeJS.ReadStream | ReadStream;
+  readonly output: NodeJS.WriteStream | WriteStream;
+  /** Each a paragraph of its own; lines that begin with "- " are examples. */
+  readonly greeting: readonly string[];
+  readonly ask: (message: IncomingMessage) => Promise<Reply>;
+  /** Where a drawing of the handbook lies for this person. */
+  readonly locate: (path: string) => string;
+  /** Ends the conversation from outside. */
+  readonly signal?: AbortSignal;
+}
+
+const WIDEST = 100;
+const PIPE_WIDTH = 80;
+const PROMPT = "> ";
+const FAREWELLS = new Set(["quit", "bye", "exit"]);
+
+/** Talks until the input ends, somebody says bye or presses Ctrl-C; what `ask` throws comes out here. */
+export async function startTerminal(options: TerminalOptions): Promise<void> {
+  const { input, output } = options;
+  const isTerminal = input.isTTY === true && output.isTTY === true;
+  const lines = createInterface({
+    input,
+    ...(isTerminal ? { output, prompt: PROMPT } : {}),
+    terminal: isTerminal,
+    crlfDelay: Number.POSITIVE_INFINITY,
+  });
+  const messages = typedMessages(lines, isTerminal);
+  lines.on("SIGINT", () => lines.close());
+  options.signal?.addEventListener("abort", () => lines.close(), { once: true });
+  const prompt = () => (isTerminal ? lines.prompt() : undefined);
+
+  write(
+    output,
+    options.greeting.flatMap((line) => wrapped(line, pageOf(output).width)),
+  );
+  prompt();
+  let last: Reply | undefined;
+  for await (const message of messages) {
+    if (FAREWELLS.has(message.trim().toLowerCase())) break;
+    if (message.trim() !== "") {
+      last = await options.ask({ conversation: "terminal", from: "you", ...typedAgainst(message, last) });
+      write(output, ["", ...renderReply(last, { ...pageOf(output), locate: options.locate }), ""]);
+    }
+    prompt();
+  }
+  lines.close();
+  if (isTerminal) output.write("\n");
+}
+
+function write(output: NodeJS.WritableStream, lines: readonly string[]): void {
+  output.write(`${lines.join("\n")}\n`);
+}
+
+/** Asked before every reply: a window may have been resized. hasColors honours NO_COLOR and TERM=dumb. */
+function pageOf(output: TerminalOptions["output"]): { readonly width: number; readonly colour: boolean } {
+  if (output.isTTY !== true) return { width: PIPE_WIDTH, colour: false };
+  return { width: Math.min(output.columns, WIDEST), colour: output.hasColors() };
+}

@@ -1,0 +1,128 @@
+/**
+ * A reply as lines for a terminal or a pipe: pure, block by block, for a given width, with colour or without. Rendered
+ * from the blocks themselves and not from markup, so that nothing a member wrote can become formatting.
+ */
+import { styleText } from "node:util";
+import type { Block, Choice, QuestionBlock, Reply } from "../../bot/index.ts";
+import { evidenceLines, standingLines, tableLines } from "./render-figures.ts";
+import { clean, padded, textWidth, wrapped } from "./wrap.ts";
+
+export interface Page {
+  /** Columns; lines are no longer than this from 24 columns on. */
+  readonly width: number;
+  readonly colour: boolean;
+  /** Where a drawing of the handbook lies for the person at this terminal; the path itself when not given. */
+  readonly locate?: (path: string) => string;
+}
+
+type Style = "bold" | "dim" | "yellow" | "cyan";
+
+/** The lines of a reply, without a line end; blocks are set apart by an empty line. No blocks: no lines. */
+export function renderReply(reply: Reply, page: Page): readonly string[] {
+  const hasQuestion = reply.blocks.some((block) => block.kind === "question");
+  const sections = reply.blocks
+    .map((block) => blockLines(block, page, hasQuestion))
+    .filter((lines) => lines.length > 0);
+  return sections.flatMap((lines, index) => (index === 0 ? lines : ["", ...lines]));
+}
+
+function blockLines(block: Block, page: Page, hasQuestion: boolean): readonly string[] {
+  const { width } = page;
+  switch (block.kind) {
+    case "text":
+      return textLines(block.text, block.tone ?? "plain", page);
+    case "understood":
+      return understoodLines(block, page);
+    case "standing":
+      return [...lead(block.lead, page), ...standingLines(block.items, width)];
+    case "evidence":
+      return evidenceLines(block, width);
+    case "question":
+      return questionLines(block, page);
+    case "picture":
+      return pictureLines(block, page);
+    case "table":
+      return [...painted("bold", wrapped(block.caption, width), page), ...tableLines(block, width)];
+    case "list":
+      return [...lead(block.lead, page), ...block.items.flatMap((item) => wrapped(item, width, "  - "))];
+    case "cautions":
+      return block.lines.flatMap((line) => painted("yellow", wrapped(line, width, "! "), page));
+    case "sources":
+      return block.items.flatMap((item) =>
+        painted("dim", wrapped(`[${item.short}] ${item.citation} (${item.grade})`, width, "  "), page),
+      );
+    case "choices":
+      return hasQuestion ? besidesLines(block.choices, page) : numberedLines(block.choices, page);
+    case "edition":
+      return painted("dim", wrapped(block.text, width), page);
+  }
+}
+
+function textLines(
+  text: string,
+  tone: "plain" | "answer" | "caution" | "aside",
+  page: Page,
+): readonly string[] {
+  switch (tone) {
+    case "plain":
+      return wrapped(text, page.width);
+    case "answer":
+      return painted("bold", wrapped(text, page.width), page);
+    case "caution":
+      return painted("yellow", wrapped(text, page.width, "! "), page);
+    case "aside":
+      return painted("dim", wrapped(text, page.width), page);
+  }
+}
+
+function understoodLines(block: Extract<Block, { kind: "understood" }>, page: Page): readonly string[] {
+  const column = Math.min(28, Math.max(0, ...block.items.map((item) => textWidth(clean(item.label)))));
+  const items = block.items.flatMap((item) => {
+    const value = item.doubt === undefined ? item.value : `${item.value} (${item.doubt})`;
+    return wrapped(value, page.width, `  ${padded(clean(item.label), column)}  `);
+  });
+  const remarks = block.remarks.flatMap((remark) => wrapped(remark, page.width));
+  return [...(items.length > 0 ? lead(block.lead, page) : []), ...items, ...remarks];
+}
+
+function questionLines(block: QuestionBlock, page: Page): readonly string[] {
+  return [
+    ...painted("bold", wrapped(block.text, page.width), page),
+    ...numberedLines(block.answers, page),
+    ...besidesLines(block.besides, page),
+  ];
+}
+
+function pictureLines(block: Extract<Block, { kind: "picture" }>, page: Page): readonly string[] {
+  const path = page.locate?.(block.path) ?? block.path;
+  return [...wrapped(block.alternative, page.width, "[picture] "), `  ${clean(path)}`];
+}
+
+function numberedLines(choices: readonly Choice[], page: Page): readonly string[] {
+  return choices.flatMap((choice, index) => {
+    const number = `${index + 1}`.padStart(3);
+    return wrapped(choice.label, page.width, `${number}  `).map((line, row) =>
+      row === 0 ? paint("cyan", number, page) + line.slice(number.length) : line,
+    );
+  });
+}
+
+/** What can be typed beside an answer, in brackets and in a row. */
+function besidesLines(choices: readonly Choice[], page: Page): readonly string[] {
+  if (choices.length === 0) return [];
+  const row = choices.map((choice) => `[${choice.label.replaceAll(" ", "\u00a0")}]`).join(" ");
+  const lines = wrapped(row, page.width, "     ").map((line) => line.replaceAll("\u00a0", " "));
+  return painted("dim", lines, page);
+}
+
+function lead(text: string, page: Page): readonly string[] {
+  return text === "" ? [] : wrapped(text, page.width);
+}
+
+function painted(style: Style, lines: readonly string[], page: Page): readonly string[] {
+  return lines.map((line) => paint(style, line, page));
+}
+
+function paint(style: Style, text: string, page: Page): string {
+  return page.colour && text !== "" ? styleText(style, text, { validateStream: false }) : text;
+}
