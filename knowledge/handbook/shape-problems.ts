@@ -1,0 +1,149 @@
+/**
+ * A read file checked against its shape, and the schema library's issues turned into lines for a historian: each at
+ * its own place, unions answered by one sentence about the form that was probably meant.
+ */
+import { z } from "zod";
+import { frequencyWords, parseFrequency } from "./frequency.ts";
+import { didYouMean } from "./nearest-name.ts";
+import type { Problem } from "./problem.ts";
+import { type Complaint, plainComplaint, showValue, valueMissing } from "./shape-words.ts";
+import type { Path, YamlReading } from "./yaml-reading.ts";
+
+type Issue = z.core.$ZodIssue;
+export type Shaped<T> =
+  | { readonly ok: true; readonly value: T }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
+
+/** The reading's value in the schema's output type, or all that is wrong with its shape. */
+export function shaped<T>(schema: z.ZodType<T>, reading: YamlReading): Shaped<T> {
+  if (reading.problems.length > 0) return { ok: false, problems: reading.problems };
+  const result = schema.safeParse(reading.value, { error: knownKeys });
+  if (result.success) return { ok: true, value: result.data };
+  const problems = result.error.issues.flatMap((issue) => complaints(issue, [], reading.value));
+  return { ok: false, problems: problems.map((complaint) => placed(complaint, reading)) };
+}
+
+function placed({ path, at, code, message, mend }: Complaint, reading: YamlReading): Problem {
+  return { code, file: reading.file, ...reading.placeOf(path, at), message, mend };
+}
+
+/** Only while the library makes an issue does it know which keys the record has: they are handed on in its message. */
+function knownKeys(issue: z.core.$ZodRawIssue): string | undefined {
+  if (issue.code !== "unrecognized_keys") return undefined;
+  return issue.inst instanceof z.ZodObject ? Object.keys(issue.inst.shape).join(" ") : "";
+}
+
+function complaints(issue: Issue, parent: Path, value: unknown): readonly Complaint[] {
+  const path = [...parent, ...issue.path.map(plainStep)];
+  const found = valueAt(value, path);
+  if (issue.code === "unrecognized_keys")
+    return issue.keys.map((key) => unknownKey(key, path, issue.message));
+  if (issue.code === "invalid_key") return issue.issues.map((inner) => badKey(inner, path));
+  if (found === undefined || found === null) return [valueMissing(path, found)];
+  if (issue.code === "invalid_union") return unionComplaints(issue, path, found, value);
+  if (issue.code === "custom" || isFrequencyPlace(issue, path)) return [writtenWrongly(issue, path, found)];
+  return [plainComplaint(issue, path, found)];
+}
+
+function plainStep(step: PropertyKey): string | number {
+  return typeof step === "number" ? step : String(step);
+}
+
+function valueAt(value: unknown, path: Path): unknown {
+  let found: unknown = value;
+  for (const step of path) {
+    if (typeof found !== "object" || found === null || !Object.hasOwn(found, step)) return undefined;
+    found = Reflect.get(found, step);
+  }
+  return found;
+}
+
+function unknownKey(key: string, path: Path, known: string): Complaint {
+  const mend = didYouMean(key, known.split(" "), "known keys");
+  return { code: "key-unknown", path: [...path, key], at: "key", message: `unknown key "${key}"`, mend };
+}
+
+function badKey(issue: Issue, path: Path): Complaint {
+  const key = String(path.at(-1) ?? "");
+  const code = issue.message.startsWith("a year") ? "value-date" : "value-id";
+  return { code, path, at: "key", message: `"${showValue(key)}" cannot be a key here`, mend: issue.message };
+}
+
+function isFrequencyPlace(issue: Issue, path: Path): boolean {
+  const isInTable = path.includes("tells") || path.includes("causes");
+  const isSaid = isInTable && path.length >= 5 && !path.includes("sources");
+  return isSaid && issue.code === "invalid_type" && issue.expected === "string";
+}
+
+/** A date or a frequency that is none. */
+function writtenWrongly(issue: Issue, path: Path, found: unknown): Complaint {
+  const isDate = issue.code === "custom" && issue.message.startsWith("a date");
+  if (isDate) return wrongDate(path, found);
+  const near = typeof found === "string" ? didYouMean(found, Object.keys(frequencyWords)) : "";
+  return {
+    code: "value-frequency",
+    path,
+    at: "value",
+    message: `${showValue(found)} is no frequency`,
+    mend: near.startsWith("did you")
+      ? near
+      : "write always, nearly always, usually, often, about half, sometimes, rarely, never, or a count such as 17 of 20",
+  };
+}
+
+function wrongDate(path: Path, found: unknown): Complaint {
+  return {
+    code: "value-date",
+    path,
+    at: "value",
+    message: `${showValue(found)} is no date`,
+    mend: "write 1980, 1980-05, 1980-05-17 or 1981-W31, a date that exists in the calendar",
+  };
+}
+
+function unionComplaints(
+  issue: z.core.$ZodIssueInvalidUnion,
+  path: Path,
+  found: unknown,
+  value: unknown,
+): readonly Complaint[] {
+  if ("discriminator" in issue && issue.discriminator !== undefined) {
+    const choices = ("options" in issue ? (issue.options ?? []) : []).map(String);
+    const message = `${issue.discriminator} cannot be ${showValue(found)}`;
+    return [{ code: "value-choice", path, at: "value", message, mend: didYouMean(String(found), choices) }];
+  }
+  const branch = (index: number) =>
+    (issue.errors[index] ?? []).flatMap((inner) => complaints(inner, path, value));
+  if (path.at(-2) === "tells") return claimComplaints(path, found, branch);
+  if (path.at(-1) === "misread") return misreadComplaints(path, found, branch);
+  return [wrongDate(path, found)];
+}
+
+type Branch = (index: number) => readonly Complaint[];
+const MEASUREMENT_KEYS = new Set(["mean", "spread", "sources"]);
+
+function claimComplaints(path: Path, found: unknown, branch: Branch): readonly Complaint[] {
+  if (typeof found !== "object" || found === null || Array.isArray(found)) {
+    return [claimMixed(path, `${showValue(found)} is no claim`)];
+  }
+  const isMeasured = Object.hasOwn(found, "mean") || Object.hasOwn(found, "spread");
+  if (!isMeasured) return branch(1);
+  const hasStates = Object.entries(found).some(
+    ([key, said]) => !MEASUREMENT_KEYS.has(key) && typeof said === "string" && parseFrequency(said),
+  );
+  return hasStates ? [claimMixed(path, "a claim cannot measure and name states at once")] : branch(0);
+}
+
+function claimMixed(path: Path, message: string): Complaint {
+  const mend =
+    "write either { mean: 12.5, spread: 0.3 } or states with frequencies, such as { rough: usually, smooth: rarely }";
+  return { code: "claim-mixed", path, at: "value", message, mend };
+}
+
+function misreadComplaints(path: Path, found: unknown, branch: Branch): readonly Complaint[] {
+  if (typeof found === "number") return branch(0);
+  if (Array.isArray(found)) return branch(1);
+  const message = `misread cannot be ${showValue(found)}`;
+  const mend = "write one rate such as 0.05, or a list of { is: …, said: …, rate: … }";
+  return [{ code: "value-type", path, at: "value", message, mend }];
+}

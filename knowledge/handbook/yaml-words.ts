@@ -1,0 +1,72 @@
+/** What the YAML library's complaints mean to somebody who is no programmer, and how to mend the line. */
+import type { YAMLError } from "yaml";
+import type { ProblemCode } from "./problem.ts";
+
+export interface YamlComplaint {
+  readonly code: ProblemCode;
+  readonly message: string;
+  readonly mend: string;
+}
+
+const quoteIt = 'put the whole text in quotes, such as name: "Early: first type"';
+const syntax = (message: string, mend: string): YamlComplaint => ({ code: "yaml-syntax", message, mend });
+
+const COMPLAINTS: Readonly<Partial<Record<YAMLError["code"], YamlComplaint>>> = {
+  TAB_AS_INDENT: {
+    code: "yaml-tab",
+    message: "a tab is used to indent",
+    mend: "indent with spaces, two for each step",
+  },
+  BAD_INDENT: {
+    code: "yaml-indentation",
+    message: "this line is indented wrongly",
+    mend: "line it up with the entries it belongs to",
+  },
+  BLOCK_AS_IMPLICIT_KEY: syntax("a second colon stands on this line", quoteIt),
+  MULTILINE_IMPLICIT_KEY: {
+    code: "yaml-indentation",
+    message: "this line has no colon, or is indented wrongly",
+    mend: "write key: value, lined up with the entries it belongs to",
+  },
+  BAD_SCALAR_START: syntax("text cannot begin with this character", quoteIt),
+  BAD_DQ_ESCAPE: syntax("a backslash in double quotes has a meaning of its own", "use single quotes"),
+  BAD_ALIAS: { code: "yaml-alias", message: "text begins with * or &", mend: quoteIt },
+  ALIAS_PROPS: { code: "yaml-alias", message: "text begins with * or &", mend: quoteIt },
+  MULTIPLE_ANCHORS: { code: "yaml-alias", message: "text begins with &", mend: quoteIt },
+  MULTIPLE_TAGS: { code: "yaml-tag", message: "text begins with !", mend: quoteIt },
+  TAG_RESOLVE_FAILED: { code: "yaml-tag", message: "text begins with !", mend: quoteIt },
+  BAD_COLLECTION_TYPE: { code: "yaml-tag", message: "a tag (!) does not fit what follows", mend: quoteIt },
+  MULTIPLE_DOCS: {
+    code: "yaml-several-documents",
+    message: "a line of three hyphens starts a second document",
+    mend: "remove the line: a file holds one document",
+  },
+  BAD_DIRECTIVE: syntax("a line begins with %", "remove the line, or put the text in quotes"),
+  UNEXPECTED_TOKEN: syntax(
+    "something stands here that does not belong",
+    "if it is text, put the whole of it in quotes (single quotes outside when it holds double ones)",
+  ),
+  KEY_OVER_1024_CHARS: syntax("a key is far too long", "a key is one word before a colon"),
+  RESOURCE_EXHAUSTION: {
+    code: "yaml-depth",
+    message: "lists and records lie too deep inside one another",
+    mend: "a handbook needs no more than a few steps of indentation",
+  },
+};
+
+/** The complaint in plain words; the library's own words stand in only for what is not in the table. */
+export function yamlComplaint(error: YAMLError): YamlComplaint {
+  if (error.code === "MISSING_CHAR") return missingCharacter(error.message);
+  const known = COMPLAINTS[error.code];
+  if (known !== undefined) return known;
+  return syntax("this is not good YAML", "compare the line with its neighbours; put text in quotes");
+}
+
+function missingCharacter(message: string): YamlComplaint {
+  if (message.includes("quote")) return syntax("a quote is opened and never closed", "add the closing quote");
+  if (/end with a|Expected.*[\]}]/.test(message)) {
+    return syntax("a bracket is opened and never closed", "add the closing ] or }");
+  }
+  if (message.includes("space")) return syntax("a space is missing", "put a space after the colon or comma");
+  return syntax("a comma, colon, quote or bracket is missing", "compare the line with its neighbours");
+}
