@@ -1,7 +1,7 @@
 // The front door of the knowledge room: explicit names under headings; nothing else is imported from outside.
 
 // Calendar
-export { formatInterval } from "./calendar/date-text.ts";
+export { formatInterval, parseDateText } from "./calendar/date-text.ts";
 export type { Interval } from "./calendar/interval.ts";
 
 // Evidence: what is said of a part and of its car
@@ -13,12 +13,18 @@ export type { Report, ReportValue } from "./evidence/report.ts";
 export { notThere } from "./evidence/report.ts";
 
 // Handbook
+export type { HandbookFile } from "./handbook/handbook-file.ts";
+export { loadHandbook } from "./handbook/load-handbook.ts";
 export type { Cars, Claim, Feature, Handbook, PartKind, Source, Variant } from "./handbook/schema.ts";
 
 // Identification
+export type { CompiledPart } from "./identification/compiled-part.ts";
+export { compilePart } from "./identification/compiled-part.ts";
 export type { Identification } from "./identification/identification.ts";
 
 // Reading messages
+export type { Lexicon } from "./language/lexicon.ts";
+export { compileLexicon } from "./language/lexicon.ts";
 export type {
   CarFinding,
   FeatureFinding,
