@@ -3,7 +3,7 @@
  * the weight, not colour, so that it reads in black and white and in a pipe.
  */
 import type { Block } from "../../bot/index.ts";
-import { clean, padded, shortened, textWidth, wrapped } from "./wrap.ts";
+import { clean, padded, textWidth, wrapped } from "./wrap.ts";
 
 type Standing = Extract<Block, { kind: "standing" }>;
 type Evidence = Extract<Block, { kind: "evidence" }>;
@@ -12,20 +12,19 @@ type Table = Extract<Block, { kind: "table" }>;
 const LONGEST_BAR = 20;
 /** Half the balance, in columns; two bans (a hundred to one) fill it. */
 const BALANCE = 8;
-const BANS_OF_FULL_BALANCE = 2;
+const cellsPerBan = BALANCE / 2;
+const NARROW = 40;
 
-/** One row a name: the name, its probability in words, a bar of up to 20 columns. The bar goes first when room is short. */
+/** One row a name: the name, its probability in words, a bar of up to 20 columns. On a narrow page the bar goes first, then the columns. */
 export function standingLines(items: Standing["items"], width: number): readonly string[] {
   const words = columnWidth(items.map((item) => item.words));
-  const longest = columnWidth(items.map((item) => item.name));
-  const room = width - 2 - longest - 2 - words - 2;
+  const names = columnWidth(items.map((item) => item.name));
+  const room = width - names - words - 6;
+  if (room < -2) return items.flatMap((item) => wrapped(`${item.name}, ${item.words}`, width, "  "));
   const bar = room >= 8 ? Math.min(LONGEST_BAR, room) : 0;
-  const names = Math.max(8, Math.min(longest, width - 4 - words));
   return items.map((item) => {
-    const name = padded(shortened(clean(item.name), names), names);
-    const cells = Math.round(item.probability * bar);
-    const row = `  ${name}  ${padded(clean(item.words), words)}  ${"━".repeat(cells)}`;
-    return shortened(row.trimEnd(), width);
+    const cells = "━".repeat(Math.round(item.probability * bar));
+    return `  ${padded(clean(item.name), names)}  ${padded(clean(item.words), words)}  ${cells}`.trimEnd();
   });
 }
 
@@ -38,13 +37,20 @@ export function evidenceLines(block: Evidence, width: number): readonly string[]
   const rows = block.items.flatMap((item) => {
     const sources = item.sources === "" ? "" : ` [${item.sources}]`;
     const strength = item.strength === "" ? "" : ` (${item.strength})`;
-    return wrapped(`${item.words}${strength}${sources}`, width, `  ${balance(item.bans)}  `);
+    const mark = width < NARROW ? sideOf(item.bans) : balance(item.bans);
+    return wrapped(`${item.words}${strength}${sources}`, width, `  ${mark} `);
   });
   return [...heading, ...rows];
 }
 
+/** The balance in one column, for a page on which bars have no room. */
+function sideOf(bans: number): string {
+  if (Math.round(Math.abs(bans) * cellsPerBan) === 0) return "·";
+  return bans > 0 ? "▸" : "◂";
+}
+
 function balance(bans: number): string {
-  const cells = Math.min(BALANCE, Math.round((Math.abs(bans) / BANS_OF_FULL_BALANCE) * BALANCE));
+  const cells = Math.min(BALANCE, Math.round(Math.abs(bans) * cellsPerBan));
   const bar = "━".repeat(cells);
   const left = bans < 0 ? bar.padStart(BALANCE) : " ".repeat(BALANCE);
   const right = bans > 0 ? bar.padEnd(BALANCE) : " ".repeat(BALANCE);

@@ -5,10 +5,10 @@
 import { styleText } from "node:util";
 import type { Block, Choice, QuestionBlock, Reply } from "../../bot/index.ts";
 import { evidenceLines, standingLines, tableLines } from "./render-figures.ts";
-import { clean, padded, textWidth, wrapped } from "./wrap.ts";
+import { clean, HARD_SPACE, padded, textWidth, wrapped } from "./wrap.ts";
 
 export interface Page {
-  /** Columns; lines are no longer than this from 24 columns on. */
+  /** Columns; from 24 on no line is longer than this, but for the path of a drawing, which stays in one piece. */
   readonly width: number;
   readonly colour: boolean;
   /** Where a drawing of the handbook lies for the person at this terminal; the path itself when not given. */
@@ -49,7 +49,7 @@ function blockLines(block: Block, page: Page, hasQuestion: boolean): readonly st
       return block.lines.flatMap((line) => painted("yellow", wrapped(line, width, "! "), page));
     case "sources":
       return block.items.flatMap((item) =>
-        painted("dim", wrapped(`[${item.short}] ${item.citation} (${item.grade})`, width, "  "), page),
+        painted("dim", wrapped(`[${item.short}] ${item.citation} (grade ${item.grade})`, width, "  "), page),
       );
     case "choices":
       return hasQuestion ? besidesLines(block.choices, page) : numberedLines(block.choices, page);
@@ -76,9 +76,11 @@ function textLines(
 }
 
 function understoodLines(block: Extract<Block, { kind: "understood" }>, page: Page): readonly string[] {
-  const column = Math.min(28, Math.max(0, ...block.items.map((item) => textWidth(clean(item.label)))));
+  const column = Math.max(0, ...block.items.map((item) => textWidth(clean(item.label))));
+  const isAligned = column <= Math.min(28, page.width / 2);
   const items = block.items.flatMap((item) => {
     const value = item.doubt === undefined ? item.value : `${item.value} (${item.doubt})`;
+    if (!isAligned) return wrapped(`${item.label}: ${value}`, page.width, "  ");
     return wrapped(value, page.width, `  ${padded(clean(item.label), column)}  `);
   });
   const remarks = block.remarks.flatMap((remark) => wrapped(remark, page.width));
@@ -110,13 +112,13 @@ function numberedLines(choices: readonly Choice[], page: Page): readonly string[
 /** What can be typed beside an answer, in brackets and in a row. */
 function besidesLines(choices: readonly Choice[], page: Page): readonly string[] {
   if (choices.length === 0) return [];
-  const row = choices.map((choice) => `[${choice.label.replaceAll(" ", "\u00a0")}]`).join(" ");
-  const lines = wrapped(row, page.width, "     ").map((line) => line.replaceAll("\u00a0", " "));
-  return painted("dim", lines, page);
+  const row = choices.map((choice) => `[${choice.label.replaceAll(" ", HARD_SPACE)}]`).join(" ");
+  return painted("dim", wrapped(row, page.width, "     "), page);
 }
 
+/** The words before rows; what they lead up to stands below, so they end in a colon unless they end in something else. */
 function lead(text: string, page: Page): readonly string[] {
-  return text === "" ? [] : wrapped(text, page.width);
+  return text === "" ? [] : wrapped(/[.:?!]$/u.test(text) ? text : `${text}:`, page.width);
 }
 
 function painted(style: Style, lines: readonly string[], page: Page): readonly string[] {

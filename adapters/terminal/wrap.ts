@@ -6,6 +6,8 @@ import { stripVTControlCharacters } from "node:util";
 
 /** Controls except the line end, and invisible marks such as those that turn the direction of text. */
 const INVISIBLE = /[^\P{Cc}\n]|\p{Cf}/gu;
+/** A space at which no line is broken; printed as an ordinary one. "71 %" keeps its sign. */
+export const HARD_SPACE = "\u00a0";
 const COMBINING = /\p{Mark}/gu;
 const WIDE =
   /[\u1100-\u115f\u2e80-\ua4cf\uac00-\ud7a3\uf900-\ufaff\ufe30-\ufe6f\uff00-\uff60\uffe0-\uffe6]|\p{Emoji_Presentation}/u;
@@ -27,17 +29,6 @@ export function padded(text: string, width: number): string {
   return text + " ".repeat(Math.max(0, width - textWidth(text)));
 }
 
-/** The text up to `width` columns, the last of them an ellipsis where something was cut off. */
-export function shortened(text: string, width: number): string {
-  if (textWidth(text) <= width) return text;
-  let kept = "";
-  for (const character of text) {
-    if (textWidth(kept + character) > width - 1) break;
-    kept += character;
-  }
-  return `${kept.trimEnd()}…`;
-}
-
 /**
  * Lines of at most `width` columns: `first` stands before the first, as many spaces before the others. A word that is
  * longer than a line is cut. Line ends in the text stay; empty text gives the line `first` alone.
@@ -46,9 +37,12 @@ export function wrapped(text: string, width: number, first = ""): readonly strin
   const hanging = " ".repeat(textWidth(first));
   const room = Math.max(8, width - textWidth(first));
   const lines = clean(text)
+    .replaceAll(/(\d) %/gu, `$1${HARD_SPACE}%`)
     .split("\n")
     .flatMap((paragraph) => wrappedParagraph(paragraph, room));
-  return lines.map((line, index) => (index === 0 ? first + line : hanging + line).trimEnd());
+  return lines.map((line, index) =>
+    (index === 0 ? first + line : hanging + line).replaceAll(HARD_SPACE, " ").trimEnd(),
+  );
 }
 
 function wrappedParagraph(paragraph: string, room: number): readonly string[] {

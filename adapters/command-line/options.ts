@@ -1,0 +1,70 @@
+/** The words after a command, read by node:util's parser; what is wrong with them is said with a hint and the usage. */
+import { type ParseArgsOptionsConfig, parseArgs } from "node:util";
+import { closestName } from "../closest-name.ts";
+
+/** The command was written wrongly: shown with its usage, exit status 2. */
+export class UsageError extends Error {
+  /** The command whose usage helps; absent when no command was recognised. */
+  readonly command: string | undefined;
+
+  constructor(message: string, command?: string) {
+    super(message);
+    this.name = "UsageError";
+    this.command = command;
+  }
+}
+
+export type OptionKinds = Readonly<Record<string, "text" | "flag">>;
+
+export type Options<Kinds extends OptionKinds> = {
+  readonly [Name in keyof Kinds]: Kinds[Name] extends "flag" ? boolean : string | undefined;
+};
+
+/** The options given, each at most once; flags that are absent are false. Throws UsageError for anything else. */
+export function readOptions<const Kinds extends OptionKinds>(
+  command: string,
+  written: readonly string[],
+  kinds: Kinds,
+): Options<Kinds> {
+  const options: ParseArgsOptionsConfig = Object.fromEntries(
+    Object.entries(kinds).map(([name, kind]) => [name, { type: kind === "flag" ? "boolean" : "string" }]),
+  );
+  const { tokens } = parseArgs({ args: [...written], options, strict: false, tokens: true });
+  const values: Record<string, string | boolean | undefined> = Object.fromEntries(
+    Object.entries(kinds).map(([name, kind]) => [name, kind === "flag" ? false : undefined]),
+  );
+  const given = new Set<string>();
+  for (const token of tokens) {
+    if (token.kind === "option-terminator") continue;
+    if (token.kind === "positional") throw new UsageError(`${token.value}: not expected here`, command);
+    if (given.has(token.name)) throw new UsageError(`--${token.name}: given twice`, command);
+    given.add(token.name);
+    values[token.name] = valueGiven(command, token, kinds);
+  }
+  return values as Options<Kinds>;
+}
+
+function valueGiven(
+  command: string,
+  token: { readonly name: string; readonly rawName: string; readonly value: string | undefined },
+  kinds: OptionKinds,
+): string | boolean {
+  const kind = Object.hasOwn(kinds, token.name) ? kinds[token.name] : undefined;
+  if (kind === undefined) throw new UsageError(unknownOption(token, Object.keys(kinds)), command);
+  if (kind === "flag") {
+    if (token.value !== undefined) throw new UsageError(`--${token.name}: takes no value`, command);
+    return true;
+  }
+  if (token.value === undefined || token.value === "" || token.value.startsWith("--")) {
+    throw new UsageError(`--${token.name}: a value is needed`, command);
+  }
+  return token.value;
+}
+
+function unknownOption(
+  token: { readonly name: string; readonly rawName: string },
+  known: readonly string[],
+): string {
+  const meant = closestName(token.name, known);
+  return `${token.rawName}: no such option${meant === undefined ? "" : `; did you mean --${meant}`}`;
+}

@@ -1,0 +1,73 @@
+/** What each command is for and how it is written; here and not beside the commands, so that help loads none of them. */
+
+export interface Usage {
+  readonly purpose: string;
+  readonly lines: readonly string[];
+}
+
+const HANDBOOK = "  --handbook DIR   a handbook's folder; without it the one that is shipped";
+const STORE = "  --store FILE     keep conversations in this file; without it they end with the program";
+const GOAL =
+  "  --goal G         which-variant (as when not given), right-for-car, genuine, what-should-it-have";
+const PART = "  --part KIND      the part kind's id, such as rear-spoiler";
+
+export const usages: Readonly<Record<string, Usage>> = {
+  chat: {
+    purpose: "talk here, or through a pipe: a line is a message",
+    lines: ["witness-mark chat [--handbook DIR] [--store FILE]", HANDBOOK, STORE],
+  },
+  converse: {
+    purpose: "answer messages for a script, one a line",
+    lines: [
+      "witness-mark converse [--handbook DIR] [--store FILE] [--json]",
+      HANDBOOK,
+      STORE,
+      "  --json           one JSON object a line in, one a line out; without it plain text",
+      'in:  {"from":"u1","text":"..."}   or, in place of text,',
+      '     "answer":{"feature":"F","state":"S"}, {"feature":"F","reading":"1180 mm"} or {"feature":"F","cannotTell":true}',
+      '     and, if wanted, "case":"ID" and "goal":"G"',
+    ],
+  },
+  model: {
+    purpose: "print the tables that a part kind is identified by",
+    lines: [
+      "witness-mark model --part KIND [--handbook DIR] [--goal G] [--car TEXT] [--json]",
+      PART,
+      HANDBOOK,
+      GOAL,
+      '  --car TEXT       the car in words, such as "built 1980-05, Shrike S"',
+      "  --json           as one JSON object; without it as a summary",
+    ],
+  },
+  simulate: {
+    purpose: "play invented cases and compare with a printed form",
+    lines: [
+      "witness-mark simulate --part KIND [--n N] [--seed S] [--handbook DIR] [--goal G] [--car TEXT] [--json]",
+      PART,
+      "  --n N            how many cases, 1 to 1000000; 1000 when not given",
+      "  --seed S         a whole number; the same number gives the same cases; 1 when not given",
+      HANDBOOK,
+      GOAL,
+      '  --car TEXT       the car in words, such as "built 1980-05, Shrike S"',
+      "  --json           as one JSON object; without it as a table",
+    ],
+  },
+  check: {
+    purpose: "say whether a handbook is sound, and list every problem",
+    lines: ["witness-mark check [--handbook DIR]", HANDBOOK],
+  },
+  help: {
+    purpose: "this, or one command in full",
+    lines: ["witness-mark help [COMMAND]"],
+  },
+};
+
+export const commandNames: readonly string[] = Object.keys(usages);
+
+/** One command in full, or all of them in a line each. */
+export function usageText(command?: string): string {
+  const usage = command === undefined ? undefined : usages[command];
+  if (usage !== undefined) return usage.lines.join("\n");
+  const rows = Object.entries(usages).map(([name, { purpose }]) => `  ${name.padEnd(10)}${purpose}`);
+  return ["witness-mark COMMAND [options]", ...rows].join("\n");
+}

@@ -1,0 +1,50 @@
+/**
+ * The command line: finds the command and turns every way of failing into one line and an exit status. A command's file is
+ * loaded when it is called for, so that help answers at once. Status 2: what was given cannot be used; 1: a fault of ours.
+ */
+import { failureLine, OutsideError } from "../errors.ts";
+import { run as help, unknownCommand } from "./help.ts";
+import { UsageError } from "./options.ts";
+import { usageText } from "./usages.ts";
+
+type Run = (written: readonly string[]) => Promise<void>;
+
+const commands: Readonly<Record<string, () => Promise<{ readonly run: Run }>>> = {
+  chat: () => import("./chat.ts"),
+  converse: () => import("./converse.ts"),
+  model: () => import("./model.ts"),
+  simulate: () => import("./simulate.ts"),
+  check: () => import("./check.ts"),
+};
+
+async function perform([command, ...written]: readonly string[]): Promise<void> {
+  if (command === undefined) throw new UsageError("a command is needed");
+  if (command === "--help" || command === "-h") return help([]);
+  if (command === "help") return help(written);
+  const load = Object.hasOwn(commands, command) ? commands[command] : undefined;
+  if (load === undefined) throw new UsageError(unknownCommand(command));
+  if (written.includes("--help") || written.includes("-h")) return help([command]);
+  const { run } = await load();
+  return run(written);
+}
+
+function report(failure: unknown): number {
+  if (failure instanceof UsageError) {
+    const name = failure.command === undefined ? "witness-mark" : `witness-mark ${failure.command}`;
+    process.stderr.write(`${name}: ${failure.message}\n${usageText(failure.command)}\n`);
+    return 2;
+  }
+  process.stderr.write(`${failureLine(failure)}\n`);
+  return failure instanceof OutsideError ? 2 : 1;
+}
+
+// Whoever reads may stop reading ("… | head -1"): that ends the program, and is no fault.
+process.stdout.on("error", (problem: NodeJS.ErrnoException) => {
+  process.exit(problem.code === "EPIPE" ? 0 : 1);
+});
+
+try {
+  await perform(process.argv.slice(2));
+} catch (failure) {
+  process.exitCode = report(failure);
+}

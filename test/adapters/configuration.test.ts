@@ -1,0 +1,90 @@
+import { existsSync } from "node:fs";
+import { isAbsolute } from "node:path";
+import { expect, test } from "vitest";
+import { demonstrationHandbook, parseConfiguration } from "../../adapters/configuration.ts";
+
+function configured(environment: Record<string, string | undefined>) {
+  const result = parseConfiguration(environment);
+  if (!result.ok) throw new Error(result.problems.join("; "));
+  return result;
+}
+
+function problemsOf(environment: Record<string, string>): readonly string[] {
+  const result = parseConfiguration(environment);
+  return result.ok ? [] : result.problems;
+}
+
+test("an empty environment gives the documented defaults", () => {
+  expect(configured({}).configuration).toEqual({
+    dataFolder: "./data",
+    databaseUrl: undefined,
+    handbookFolders: [demonstrationHandbook],
+    port: 8787,
+    host: "127.0.0.1",
+    logLevel: "info",
+  });
+});
+
+test("the shipped handbook is found from wherever the program is started", () => {
+  expect(isAbsolute(demonstrationHandbook)).toBe(true);
+  expect(existsSync(demonstrationHandbook)).toBe(true);
+});
+
+test("a variable set to nothing counts as not set", () => {
+  expect(configured({ PORT: "", DATABASE_URL: "  ", HANDBOOKS: "" }).configuration).toEqual(
+    configured({}).configuration,
+  );
+});
+
+test("handbook folders are separated by commas or as paths are", () => {
+  expect(configured({ HANDBOOKS: "books/one, books/two" }).configuration.handbookFolders).toEqual([
+    "books/one",
+    "books/two",
+  ]);
+});
+
+test("all problems are listed at once, by name", () => {
+  const problems = problemsOf({
+    PORT: "70000",
+    LOG_LEVEL: "loud",
+    DATABASE_URL: "mysql://somewhere",
+    HANDBOOKS: ",",
+    HOST: "http://here",
+  });
+  expect(problems.map((problem) => problem.split(":")[0])).toEqual([
+    "DATABASE_URL",
+    "HANDBOOKS",
+    "PORT",
+    "HOST",
+    "LOG_LEVEL",
+  ]);
+});
+
+test("a value is never echoed, for it may be a password", () => {
+  const secret = "hunter-of-mirrors";
+  for (const name of ["PORT", "LOG_LEVEL", "DATABASE_URL"]) {
+    const problems = problemsOf({ [name]: secret });
+    expect(problems).toHaveLength(1);
+    expect(problems.join()).not.toContain(secret);
+  }
+});
+
+test("both spellings of a Postgres address are taken", () => {
+  for (const scheme of ["postgres", "postgresql"]) {
+    const address = `${scheme}://club:secret@db.example/club`;
+    expect(configured({ DATABASE_URL: address }).configuration.databaseUrl).toBe(address);
+  }
+});
+
+test("a name one or two slips from a known one is hinted at", () => {
+  expect(configured({ HANDBOOK: "x", LOGLEVEL: "debug", DATA_DRI: "y" }).hints).toEqual([
+    "HANDBOOK is not read; did you mean HANDBOOKS",
+    "LOGLEVEL is not read; did you mean LOG_LEVEL",
+    "DATA_DRI is not read; did you mean DATA_DIR",
+  ]);
+});
+
+test("an ordinary environment gives no hints", () => {
+  const ordinary = ["HOME", "PATH", "PWD", "HOSTNAME", "SHELL", "TERM", "LANG", "USER", "LOGNAME", "EDITOR"];
+  expect(configured(Object.fromEntries(ordinary.map((name) => [name, "x"]))).hints).toEqual([]);
+});
