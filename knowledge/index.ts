@@ -11,14 +11,15 @@ export type { Goal } from "./evidence/goal.ts";
 export { goals, notInHandbook } from "./evidence/goal.ts";
 export type { Report, ReportValue } from "./evidence/report.ts";
 export { notThere } from "./evidence/report.ts";
+
+// Handbook
 export { shortEdition } from "./handbook/edition.ts";
 export { fileNotText, fileTooLarge, folderTooLarge, tooManyFiles } from "./handbook/file-check.ts";
-// Handbook
-export type { HandbookFile, HandbookFile, HandbookLimits } from "./handbook/handbook-file.ts";
+export type { HandbookFile, HandbookLimits } from "./handbook/handbook-file.ts";
 export { fileProblem, fileRole, handbookLimits, pathProblem } from "./handbook/handbook-file.ts";
 export { handbookJsonSchemas } from "./handbook/json-schemas.ts";
 export type { LoadedHandbook } from "./handbook/load-handbook.ts";
-export { loadHandbook, loadHandbook } from "./handbook/load-handbook.ts";
+export { loadHandbook } from "./handbook/load-handbook.ts";
 export { citation, featureById, partById, sourceById, stateName, variantById } from "./handbook/look-up.ts";
 export type { Problem } from "./handbook/problem.ts";
 export { problemText, sortedProblems } from "./handbook/problem.ts";
@@ -31,11 +32,6 @@ export type { Identification } from "./identification/identification.ts";
 
 // Information
 export { mutualInformationBits } from "./information/mutual-information.ts";
-
-// Questions
-export { nextQuestion } from "./questions/next-question.ts";
-export type { Question, QuestionTable } from "./questions/question-table.ts";
-
 // Reading messages
 export type { Lexicon } from "./language/lexicon.ts";
 export { compileLexicon } from "./language/lexicon.ts";
@@ -46,6 +42,9 @@ export type {
   MessageReading,
   ReadingContext,
 } from "./language/message-reading.ts";
+// Questions
+export { nextQuestion } from "./questions/next-question.ts";
+export type { Question, QuestionTable } from "./questions/question-table.ts";
 
 // Trade knowledge
 export { CAUTION_TAIL, cautionById } from "./trade/cautions.ts";

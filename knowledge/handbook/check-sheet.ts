@@ -1,6 +1,6 @@
 /** Where the checks of one file write down what they find: problems that stop the handbook, warnings that do not. */
 import { didYouMean } from "./nearest-name.ts";
-import type { Problem, ProblemCode } from "./problem.ts";
+import { mostProblems, type Problem, type ProblemCode, problemsLeftOut } from "./problem.ts";
 import type { Path, YamlReading } from "./yaml-reading.ts";
 
 export interface CheckSheet {
@@ -23,14 +23,21 @@ export function checkSheet(reading: YamlReading): CheckSheet {
   return { file: reading.file, problems: [], warnings: [], placeOf: reading.placeOf };
 }
 
-/** Writes down a problem. */
+/** Writes down a problem, unless the sheet is full. */
 export function fault(sheet: CheckSheet, finding: Finding): void {
+  if (isFull(sheet)) return;
   sheet.problems.push(placed(sheet, finding));
+  if (sheet.problems.length === mostProblems) sheet.problems.push(problemsLeftOut(sheet.file));
 }
 
 /** Writes down a warning: the handbook serves, but somebody should look. */
 export function warn(sheet: CheckSheet, finding: Finding): void {
-  sheet.warnings.push(placed(sheet, finding));
+  if (sheet.warnings.length < mostProblems) sheet.warnings.push(placed(sheet, finding));
+}
+
+/** Whether no more problems are taken: then it is not worth working out a suggestion either. */
+export function isFull(sheet: CheckSheet): boolean {
+  return sheet.problems.length > mostProblems;
 }
 
 function placed(sheet: CheckSheet, { code, path, at, message, mend }: Finding): Problem {
@@ -49,6 +56,7 @@ export function checkKnown(
   path: Path,
 ): boolean {
   if (known === undefined || known.has(id)) return true;
+  if (isFull(sheet)) return false;
   fault(sheet, {
     code: "id-unknown",
     path,

@@ -1,11 +1,9 @@
 /** Claims against their features: of the right kind, about states that exist, with shares that can be true together. */
+import { notThere } from "../evidence/report.ts";
 import { type CheckSheet, checkKnown, fault, warn } from "./check-sheet.ts";
 import { parseFrequency } from "./frequency.ts";
 import type { Claim, Feature } from "./schema.ts";
 import type { Path } from "./yaml-reading.ts";
-
-/** State id for "the part has no such feature at all"; a claim may name it of any feature. */
-const NOT_THERE = "not-there";
 
 /** Means are rounded words, so a row may pass 1 a little; from here it is worth a look, and from there it is wrong. */
 const ROW_WARNING = 1.25;
@@ -22,7 +20,7 @@ export function claimRules(features: readonly Feature[]): ReadonlyMap<string, Cl
   return new Map(
     features.map((feature) => {
       const states = feature.kind === "states" ? feature.states.map(({ id }) => id) : [];
-      return [feature.id, { feature, states: new Set([...states, NOT_THERE]) }];
+      return [feature.id, { feature, states: new Set([...states, notThere]) }];
     }),
   );
 }
@@ -47,7 +45,7 @@ export function checkClaim(sheet: CheckSheet, rule: ClaimRule, claim: Claim, pat
     });
     return;
   }
-  if (feature.kind !== "states" && states.some((state) => state !== NOT_THERE)) {
+  if (feature.kind !== "states" && states.some((state) => state !== notThere)) {
     wrongKind(sheet, path, feature);
     return;
   }

@@ -2,6 +2,7 @@
  * The second reading: what one place of a handbook says of another. It runs over the files whose shape is sound;
  * a name that points into a broken file is not held against the file that names it.
  */
+import { CAUTIONS } from "../trade/tables/cautions.ts";
 import { checkCars, productionYears } from "./cars-check.ts";
 import {
   type CheckSheet,
@@ -9,6 +10,7 @@ import {
   checkSheet,
   checkUnique,
   fault,
+  isFull,
   type KnownIds,
 } from "./check-sheet.ts";
 import { drawingFaults } from "./drawing-safety.ts";
@@ -17,10 +19,12 @@ import { visitNamed } from "./named-places.ts";
 import { didYouMean } from "./nearest-name.ts";
 import { checkPart } from "./part-check.ts";
 import { placesIn } from "./place-in-text.ts";
-import type { Problem } from "./problem.ts";
+import { mostProblems, type Problem } from "./problem.ts";
 import type { Cars, PartKind, Sources } from "./schema.ts";
 import type { Surroundings } from "./variant-check.ts";
 import type { YamlReading } from "./yaml-reading.ts";
+
+const CAUTION_IDS = new Set(CAUTIONS.map(({ id }) => id));
 
 /** A file whose shape is sound. */
 export interface SoundFile<T> {
@@ -92,12 +96,11 @@ function checkNamed(
   used: Set<string>,
 ): void {
   visitNamed(value, (place) => {
-    if (place.key === "sources") {
-      checkAllKnown(sheet, "source", place.ids, sources, place.path);
-      return;
-    }
+    if (place.key === "sources") checkAllKnown(sheet, "source", place.ids, sources, place.path);
+    if (place.key === "cautions") checkAllKnown(sheet, "caution", place.ids, CAUTION_IDS, place.path);
+    if (place.key !== "drawing") return;
     used.add(place.name);
-    if (drawings.has(place.name)) return;
+    if (drawings.has(place.name) || isFull(sheet)) return;
     const message = `there is no drawing "${place.name}"`;
     const mend = didYouMean(place.name, [...drawings]);
     fault(sheet, { code: "drawing-missing", path: place.path, message, mend });
@@ -122,7 +125,7 @@ function unsafeDrawing(drawing: HandbookFile): readonly Problem[] {
   const faults = drawingFaults(drawing.text);
   if (faults.length === 0) return [];
   const placeOf = placesIn(drawing.text);
-  return faults.map(({ offset, message, mend }) => ({
+  return faults.slice(0, mostProblems).map(({ offset, message, mend }) => ({
     code: "drawing-unsafe",
     file: drawing.path,
     ...placeOf(offset),

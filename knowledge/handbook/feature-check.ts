@@ -1,4 +1,5 @@
 /** The features of a part kind against one another: states, conditions, misreadings, chains of date marks, groups. */
+import { notThere } from "../evidence/report.ts";
 import { circles } from "./chain-check.ts";
 import { type CheckSheet, checkKnown, checkUnique, fault, warn } from "./check-sheet.ts";
 import type { ClaimRule } from "./claim-check.ts";
@@ -6,7 +7,7 @@ import type { DateFeature, Feature, PartKind, StateFeature } from "./schema.ts";
 import type { Path } from "./yaml-reading.ts";
 
 /** Ids with a meaning of their own where states are named. */
-const RESERVED_STATES = new Set(["not-there", "cannot-tell", "sources", "drawing", "mean", "spread"]);
+const RESERVED_STATES = new Set([notThere, "cannot-tell", "sources", "drawing", "mean", "spread"]);
 /** A state that is misread more often than this is no state one can report. */
 const MOST_MISREAD = 0.9;
 

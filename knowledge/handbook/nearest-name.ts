@@ -2,6 +2,7 @@
  * The name somebody probably meant. Edit distance with neighbouring letters swapped (optimal string alignment),
  * rather than a fuzzy search library: the lists are short, and a suggestion must be near or not be made at all.
  */
+import { boundedEditDistance } from "../language/edit-distance.ts";
 
 /**
  * The name among `names` that is nearest to `written`, ignoring case and treating spaces and underscores as hyphens;
@@ -16,7 +17,7 @@ export function nearestName(written: string, names: Iterable<string>): string | 
   for (const name of names) {
     const allowed = Math.min(3, Math.ceil(Math.max(wanted.length, name.length) / 3));
     if (name.length > LONGEST || Math.abs(name.length - wanted.length) > allowed) continue;
-    const edits = editDistance(wanted, folded(name));
+    const edits = boundedEditDistance(wanted, folded(name), allowed);
     if (edits <= allowed && edits < fewest) {
       fewest = edits;
       nearest = name;
@@ -32,29 +33,6 @@ function folded(text: string): string {
     .trim()
     .toLowerCase()
     .replaceAll(/[\s_]+/g, "-");
-}
-
-/** Insertions, deletions, replacements and swaps of neighbours that turn `one` into `other`, each piece edited once. */
-export function editDistance(one: string, other: string): number {
-  let beforeLast: readonly number[] = [];
-  let last: readonly number[] = Array.from({ length: other.length + 1 }, (_, index) => index);
-  for (let row = 1; row <= one.length; row++) {
-    const current = [row];
-    for (let column = 1; column <= other.length; column++) {
-      const isSame = one[row - 1] === other[column - 1];
-      const isSwap = row > 1 && one[row - 1] === other[column - 2] && one[row - 2] === other[column - 1];
-      const edits = [
-        (last[column] ?? 0) + 1,
-        (current[column - 1] ?? 0) + 1,
-        (last[column - 1] ?? 0) + Number(!isSame),
-        isSwap ? (beforeLast[column - 2] ?? 0) + 1 : Number.POSITIVE_INFINITY,
-      ];
-      current.push(Math.min(...edits));
-    }
-    beforeLast = last;
-    last = current;
-  }
-  return last[other.length] ?? 0;
 }
 
 /** `did you mean "rough"?`, or the known names when nothing is near: `known: foam, rough, smooth`. */

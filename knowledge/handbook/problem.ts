@@ -18,6 +18,7 @@ export const problemCodes = [
   "file-not-text",
   "file-empty",
   "file-name",
+  "problems-left-out",
   // the writing
   "yaml-syntax",
   "yaml-tab",
@@ -88,6 +89,15 @@ export interface Place {
 }
 
 export const fileStart: Place = { line: 1, column: 1 };
+
+/** More than this of one file helps nobody, and placing each would let a hostile file take all day. */
+export const mostProblems = 200;
+
+/** Stands for the problems of a file that are not listed. */
+export function problemsLeftOut(file: string): Problem {
+  const message = `only the first ${mostProblems} problems of this file are listed`;
+  return { code: "problems-left-out", file, ...fileStart, message, mend: "mend these first" };
+}
 
 /** One line for a person: `parts/rear-spoiler.yaml:41:7  unknown state "ruff" … did you mean "rough"?` */
 export function problemText(problem: Problem): string {

@@ -5,7 +5,7 @@
 import { z } from "zod";
 import { frequencyWords, parseFrequency } from "./frequency.ts";
 import { didYouMean } from "./nearest-name.ts";
-import type { Problem } from "./problem.ts";
+import { mostProblems, type Problem, problemsLeftOut } from "./problem.ts";
 import { type Complaint, plainComplaint, showValue, valueMissing } from "./shape-words.ts";
 import type { Path, YamlReading } from "./yaml-reading.ts";
 
@@ -19,8 +19,22 @@ export function shaped<T>(schema: z.ZodType<T>, reading: YamlReading): Shaped<T>
   if (reading.problems.length > 0) return { ok: false, problems: reading.problems };
   const result = schema.safeParse(reading.value, { error: knownKeys });
   if (result.success) return { ok: true, value: result.data };
-  const problems = result.error.issues.flatMap((issue) => complaints(issue, [], reading.value));
-  return { ok: false, problems: problems.map((complaint) => placed(complaint, reading)) };
+  const all = result.error.issues
+    .slice(0, mostProblems)
+    .flatMap((issue) => complaints(issue, [], reading.value).slice(0, mostProblems));
+  const misspelt = new Set(all.flatMap(misspeltKey));
+  const kept = all.filter(({ code, path, message }) => {
+    return code !== "key-missing" || !misspelt.has(`${path.join("/")} ${message}`);
+  });
+  const problems = kept.slice(0, mostProblems).map((complaint) => placed(complaint, reading));
+  const isCut = result.error.issues.length > mostProblems || kept.length > mostProblems;
+  return { ok: false, problems: isCut ? [...problems, problemsLeftOut(reading.file)] : problems };
+}
+
+/** A key that is "missing" only because it was misspelt is complained of once, where it stands. */
+function misspeltKey({ code, path, mend }: Complaint): readonly string[] {
+  const meant = code === "key-unknown" ? /^did you mean "(.*)"\?$/.exec(mend)?.[1] : undefined;
+  return meant === undefined ? [] : [`${path.slice(0, -1).join("/")} ${meant} is missing`];
 }
 
 function placed({ path, at, code, message, mend }: Complaint, reading: YamlReading): Problem {
@@ -37,7 +51,7 @@ function complaints(issue: Issue, parent: Path, value: unknown): readonly Compla
   const path = [...parent, ...issue.path.map(plainStep)];
   const found = valueAt(value, path);
   if (issue.code === "unrecognized_keys")
-    return issue.keys.map((key) => unknownKey(key, path, issue.message));
+    return issue.keys.slice(0, mostProblems).map((key) => unknownKey(key, path, issue.message));
   if (issue.code === "invalid_key") return issue.issues.map((inner) => badKey(inner, path));
   if (found === undefined || found === null) return [valueMissing(path, found)];
   if (issue.code === "invalid_union") return unionComplaints(issue, path, found, value);

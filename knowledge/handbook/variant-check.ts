@@ -12,7 +12,6 @@ import {
   warn,
 } from "./check-sheet.ts";
 import { type ClaimRule, checkClaim } from "./claim-check.ts";
-import { didYouMean } from "./nearest-name.ts";
 import type { PartKind, Variant } from "./schema.ts";
 import type { Path } from "./yaml-reading.ts";
 
@@ -125,17 +124,7 @@ function checkTells(
   for (const [feature, claim] of Object.entries(variant.tells)) {
     const rule = rules.get(feature);
     const place = [...path, "tells", feature];
-    if (rule !== undefined) {
-      checkClaim(sheet, rule, claim, place);
-      continue;
-    }
-    const mend = didYouMean(feature, [...rules.keys()]);
-    fault(sheet, {
-      code: "id-unknown",
-      path: place,
-      at: "key",
-      message: `unknown feature "${feature}"`,
-      mend,
-    });
+    if (rule !== undefined) checkClaim(sheet, rule, claim, place);
+    else checkKnown(sheet, "feature", feature, new Set(rules.keys()), place);
   }
 }

@@ -5,7 +5,7 @@
 import { type Document, isMap, isSeq, type Pair, parseDocument } from "yaml";
 import { fileProblem, type HandbookFile } from "./handbook-file.ts";
 import { placesIn } from "./place-in-text.ts";
-import { fileStart, type Place, type Problem } from "./problem.ts";
+import { fileStart, mostProblems, type Place, type Problem, problemsLeftOut } from "./problem.ts";
 import { type Fault, keyText, offsetOf, plainValue } from "./yaml-tree.ts";
 import { yamlComplaint } from "./yaml-words.ts";
 
@@ -42,9 +42,20 @@ export function readYaml(file: HandbookFile): YamlReading {
   return {
     file: file.path,
     value,
-    problems: faults.map(({ offset, ...fault }) => ({ file: file.path, ...fault, ...place()(offset) })),
+    problems: placedFaults(file.path, faults, place),
     placeOf: (path, at = "value") => place()(offsetOfPath(document, path, at)),
   };
+}
+
+function placedFaults(
+  file: string,
+  faults: readonly Fault[],
+  place: () => (offset: number) => Place,
+): readonly Problem[] {
+  const problems = faults
+    .slice(0, mostProblems)
+    .map(({ offset, ...fault }) => ({ file, ...fault, ...place()(offset) }));
+  return faults.length > mostProblems ? [...problems, problemsLeftOut(file)] : problems;
 }
 
 /** The library's tree; undefined when the nesting is so deep that reading it runs out of stack. */
