@@ -2,7 +2,7 @@
 import { BELT_MIRROR_CODES } from "./tables/belt-mirror-codes.ts";
 import { basisOf, type TradeReading } from "./trade-reading.ts";
 
-/** One reading per letter of a belt code; undefined when a letter is unknown or the code does not begin with A, B or S. */
+/** One reading per letter of a belt code; undefined when a letter is unknown or the code does not begin with A, B or S (or Z before them). */
 export function readBeltCode(code: string): readonly TradeReading[] | undefined {
   if (!/^[ABS]r?[1-4]?[Nmeptz]{0,5}$/i.test(code) || !/^[ABSZ][r1-4NmeptZ]{0,8}$/.test(code))
     return undefined;

@@ -1,0 +1,81 @@
+// Rules and signs with a known beginning: "not before" for what carries them, "required from" where a rule obliges.
+// A rule's start dates the sign, never the car; almost nothing gives "not after".
+import { formatInterval, parseDateText } from "../calendar/date-text.ts";
+import { type Interval, monthStart, yearInterval } from "../calendar/interval.ts";
+import { DATED_REQUIREMENTS, type DatedRequirement } from "./tables/dated-requirements.ts";
+import { basisOf, type TradeReading } from "./trade-reading.ts";
+
+/** A dated rule found for a question, with the first day, month or year its sign can occur. */
+export interface DatedRule extends TradeReading {
+  readonly requirement: DatedRequirement;
+  readonly from: Interval | undefined;
+}
+
+const CUES: readonly (readonly [RegExp, string])[] = [
+  [
+    /high[- ](?:level|mounted)|third brake|centre high|center high|\bchmsl\b|high stop|\bu3\b/,
+    "centre high stop lamp",
+  ],
+  [/side[- ]?markers?/, "side marker"],
+  [/\butqg\b|treadwear/, "UTQG"],
+  [/traction (?:grade )?aa|grade aa/, "traction grade AA"],
+  [/\bjwl\b|\bvia\b(?= (?:mark|on|stamp))/, "JWL"],
+  [
+    /recycl\w* (?:triangle|symbol|mark)|numbered triangle|triangle with (?:a )?(?:number|figure)/,
+    "recycling triangle",
+  ],
+  [/(?:material|plastic|moulded|molded|resin) marks?/, ">PP<"],
+  [/pictograms?|symbols? on (?:the )?switch/, "ISO pictograms"],
+  [/brake hoses?/, "brake hose"],
+  [/belt labels?/, "belt label"],
+  [/(?:door|certification) (?:label|sticker|plate)|label on (?:the )?door/, "door-edge"],
+  [/17[- ]?(?:character|digit) (?:vins?|number)|17[- ]?(?:character|digit)s?\b/, "17-character"],
+  [/\bvins? (?:numbers? )?(?:start|begin|became|become|come|required|compulsory)/, "17-character"],
+  [/unified thread|\bunc\b.*\bunf\b/, "Unified thread"],
+  [/metric thread/, "metric thread"],
+  [/\bce mark/, "CE mark"],
+  [/r-?134a/, "R-134a"],
+  [/blade fuses?/, "blade fuses"],
+  [/asbestos[- ]free/, "asbestos-free"],
+  [
+    /dot (?:code|date|number) on (?:a |my |the )?tyres?|tyre (?:dot|tin|date) codes?|four[- ]digit (?:tyre )?(?:date|code)/,
+    "tyre TIN",
+  ],
+];
+
+/** The beginning of a printed date: a day, a month, a year, the first of a span or of a decade. */
+export function beginningOf(date: string): Interval | undefined {
+  const decade = /^(\d{4})s$/.exec(date);
+  const span = /^(\d{4})-(\d{4})$/.exec(date);
+  if (decade !== null || span !== null) return yearInterval(Number(decade?.[1] ?? span?.[1]));
+  return parseDateText(date);
+}
+
+function sayRule(row: DatedRequirement, from: Interval | undefined): string {
+  const day = from !== undefined && /^\d{4}(?:-\d\d){0,2}$/.test(row.date) ? formatInterval(from) : row.date;
+  return `${row.sign}: ${row.use}, ${day}`;
+}
+
+/** The dated rules a question in plain words speaks of; empty when none is recognised. */
+export function datedRulesFor(text: string): readonly DatedRule[] {
+  const lower = text.slice(0, 2000).toLowerCase();
+  const wanted = CUES.filter(([pattern]) => pattern.test(lower)).map(([, sign]) => sign);
+  return DATED_REQUIREMENTS.filter((row) => wanted.some((sign) => row.sign.startsWith(sign))).map((row) => {
+    const from = beginningOf(row.date);
+    return { requirement: row, from, reading: sayRule(row, from), why: row.source, basis: basisOf(row) };
+  });
+}
+
+const HIGH_STOP_OPTIONAL = monthStart(1984, 8);
+const HIGH_STOP_REQUIRED = monthStart(1985, 9);
+
+/**
+ * The centre high-mounted stop lamp on US passenger cars by the month the car was built, not sold nor its model
+ * year: required on cars made on or after 1 September 1985, allowed from 1 August 1984 (FMVSS 108; NHTSA
+ * 86-3.1, 86-4.17). A build interval across a border is "open".
+ */
+export function highStopLampRule(built: Interval): "none" | "allowed" | "required" | "open" {
+  if (built.from >= HIGH_STOP_REQUIRED) return "required";
+  if (built.to <= HIGH_STOP_OPTIONAL) return "none";
+  return built.from >= HIGH_STOP_OPTIONAL && built.to <= HIGH_STOP_REQUIRED ? "allowed" : "open";
+}

@@ -1,0 +1,88 @@
+// Threads from outside diameter and pitch. A worn or plated bolt measures small: a size fits when the diameter is
+// 0.25 mm under to 0.05 mm over nominal and the pitch within 2 %. All that fit are named; same pitch and diameter
+// with another flank angle (BSW and UNC, 0BA and M6) only a thread gauge tells apart.
+import { sayNumber } from "./plain-numbers.ts";
+import { SPANNER_SIZES } from "./tables/spanner-sizes.ts";
+import { THREADS, type Thread } from "./tables/threads.ts";
+import { basisOf, type TradeReading } from "./trade-reading.ts";
+
+const UNDER = 0.25;
+const OVER = 0.05;
+const PITCH_SHARE = 0.02;
+const INCH = 25.4;
+
+/** What was measured, in mm; either may be missing, not both. */
+export interface ThreadMeasure {
+  readonly diameterMillimetres?: number;
+  readonly pitchMillimetres?: number;
+}
+
+/** A thread that fits the measures. */
+export interface ThreadCandidate extends TradeReading {
+  readonly thread: Thread;
+}
+
+function fits(thread: Thread, measure: ThreadMeasure): boolean {
+  const { diameterMillimetres: diameter, pitchMillimetres: pitch } = measure;
+  const under = diameter === undefined ? 0 : diameter - thread.majorDiameterMillimetres;
+  const isDiameter = under >= -UNDER - 1e-9 && under <= OVER + 1e-9;
+  const isPitch = pitch === undefined || Math.abs(pitch / thread.pitchMillimetres - 1) <= PITCH_SHARE + 1e-9;
+  return isDiameter && isPitch;
+}
+
+function misfit(thread: Thread, measure: ThreadMeasure): number {
+  const diameter = measure.diameterMillimetres ?? thread.majorDiameterMillimetres;
+  const pitch = measure.pitchMillimetres ?? thread.pitchMillimetres;
+  return (
+    Math.abs(diameter - thread.majorDiameterMillimetres) / 0.1 +
+    Math.abs(pitch / thread.pitchMillimetres - 1) / 0.01
+  );
+}
+
+/** Every thread of the tables that fits, nearest first, ties in table order; empty when neither measure is given. */
+export function threadsOfMeasure(measure: ThreadMeasure): readonly ThreadCandidate[] {
+  if (measure.diameterMillimetres === undefined && measure.pitchMillimetres === undefined) return [];
+  return THREADS.filter((thread) => fits(thread, measure))
+    .toSorted((one, other) => misfit(one, measure) - misfit(other, measure))
+    .map((thread) => ({
+      thread,
+      reading: `${thread.series} ${thread.size}`,
+      why: `${sayNumber(thread.majorDiameterMillimetres, 3)} mm over the threads, pitch ${sayNumber(thread.pitchMillimetres, 3)} mm (${sayNumber(thread.threadsPerInch, 1)} to the inch), flanks ${thread.flankAngleDegrees}°`,
+      basis: basisOf(thread),
+    }));
+}
+
+/** What else to measure when several threads fit: the flank angle when it differs, else the pitch or diameter. */
+export function threadTrap(candidates: readonly ThreadCandidate[]): string {
+  const angles = [...new Set(candidates.map((candidate) => candidate.thread.flankAngleDegrees))].toSorted(
+    (one, other) => one - other,
+  );
+  if (candidates.length === 0)
+    return "Measure over the crests with a caliper and count threads over 25.4 mm; a bolt is 0.05 to 0.25 mm under nominal.";
+  if (angles.length > 1)
+    return `Diameter and pitch agree; the flank angle tells: lay a thread gauge in it (${angles.map((angle) => `${angle}°`).join(" against ")}).`;
+  return "Count the threads over 25.4 mm or 10 mm to settle the pitch, and read the head.";
+}
+
+/** Hexagons of a size across flats given in mm: every series and size within 0.2 mm. */
+export function spannersOfWidth(acrossFlatsMillimetres: number): readonly TradeReading[] {
+  return SPANNER_SIZES.flatMap((row) => {
+    const widths = [row.acrossFlats, row.alternative, row.note].flatMap((text) => flatsIn(text));
+    const isNear = widths.some((width) => Math.abs(width - acrossFlatsMillimetres) <= 0.2);
+    if (!isNear) return [];
+    const others = [row.alternative, row.note].filter((text) => text !== "").join("; ");
+    return [
+      {
+        reading: `${row.series} ${row.size}`,
+        why: `across flats ${row.acrossFlats}${others === "" ? "" : `; ${others}`}`,
+        basis: basisOf(row),
+      },
+    ];
+  });
+}
+
+function flatsIn(text: string): readonly number[] {
+  const metric = /(\d{1,2}) mm$/.exec(text);
+  if (metric !== null) return [Number(metric[1])];
+  return /^0\.\d{3,4}$/.test(text) ? [Number(text) * INCH] : [];
+}
