@@ -3,8 +3,9 @@
  * from the blocks themselves and not from markup, so that nothing a member wrote can become formatting.
  */
 import { styleText } from "node:util";
-import type { Block, Choice, QuestionBlock, Reply } from "../../bot/index.ts";
+import type { Block, Choice, Reply } from "../../bot/index.ts";
 import { evidenceLines, standingLines, tableLines } from "./render-figures.ts";
+import { numberedChoices } from "./typed-choice.ts";
 import { clean, HARD_SPACE, padded, textWidth, wrapped } from "./wrap.ts";
 
 export interface Page {
@@ -19,14 +20,14 @@ type Style = "bold" | "dim" | "yellow" | "cyan";
 
 /** The lines of a reply, without a line end; blocks are set apart by an empty line. No blocks: no lines. */
 export function renderReply(reply: Reply, page: Page): readonly string[] {
-  const hasQuestion = reply.blocks.some((block) => block.kind === "question");
+  const numbered = numberedChoices(reply);
   const sections = reply.blocks
-    .map((block) => blockLines(block, page, hasQuestion))
+    .map((block) => blockLines(block, page, numbered))
     .filter((lines) => lines.length > 0);
   return sections.flatMap((lines, index) => (index === 0 ? lines : ["", ...lines]));
 }
 
-function blockLines(block: Block, page: Page, hasQuestion: boolean): readonly string[] {
+function blockLines(block: Block, page: Page, numbered: readonly Choice[]): readonly string[] {
   const { width } = page;
   switch (block.kind) {
     case "text":
@@ -38,7 +39,10 @@ function blockLines(block: Block, page: Page, hasQuestion: boolean): readonly st
     case "evidence":
       return evidenceLines(block, width);
     case "question":
-      return questionLines(block, page);
+      return [
+        ...painted("bold", wrapped(block.text, width), page),
+        ...choiceLines(block.answers, block.besides, page, numbered),
+      ];
     case "picture":
       return pictureLines(block, page);
     case "table":
@@ -52,7 +56,7 @@ function blockLines(block: Block, page: Page, hasQuestion: boolean): readonly st
         painted("dim", wrapped(`[${item.short}] ${item.citation} (grade ${item.grade})`, width, "  "), page),
       );
     case "choices":
-      return hasQuestion ? besidesLines(block.choices, page) : numberedLines(block.choices, page);
+      return choiceLines(block.choices, [], page, numbered);
     case "edition":
       return painted("dim", wrapped(block.text, width), page);
   }
@@ -87,12 +91,15 @@ function understoodLines(block: Extract<Block, { kind: "understood" }>, page: Pa
   return [...(items.length > 0 ? lead(block.lead, page) : []), ...items, ...remarks];
 }
 
-function questionLines(block: QuestionBlock, page: Page): readonly string[] {
-  return [
-    ...painted("bold", wrapped(block.text, page.width), page),
-    ...numberedLines(block.answers, page),
-    ...besidesLines(block.besides, page),
-  ];
+/** Choices with their numbers where numbers can be typed, else in a row of brackets with what stands beside them. */
+function choiceLines(
+  choices: readonly Choice[],
+  besides: readonly Choice[],
+  page: Page,
+  numbered: readonly Choice[],
+): readonly string[] {
+  if (choices !== numbered) return besidesLines([...choices, ...besides], page);
+  return [...numberedLines(choices, page), ...besidesLines(besides, page)];
 }
 
 function pictureLines(block: Extract<Block, { kind: "picture" }>, page: Page): readonly string[] {

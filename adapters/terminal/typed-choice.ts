@@ -18,11 +18,14 @@ export function typedAgainst(line: string, last: Reply | undefined): Typed {
   return { text: chosen.say };
 }
 
-/** The choices that were shown with a number, in order: the answers of the question, else what may be done next. */
+/**
+ * The choices that are shown with a number, in order: the answers of a question that is answered by choosing, else what may
+ * be done next. None where a measurement or date is asked for: there a number is the answer itself.
+ */
 export function numberedChoices(reply: Reply | undefined): readonly Choice[] {
   const blocks = reply?.blocks ?? [];
   const question = blocks.find((block) => block.kind === "question");
-  if (question !== undefined) return question.answers;
+  if (question !== undefined) return question.expects === "choice" ? question.answers : [];
   return blocks.find((block) => block.kind === "choices")?.choices ?? [];
 }
 

@@ -3,7 +3,7 @@ import { stripVTControlCharacters } from "node:util";
 import { expect, test } from "vitest";
 import { renderReply } from "../../../adapters/terminal/render.ts";
 import { textWidth } from "../../../adapters/terminal/wrap.ts";
-import { choice, everything, reply } from "./replies.ts";
+import { choice, everything, reply, thickness } from "./replies.ts";
 
 function page(width: number): readonly string[] {
   const file = new URL(`pages/reply-${width}-columns.txt`, import.meta.url);
@@ -75,4 +75,11 @@ test("without a question the things to do next carry the numbers", () => {
 
 test("a reply without blocks is no line", () => {
   expect(renderReply(reply(), { width: 80, colour: true })).toEqual([]);
+});
+
+test("where a measurement is asked for, no number stands before what else can be said", () => {
+  expect(renderReply(reply(thickness), { width: 80, colour: false })).toEqual([
+    "How thick is the glass?",
+    "     [no glass] [cannot tell] [why this?] [how do I check?]",
+  ]);
 });

@@ -24,7 +24,7 @@ export const thickness: QuestionBlock = {
   ...groove,
   feature: "glass-thickness",
   text: "How thick is the glass?",
-  answers: [],
+  answers: [choice("not-there", "no glass")],
   expects: "measurement",
   unit: "mm",
 };

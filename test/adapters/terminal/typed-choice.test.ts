@@ -28,7 +28,10 @@ test("a number that was not shown is words", () => {
 });
 
 test("where a measurement is asked for, a number is the measurement", () => {
-  expect(typedAgainst("2", reply(thickness))).toEqual({ text: "2" });
+  expect(typedAgainst("1", reply(thickness))).toEqual({ text: "1" });
+  expect(typedAgainst("no glass", reply(thickness))).toEqual({
+    answer: { feature: "glass-thickness", state: "not-there" },
+  });
 });
 
 test("without a question the things to do next are numbered", () => {
