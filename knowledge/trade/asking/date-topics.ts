@@ -1,0 +1,148 @@
+// Questions about dates on parts: tyre numbers, dots on glass, clocks, codes of figures, weeks.
+import { formatInterval } from "../../calendar/date-text.ts";
+import { type Interval, monthStart } from "../../calendar/interval.ts";
+import type { DateMarkForm, DateMarkReading } from "../date-marks/date-mark-reading.ts";
+import { decodeDateMark } from "../decode-date-mark.ts";
+import type { TradeReading } from "../trade-reading.ts";
+import { type TopicReader, type TradeContext, topicAnswer } from "./trade-question.ts";
+
+const SLIPS =
+  "Look again for the usual slips (O/0, I/1, S/5, B/8, 6/9 upside down, marks read mirrored from inside)";
+
+/** A date mark cut out of a message, with the form that the words around it name. */
+export interface SpottedDateMark {
+  readonly mark: string;
+  readonly form: DateMarkForm | undefined;
+}
+
+/** The date at the end of a tyre's number: digits after DOT, or a code said to be on a tyre. Not DOT on glass. */
+export function spotTyreDate(text: string): SpottedDateMark | undefined {
+  const isTyre = /\bt[yi]res?\b|sidewall|\btin\b/i.test(text);
+  const isElsewhere = /\bglass\b|windscreen|windshield|window|\blamps?\b|\blens\b|\bfluid\b/i.test(text);
+  const start = /\bDOT\b/.exec(text)?.index;
+  if (isElsewhere || (start === undefined && !isTyre)) return undefined;
+  const tail =
+    start === undefined
+      ? (/\b(?:code|number|date|stamp(?:ed)?|ends? (?:in|with))\b[^.?!]{0,40}/i.exec(text)?.[0] ?? "")
+      : text.slice(start, start + 60);
+  const piece = /^[^?!;,]*/.exec(tail)?.[0] ?? "";
+  const groups = [...piece.matchAll(/(?<![A-Za-z\d/.,])\d{3,4}(?![A-Za-z\d/]|[.,]\d)/g)];
+  const last = groups.at(-1)?.[0];
+  const hasTriangle = /triangle|[△▲▵]/i.test(text.slice(0, 300)) && !/no (?:small )?triangle/i.test(text);
+  return last === undefined ? undefined : { mark: `DOT ${last}${hasTriangle ? " △" : ""}`, form: "tyre" };
+}
+
+/** Figure and dots in a message about glass: two dots or more as signs, or the dots in words. */
+export function spotGlassDots(text: string): SpottedDateMark | undefined {
+  if (!/\bglass\b|windscreen|windshield|\bwindow|\bpane\b|\bscreen\b|quarter ?light|\bdots?\b/i.test(text))
+    return undefined;
+  const signs =
+    /(?<![\w.•·●])(?:(?:[.•·●] ?){2,6}\d{1,2}|[•·●] ?\d{1,2}|… ?\d{1,2})(?![\w.•·●])|(?<![\w.])\d{1,2} ?(?:[.•·●]{2,6}|[•·●]|…)(?!\w)/.exec(
+      text,
+    );
+  if (signs !== null) return { mark: signs[0], form: "glass-dots" };
+  const count = "(?:[1-6]|one|two|three|four|five|six)";
+  const words = new RegExp(
+    `\\b${count} dots? (?:before|then|left of|in front of) (?:the |a )?\\d{1,2}\\b|\\b\\d{1,2},? (?:and |with |has )?${count} dots? ?(?:before|after|in front|left|right|behind)?(?: it)?\\b`,
+    "i",
+  ).exec(text);
+  return words === null ? undefined : { mark: words[0].trim(), form: "glass-dots" };
+}
+
+function spotOther(text: string): SpottedDateMark | undefined {
+  const patterns: readonly RegExp[] = [
+    /\b(?:week|wk\.?) ?\d{1,2}(?: of|,)?[ /'’-]{1,3}(?:\d{4}|\d{2})\b/i,
+    /\b\d{4}-?W\d{2}\b/i,
+    /\b(?:arrow|pointer)(?: tip)? (?:is )?(?:at|to|on|points? (?:at|to)) \d{1,2},? .{0,24}?(?:\d\s?[|/]\s?\d|\d{4}|\d{1,2})(?: in the (?:cent(?:re|er)|middle))?\b/i,
+    /\b(?:last )?year (?:\d{4}|\d{2}),? (?:has |with )?\d{1,2} dots?\b/i,
+  ];
+  const found = patterns.map((pattern) => pattern.exec(text)?.[0]).find((mark) => mark !== undefined);
+  if (found !== undefined) return { mark: found.replace(/ in (?=\d)/, " "), form: undefined };
+  const code =
+    /\b(?:code|stamp|stamped|date|dated|mark|marked|cast)(?: mark| code| stamp)?(?: is| of| reads| says|:)? "?((?:[A-M]|[IVX]{1,4})?[ /]?\d{1,4}(?:[/.-]\d{1,4}){0,2})(?![\w/])/i.exec(
+      text,
+    );
+  return code?.[1] === undefined ? undefined : { mark: code[1].trim(), form: undefined };
+}
+
+/** The years a mark may belong to: those of the case, or 1900 to today. */
+function eraOf(context: TradeContext): Interval {
+  return context.era ?? { from: monthStart(1900, 1), to: context.today.to };
+}
+
+/** Readings as lines: those of one form and reason together, their dates joined. */
+function groupReadings(readings: readonly DateMarkReading[]): readonly TradeReading[] {
+  const groups = new Map<string, DateMarkReading[]>();
+  for (const reading of readings) {
+    const key = `${reading.form} ${reading.why}`;
+    groups.set(key, [...(groups.get(key) ?? []), reading]);
+  }
+  return [...groups.values()].flatMap((group) => {
+    const [first] = group;
+    const dates = group.slice(-6).map((reading) => formatInterval(reading.interval));
+    return first === undefined ? [] : [{ reading: dates.join(" or "), why: first.why, basis: first.basis }];
+  });
+}
+
+/** "tyre says DOT … 318, how old". A tyre may be younger than the car: every year since 1971 is kept. */
+export const tyreDateTopic: TopicReader = (question) => {
+  const asks = /how old|what (?:year|date)|when|date|\bage\b|mean|\bcode\b|decode/;
+  if (!question.isAsking || !question.mayBeAnswered || !asks.test(question.lower)) return undefined;
+  const spotted = spotTyreDate(question.text);
+  if (spotted === undefined) return undefined;
+  const { today } = question.context;
+  const readings = decodeDateMark(spotted.mark, {
+    form: "tyre",
+    era: { from: monthStart(1971, 1), to: today.to },
+    today,
+  });
+  const none: TradeReading = {
+    reading: "no date: the figures are week and year, and no year has such a week",
+    why: "weeks run to 53 at most; pages that read month and year are wrong",
+    basis: "49 CFR 574",
+  };
+  return topicAnswer("tyre date", readings.length === 0 ? [none] : groupReadings(readings), {
+    cannotSay:
+      "It dates the tyre, never the car; with three figures the decade stays open unless a triangle or the pattern tells.",
+    lookNext:
+      "Only one sidewall need carry the full number: look at the other side too, and at the speed letter and size.",
+    cautions: ["wheel"],
+  });
+};
+
+/** "..7 on the windscreen, what date is that". */
+export const glassDateTopic: TopicReader = (question) => {
+  if (!question.isAsking || !question.mayBeAnswered) return undefined;
+  const spotted = spotGlassDots(question.text);
+  if (spotted === undefined) return undefined;
+  const readings = decodeDateMark(spotted.mark, {
+    form: "glass-dots",
+    era: eraOf(question.context),
+    today: question.context.today,
+  });
+  return topicAnswer("glass date", groupReadings(readings), {
+    cannotSay:
+      "There is no standard: makers counted the dots by two opposite habits. The decade comes from the car.",
+    lookNext:
+      "Read all panes: a set with one other maker or year shows the replaced one. Windscreens are replaced most, fixed quarter glass least.",
+    cautions: ["glass"],
+  });
+};
+
+/** "week 31 of 1981 is when", "what does date code 8127 mean". */
+export const dateCodeTopic: TopicReader = (question) => {
+  const asks =
+    /when|what (?:date|day|year|month)|mean|decode|which (?:week|month|date|year)|how old|date code/;
+  if (!question.isAsking || !question.mayBeAnswered || !asks.test(question.lower)) return undefined;
+  const spotted = spotOther(question.text);
+  if (spotted === undefined) return undefined;
+  const readings = decodeDateMark(spotted.mark, {
+    era: eraOf(question.context),
+    today: question.context.today,
+  });
+  return topicAnswer("date mark", groupReadings(readings), {
+    cannotSay:
+      "The mark dates the part, its tool or its batch, never the car; a hand-set insert is a not-before.",
+    lookNext: `${SLIPS}, and tell me what kind of part it is on: the form follows the trade.`,
+  });
+};

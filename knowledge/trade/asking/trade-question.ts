@@ -1,0 +1,92 @@
+// A message prepared for the trade topics, and the one judgement they share: is this a question that general
+// knowledge can answer, or a description of a part in the middle of an identification? When in doubt, the latter.
+import type { Interval } from "../../calendar/interval.ts";
+import { spellFractions } from "../plain-numbers.ts";
+import type { TradeAnswer, TradeReading } from "../trade-reading.ts";
+
+const LONGEST_MESSAGE = 2000;
+
+/** Today, and the years the case is about when a case is open. */
+export interface TradeContext {
+  readonly era?: Interval;
+  readonly today: Interval;
+}
+
+/** A message as the topics read it. `lower` is `text` in lower case, same length. */
+export interface TradeQuestion {
+  readonly text: string;
+  readonly lower: string;
+  /** Asks, or is a bare mark without a verb of describing, and is not about a part's rightness. */
+  readonly mayBeAnswered: boolean;
+  /** Asks in words: a question sign or a word such as what, when, mean. */
+  readonly isAsking: boolean;
+  readonly context: TradeContext;
+}
+
+/** A topic gives an answer without evidence, or undefined when the question is not its own. */
+export type TopicReader = (question: TradeQuestion) => Omit<TradeAnswer, "evidence"> | undefined;
+
+const ASKING =
+  /\?|\b(?:what|what's|whats|which|when|whens|how|why|mean|means|meaning|decode|convert|explain|identify)\b|^(?:is|are|does|do|can|was|were|could)\b/;
+const DECODING =
+  /\bmeans?\b|\bmeaning\b|\bdecode\b|\bstands? for\b|\bconvert\b|\bexplain\b|\bvalid\b|\bok\b|\bhow old\b/;
+const IDENTIFYING =
+  /\bgenuine\b|\boriginal\b|\b(?:right|correct|ok|okay) (?:for|on) (?:my|this|the|a)\b|\bfakes?\b|\brepros?\b|\breproductions?\b|\blegit\b|\bwhich (?:version|variant|type|one|kind)\b|\bearly or late\b|\bwhat (?:have i|do i have|is this|part)\b|\bshould (?:my|it|the|a)\b|\bworth\b|\bfrom (?:a|my|the) .{1,30}\?/;
+const DESCRIBING =
+  /\b(?:is|are|was|were|has|have|had|got|it's|its|there's|there|marked|says|reads|looks|seems|think|shows|found|fitted|came|comes|with a mark)\b/;
+
+/** Prepares a message; at most 2,000 characters of it are read. */
+export function toTradeQuestion(message: string, context: TradeContext): TradeQuestion {
+  const text = spellFractions(message.slice(0, LONGEST_MESSAGE)).replace(/\s+/g, " ").trim();
+  // Lower-casing must not move characters: signs that grow in lower case stay as they are.
+  const lower = [...text]
+    .map((sign) => (sign.toLowerCase().length === sign.length ? sign.toLowerCase() : sign))
+    .join("");
+  const isAsking = ASKING.test(lower);
+  const isFragment = !DESCRIBING.test(lower) && lower.split(" ").length <= 12;
+  const isAboutRightness = IDENTIFYING.test(lower) && !DECODING.test(lower);
+  return { text, lower, isAsking, mayBeAnswered: (isAsking || isFragment) && !isAboutRightness, context };
+}
+
+/** The parts of an answer that every topic states; no readings, no answer. */
+export function topicAnswer(
+  topic: string,
+  readings: readonly TradeReading[],
+  said: { readonly cannotSay: string; readonly lookNext: string; readonly cautions?: readonly string[] },
+): Omit<TradeAnswer, "evidence"> | undefined {
+  if (readings.length === 0) return undefined;
+  return {
+    topic,
+    readings,
+    cannotSay: said.cannotSay,
+    lookNext: said.lookNext,
+    cautions: said.cautions ?? [],
+  };
+}
+
+/** Whether words shortly before a place deny what stands there: "no JWL mark", "without any >ABS<". */
+export function isDeniedAt(lower: string, at: number): boolean {
+  const before = lower.slice(Math.max(0, at - 24), at);
+  return /\b(?:no|not|without|never|lacks?|missing|isn't|hasn't|can't find|cannot find)\b(?: (?:a|an|any|the|find|see))?[ \w-]{0,8}$/.test(
+    before,
+  );
+}
+
+const COUNT_WORDS: Readonly<Record<string, number>> = {
+  no: 0,
+  zero: 0,
+  one: 1,
+  two: 2,
+  three: 3,
+  four: 4,
+  five: 5,
+  six: 6,
+  seven: 7,
+  eight: 8,
+};
+
+/** The number of a count word or of figures ("three", "3"); undefined for other words. */
+export function parseCount(word: string | undefined): number | undefined {
+  if (word === undefined) return undefined;
+  return /^\d{1,3}$/.test(word) ? Number(word) : COUNT_WORDS[word];
+}
