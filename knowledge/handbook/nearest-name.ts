@@ -6,7 +6,7 @@ import { boundedEditDistance } from "../language/edit-distance.ts";
 
 /**
  * The name among `names` that is nearest to `written`, ignoring case and treating spaces and underscores as hyphens;
- * undefined when none is within a third of its length (at most 3 edits). Ties go to the first in the list.
+ * undefined when none is within half of its length (at most 3 edits). Ties go to the first in the list.
  * Cost: one distance per name, length × length each; names of more than 60 letters are passed over.
  */
 export function nearestName(written: string, names: Iterable<string>): string | undefined {
@@ -15,7 +15,7 @@ export function nearestName(written: string, names: Iterable<string>): string | 
   let nearest: string | undefined;
   let fewest = Number.POSITIVE_INFINITY;
   for (const name of names) {
-    const allowed = Math.min(3, Math.ceil(Math.max(wanted.length, name.length) / 3));
+    const allowed = Math.min(3, Math.ceil(Math.max(wanted.length, name.length) / 2));
     if (name.length > LONGEST || Math.abs(name.length - wanted.length) > allowed) continue;
     const edits = boundedEditDistance(wanted, folded(name), allowed);
     if (edits <= allowed && edits < fewest) {

@@ -99,9 +99,10 @@ export function problemsLeftOut(file: string): Problem {
   return { code: "problems-left-out", file, ...fileStart, message, mend: "mend these first" };
 }
 
-/** One line for a person: `parts/rear-spoiler.yaml:41:7  unknown state "ruff" … did you mean "rough"?` */
+/** One line for a person: `parts/rear-spoiler.yaml:41:7  unknown state "ruff" … did you mean "rough"?`; a problem of the folder has no place. */
 export function problemText(problem: Problem): string {
-  return `${problem.file}:${problem.line}:${problem.column}  ${problem.message} … ${problem.mend}`;
+  const told = `${problem.message} … ${problem.mend}`;
+  return problem.file === "." ? told : `${problem.file}:${problem.line}:${problem.column}  ${told}`;
 }
 
 /** The problems by file, line, column and code; equal lines are listed once. */

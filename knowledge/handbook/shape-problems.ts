@@ -21,7 +21,7 @@ export function shaped<T>(schema: z.ZodType<T>, reading: YamlReading): Shaped<T>
   if (result.success) return { ok: true, value: result.data };
   const all = result.error.issues
     .slice(0, mostProblems)
-    .flatMap((issue) => complaints(issue, [], reading.value).slice(0, mostProblems));
+    .flatMap((issue) => complaints(issue, [], reading.value));
   const misspelt = new Set(all.flatMap(misspeltKey));
   const kept = all.filter(({ code, path, message }) => {
     return code !== "key-missing" || !misspelt.has(`${path.join("/")} ${message}`);
@@ -50,8 +50,7 @@ function knownKeys(issue: z.core.$ZodRawIssue): string | undefined {
 function complaints(issue: Issue, parent: Path, value: unknown): readonly Complaint[] {
   const path = [...parent, ...issue.path.map(plainStep)];
   const found = valueAt(value, path);
-  if (issue.code === "unrecognized_keys")
-    return issue.keys.slice(0, mostProblems).map((key) => unknownKey(key, path, issue.message));
+  if (issue.code === "unrecognized_keys") return unknownKeys(issue, path, found);
   if (issue.code === "invalid_key") return issue.issues.map((inner) => badKey(inner, path));
   if (found === undefined || found === null) return [valueMissing(path, found)];
   if (issue.code === "invalid_union") return unionComplaints(issue, path, found, value);
@@ -70,6 +69,16 @@ function valueAt(value: unknown, path: Path): unknown {
     found = Reflect.get(found, step);
   }
   return found;
+}
+
+function unknownKeys(
+  issue: z.core.$ZodIssueUnrecognizedKeys,
+  path: Path,
+  found: unknown,
+): readonly Complaint[] {
+  // A claim whose only fault is a key too many comes back as this issue, not as its union's.
+  if (isMixedClaim(path, found)) return [mixedClaim(path)];
+  return issue.keys.slice(0, mostProblems + 1).map((key) => unknownKey(key, path, issue.message));
 }
 
 function unknownKey(key: string, path: Path, known: string): Complaint {
@@ -142,10 +151,18 @@ function claimComplaints(path: Path, found: unknown, branch: Branch): readonly C
   }
   const isMeasured = Object.hasOwn(found, "mean") || Object.hasOwn(found, "spread");
   if (!isMeasured) return branch(1);
-  const hasStates = Object.entries(found).some(
+  return isMixedClaim(path, found) ? [mixedClaim(path)] : branch(0);
+}
+
+function isMixedClaim(path: Path, found: unknown): boolean {
+  if (path.at(-2) !== "tells" || typeof found !== "object" || found === null) return false;
+  return Object.entries(found).some(
     ([key, said]) => !MEASUREMENT_KEYS.has(key) && typeof said === "string" && parseFrequency(said),
   );
-  return hasStates ? [claimMixed(path, "a claim cannot measure and name states at once")] : branch(0);
+}
+
+function mixedClaim(path: Path): Complaint {
+  return claimMixed(path, "a claim cannot measure and name states at once");
 }
 
 function claimMixed(path: Path, message: string): Complaint {

@@ -19,7 +19,8 @@ export function valueMissing(path: Path, found: null | undefined): Complaint {
   const key = nameOf(path);
   if (found === null) {
     const message = path.length === 0 ? "the file is empty" : `nothing stands behind ${key}`;
-    return { code: "value-missing", path, at: "key", message, mend: "write a value, or delete the line" };
+    const mend = key.includes(":") ? "put a space after the colon" : "write a value, or delete the line";
+    return { code: "value-missing", path, at: "key", message, mend };
   }
   const parent = path.slice(0, -1);
   return {

@@ -7,7 +7,7 @@ import { fileProblem, type HandbookFile } from "./handbook-file.ts";
 import { placesIn } from "./place-in-text.ts";
 import { fileStart, mostProblems, type Place, type Problem, problemsLeftOut } from "./problem.ts";
 import { type Fault, keyText, offsetOf, plainValue } from "./yaml-tree.ts";
-import { yamlComplaint } from "./yaml-words.ts";
+import { yamlComplaints } from "./yaml-words.ts";
 
 /** Keys and list positions from the top of a file: ["variants", 3, "tells", "finish"]. */
 export type Path = readonly (string | number)[];
@@ -34,10 +34,7 @@ export function readYaml(file: HandbookFile): YamlReading {
     return { file: file.path, value: undefined, problems: [problem], placeOf: () => fileStart };
   }
   const place = lazily(() => placesIn(file.text));
-  const faults: Fault[] = document.errors.map((error) => ({
-    offset: error.pos[0],
-    ...yamlComplaint(error),
-  }));
+  const faults: Fault[] = [...yamlComplaints(document.errors, file.text)];
   const value = faults.length === 0 ? plainValue(document.contents, faults) : undefined;
   return {
     file: file.path,
@@ -61,7 +58,7 @@ function placedFaults(
 /** The library's tree; undefined when the nesting is so deep that reading it runs out of stack. */
 function parsed(text: string): Document.Parsed | undefined {
   try {
-    return parseDocument(text, { uniqueKeys: false, prettyErrors: false, logLevel: "silent" });
+    return parseDocument(text, { uniqueKeys: false, prettyErrors: false, logLevel: "error" });
   } catch (error) {
     if (error instanceof RangeError) return undefined;
     throw error;

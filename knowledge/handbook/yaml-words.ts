@@ -46,6 +46,7 @@ const COMPLAINTS: Readonly<Partial<Record<YAMLError["code"], YamlComplaint>>> = 
     "something stands here that does not belong",
     "if it is text, put the whole of it in quotes (single quotes outside when it holds double ones)",
   ),
+  IMPOSSIBLE: syntax("this cannot stand here", "write key: value, with one word before the colon"),
   KEY_OVER_1024_CHARS: syntax("a key is far too long", "a key is one word before a colon"),
   RESOURCE_EXHAUSTION: {
     code: "yaml-depth",
@@ -54,9 +55,47 @@ const COMPLAINTS: Readonly<Partial<Record<YAMLError["code"], YamlComplaint>>> = 
   },
 };
 
-/** The complaint in plain words; the library's own words stand in only for what is not in the table. */
-export function yamlComplaint(error: YAMLError): YamlComplaint {
+/** A complaint and its offset in the text. */
+export interface PlacedComplaint extends YamlComplaint {
+  readonly offset: number;
+}
+
+/** The library's errors in plain words, at most one for each place. */
+export function yamlComplaints(errors: readonly YAMLError[], text: string): readonly PlacedComplaint[] {
+  const byOffset = new Map<number, PlacedComplaint>();
+  for (const error of errors) {
+    const overIndented = overIndentedLine(error, errors, text);
+    const offset = overIndented ?? error.pos[0];
+    const complaint = overIndented === undefined ? complaintOf(error) : tooFarIn;
+    if (!byOffset.has(offset)) byOffset.set(offset, { ...complaint, offset });
+  }
+  return [...byOffset.values()];
+}
+
+const tooFarIn: YamlComplaint = {
+  code: "yaml-indentation",
+  message: "this line is indented further than the entries it belongs to",
+  mend: "line it up with them",
+};
+
+/**
+ * A line that stands too far in reads on from the one before, and the library complains there, twice: of a second
+ * colon and of a key over two lines. The line to mend is the later one.
+ */
+function overIndentedLine(error: YAMLError, errors: readonly YAMLError[], text: string): number | undefined {
+  const codes = new Set(errors.filter(({ pos }) => pos[0] === error.pos[0]).map(({ code }) => code));
+  const isBoth = codes.has("MULTILINE_IMPLICIT_KEY") && codes.has("BLOCK_AS_IMPLICIT_KEY");
+  if (!isBoth) return undefined;
+  const end = Math.max(...errors.filter(({ pos }) => pos[0] === error.pos[0]).map(({ pos }) => pos[1]));
+  const line = text.lastIndexOf("\n", end - 1);
+  return line <= error.pos[0] ? undefined : line + 1 + text.slice(line + 1, end).search(/\S|$/);
+}
+
+function complaintOf(error: YAMLError): YamlComplaint {
   if (error.code === "MISSING_CHAR") return missingCharacter(error.message);
+  if (error.code === "BAD_INDENT" && error.message.startsWith("Flow")) {
+    return syntax("a bracket is opened above and not closed before this line", "add the closing ] or }");
+  }
   const known = COMPLAINTS[error.code];
   if (known !== undefined) return known;
   return syntax("this is not good YAML", "compare the line with its neighbours; put text in quotes");
