@@ -1,0 +1,82 @@
+/**
+ * What the works fitted at a given instant: every fitted period fades in and out as surely as the historian knows
+ * its ends, and a little room is left for what lay on the shelf.
+ */
+import type { CarDescription } from "../evidence/car-description.ts";
+import type { FittedPeriod, PartKind } from "../handbook/schema.ts";
+import { normalDistribution } from "../numbers/normal-distribution.ts";
+import { spanOfTexts } from "./eras.ts";
+
+/** Standard deviation of a period's end, in months. */
+const endDeviation: Readonly<Record<FittedPeriod["start"], number>> = { exact: 0.5, about: 2, rough: 6 };
+/** Share of cars fitted with any production variant at all, whatever the periods say. */
+const SHELF_SHARE = 0.02;
+
+export interface FittedSpan {
+  /** Index of the variant. */
+  readonly variant: number;
+  readonly from: number;
+  readonly to: number;
+  readonly startDeviation: number;
+  readonly endDeviation: number;
+  readonly share: number;
+  readonly models: readonly string[];
+  readonly trims: readonly string[];
+  readonly markets: readonly string[];
+}
+
+/** The fitted periods of all production variants, in the handbook's order. */
+export function fittedSpans(part: PartKind): readonly FittedSpan[] {
+  return part.variants.flatMap((variant, index) => {
+    if (variant.origin !== "production") return [];
+    return variant.fitted.flatMap((period) => {
+      const span = spanOfTexts(period.from, period.to);
+      if (!span) return [];
+      const deviations = {
+        startDeviation: endDeviation[period.start],
+        endDeviation: endDeviation[period.end],
+      };
+      const { share, models, trims, markets } = period;
+      return [{ variant: index, ...span, ...deviations, share, models, trims, markets }];
+    });
+  });
+}
+
+/** The periods that agree with what is known of the car; an empty list in a period, and an unknown, agree with all. */
+export function spansFor(spans: readonly FittedSpan[], car: CarDescription): readonly FittedSpan[] {
+  const agrees = (allowed: readonly string[], known: string | undefined): boolean =>
+    allowed.length === 0 || known === undefined || allowed.includes(known);
+  return spans.filter(
+    (span) =>
+      agrees(span.models, car.model) && agrees(span.trims, car.trim) && agrees(span.markets, car.market),
+  );
+}
+
+/**
+ * a_v(T) = .98 · raw_v(T) ÷ Σ raw + .02 ÷ n, raw_v(T) = Σ share · Φ((T − from)/s) · Φ((to − T)/s) over the spans
+ * (identification method, section 1); all raw 0: even. `time` in months, `production`: indices of the n production
+ * variants. One value per variant, 0 for those that are not production.
+ */
+export function asBuiltMix(
+  spans: readonly FittedSpan[],
+  production: readonly number[],
+  variantCount: number,
+  time: number,
+): Float64Array {
+  const mix = new Float64Array(variantCount);
+  let total = 0;
+  for (const span of spans) {
+    const raw =
+      span.share *
+      normalDistribution((time - span.from) / span.startDeviation) *
+      normalDistribution((span.to - time) / span.endDeviation);
+    mix[span.variant] = (mix[span.variant] as number) + raw;
+    total += raw;
+  }
+  for (const variant of production) {
+    const shelf = SHELF_SHARE / production.length;
+    const fitted = total > 0 ? (mix[variant] as number) / total : 1 / production.length;
+    mix[variant] = (1 - SHELF_SHARE) * fitted + shelf;
+  }
+  return mix;
+}

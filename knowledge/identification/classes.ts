@@ -1,0 +1,71 @@
+/** The answers a goal allows, and which of them each hypothesis amounts to. */
+import { type Goal, notInHandbook } from "../evidence/goal.ts";
+import type { CarGround } from "./car-ground.ts";
+import type { CompiledPart } from "./compiled-part.ts";
+import type { Way } from "./hypothesis-space.ts";
+
+/** A variant that fewer cars of this date and kind than this left the works with is of another year or model. */
+const LEAST_MIX = 0.05;
+
+/** Class names in a fixed order, and the class of each hypothesis as an index into them. */
+export interface Classes {
+  readonly names: readonly string[];
+  readonly of: Int32Array;
+}
+
+/** The classes of a goal (identification method, section 7). The as-built mix decides what is "right kind". */
+export function classesOf(compiled: CompiledPart, ground: CarGround, goal: Goal): Classes {
+  const { space, part } = compiled;
+  const names: string[] = [];
+  const of = new Int32Array(space.size);
+  const indices = new Map<string, number>();
+  space.ways.forEach((way, h) => {
+    const variant = space.variants[h] as number;
+    const name = className(goal, way, {
+      id: part.variants[variant]?.id ?? notInHandbook,
+      isServicePart: part.variants[variant]?.origin === "service",
+      isRightKind: (ground.mix.average[variant] ?? 0) >= LEAST_MIX,
+    });
+    let index = indices.get(name);
+    if (index === undefined) {
+      index = names.length;
+      names.push(name);
+      indices.set(name, index);
+    }
+    of[h] = index;
+  });
+  return { names, of };
+}
+
+interface Candidate {
+  readonly id: string;
+  readonly isServicePart: boolean;
+  readonly isRightKind: boolean;
+}
+
+function className(goal: Goal, way: Way, candidate: Candidate): string {
+  if (way === "kin" || way === "kin-of-nothing") return notInHandbook;
+  if (goal === "which-variant" || goal === "what-should-it-have") return candidate.id;
+  if (way === "reproduction" || way === "other-maker") return way;
+  if (goal === "genuine") return "genuine";
+  if (way === "works") return "as-built";
+  if (candidate.isServicePart) return "service-part";
+  return candidate.isRightKind ? "right-kind-replaced" : "other-year-or-model";
+}
+
+/** Σ of the weights in each class. */
+export function overClasses(classes: Classes, weights: Float64Array): Float64Array {
+  const sums = new Float64Array(classes.names.length);
+  weights.forEach((weight, h) => {
+    const index = classes.of[h] as number;
+    sums[index] = (sums[index] as number) + weight;
+  });
+  return sums;
+}
+
+/** Indices from the greatest weight to the least; equal weights keep their order. */
+export function heaviestFirst(weights: ArrayLike<number>): readonly number[] {
+  return Array.from(weights, (_, index) => index).sort(
+    (one, other) => (weights[other] as number) - (weights[one] as number) || one - other,
+  );
+}

@@ -1,0 +1,70 @@
+/** Which mark comes before which: the handbook's `before` links, shortened to the marks that were read. */
+import type { DateFeature, PartKind } from "../handbook/schema.ts";
+import type { ChainMark, MarkReading } from "./date-marks.ts";
+import { type LeadTime, leadOverBoth } from "./lead-time.ts";
+
+export interface DateLink {
+  readonly feature: DateFeature;
+  readonly lead: LeadTime;
+  /** Id of the mark made next; undefined: the car's build date. */
+  readonly next: string | undefined;
+}
+export type DateLinks = ReadonlyMap<string, DateLink>;
+
+/**
+ * The links of a part kind, by feature. A chain end without `before` is linked to the next such end in the
+ * handbook's order, so that one part never gives two items of evidence; the last one is followed by the build date.
+ */
+export function dateLinks(part: PartKind): DateLinks {
+  const dates = part.features.filter((feature) => feature.kind === "date");
+  const known = new Set(dates.map((feature) => feature.id));
+  const ends = dates.filter(({ before }) => before === undefined || !known.has(before));
+  const links = new Map<string, DateLink>();
+  for (const feature of dates) {
+    const end = ends.indexOf(feature);
+    const next = end >= 0 ? ends[end + 1]?.id : feature.before;
+    links.set(feature.id, { feature, lead: feature.lead ?? part.lead, next });
+  }
+  return links;
+}
+
+/** The next mark on the way to the build date that was read, and the lead to it; a circle of links ends the way. */
+export function nextRead(
+  links: DateLinks,
+  feature: string,
+  wasRead: (feature: string) => boolean,
+): { readonly next: string | undefined; readonly lead: LeadTime } | undefined {
+  const start = links.get(feature);
+  if (!start) return undefined;
+  let { lead, next } = start;
+  const passed = new Set([feature]);
+  while (next !== undefined && !passed.has(next)) {
+    if (wasRead(next)) return { next, lead };
+    passed.add(next);
+    const link = links.get(next);
+    if (!link) break;
+    lead = leadOverBoth(lead, link.lead);
+    next = link.next;
+  }
+  return { next: undefined, lead };
+}
+
+/** The chain of the marks that were read, seen from its last; undefined when none was. */
+export function chainOf(links: DateLinks, readings: ReadonlyMap<string, MarkReading>): ChainMark | undefined {
+  const read = [...links.keys()].filter((feature) => readings.has(feature));
+  const onward = new Map(
+    read.map((feature) => [feature, nextRead(links, feature, (other) => readings.has(other))]),
+  );
+  const build = (feature: string): ChainMark | undefined => {
+    const reading = readings.get(feature);
+    const way = onward.get(feature);
+    if (!reading || !way) return undefined;
+    const before = read
+      .filter((other) => other !== feature && onward.get(other)?.next === feature)
+      .map(build)
+      .filter((mark) => mark !== undefined);
+    return { feature, reading, lead: way.lead, before };
+  };
+  const last = read.find((feature) => onward.get(feature)?.next === undefined);
+  return last === undefined ? undefined : build(last);
+}

@@ -1,0 +1,42 @@
+/**
+ * What speaks for the first class and what for its rival, fact by fact. Every fact is weighed with all the others
+ * already known, because weights taken one after another depend on the order and can even change sign.
+ */
+import { logSumExp } from "../numbers/log-sum-exp.ts";
+import { type Belief, jointWithout } from "./belief.ts";
+import { type Classes, heaviestFirst, overClasses } from "./classes.ts";
+import type { Duel } from "./identification.ts";
+
+/**
+ * The duel of the two heaviest classes in decimal bans, log₁₀ [P(fact, others | A)/P(others | A)] − the same for B
+ * (identification method, section 7); null when there is no second class.
+ */
+export function duelOf(belief: Belief, classes: Classes): Duel | null {
+  const [first, rival] = heaviestFirst(overClasses(classes, belief.probabilities));
+  if (first === undefined || rival === undefined) return null;
+  const members = [first, rival].map((index) => membersOf(belief, classes, index));
+  const [firstMembers = [], rivalMembers = []] = members;
+  if (firstMembers.length === 0 || rivalMembers.length === 0) return null;
+  const bans = (joint: Float64Array): number =>
+    (logSumExp(firstMembers.map((h) => joint[h] as number)) -
+      logSumExp(rivalMembers.map((h) => joint[h] as number))) /
+    Math.LN10;
+  const all = bans(belief.joint);
+  return {
+    first: classes.names[first] ?? "",
+    rival: classes.names[rival] ?? "",
+    priorBans: bans(belief.ground.logPrior),
+    weights: belief.facts.map((fact) => ({
+      feature: fact.feature,
+      bans: all - bans(jointWithout(belief, fact)),
+    })),
+  };
+}
+
+function membersOf(belief: Belief, classes: Classes, index: number): readonly number[] {
+  const members: number[] = [];
+  classes.of.forEach((of, h) => {
+    if (of === index && (belief.ground.prior[h] as number) > 0) members.push(h);
+  });
+  return members;
+}

@@ -1,0 +1,40 @@
+/**
+ * The months between a part's date mark and the next mark, or the car's build date. A lognormal with a tail for
+ * parts that lay on the shelf and a little room for a wrong build date (identification method, section 5).
+ */
+export interface LeadTime {
+  /** Median in months. */
+  readonly median: number;
+  /** Standard deviation of the natural logarithm. */
+  readonly sigma: number;
+}
+
+import { normalDistribution } from "../numbers/normal-distribution.ts";
+
+const clip = (x: number): number => Math.min(1, Math.max(0, x));
+
+/**
+ * G(x) = .94 · Φ(ln(x/median)/σ) [x > 0] + .05 · clip(x/36) + .01 · clip((x + 6)/6): the chance that the lead is at
+ * most x months; rises from 0 at −6 to 1.
+ */
+export function leadAtMost(lead: LeadTime, months: number): number {
+  if (months <= -6) return 0;
+  const usual = months > 0 ? normalDistribution(Math.log(months / lead.median) / lead.sigma) : 0;
+  return 0.94 * usual + 0.05 * clip(months / 36) + 0.01 * clip((months + 6) / 6);
+}
+
+/**
+ * The lead over two links when the mark between them was not read: the lognormal with the mean and variance of the
+ * sum (L. F. Fenton, "The sum of log-normal probability distributions in scatter transmission systems", IRE
+ * Transactions on Communications Systems 8, 1960).
+ */
+export function leadOverBoth(one: LeadTime, other: LeadTime): LeadTime {
+  const moments = [one, other].map(({ median, sigma }) => {
+    const mean = median * Math.exp((sigma * sigma) / 2);
+    return { mean, variance: mean * mean * Math.expm1(sigma * sigma) };
+  });
+  const mean = moments.reduce((sum, moment) => sum + moment.mean, 0);
+  const variance = moments.reduce((sum, moment) => sum + moment.variance, 0);
+  const sigmaSquared = Math.log1p(variance / (mean * mean));
+  return { median: mean * Math.exp(-sigmaSquared / 2), sigma: Math.sqrt(sigmaSquared) };
+}

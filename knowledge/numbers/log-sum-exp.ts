@@ -1,0 +1,25 @@
+/**
+ * Sums and normalisation of numbers held as natural logarithms. The maximum is subtracted first, so that a case
+ * with forty facts neither underflows nor loses its small hypotheses.
+ */
+
+/** ln Σ exp(x) over the values; −Infinity for no values or when all are −Infinity. */
+export function logSumExp(logarithms: ArrayLike<number>): number {
+  let greatest = -Infinity;
+  for (let i = 0; i < logarithms.length; i += 1) greatest = Math.max(greatest, logarithms[i] as number);
+  if (greatest === -Infinity) return -Infinity;
+  let sum = 0;
+  for (let i = 0; i < logarithms.length; i += 1) sum += Math.exp((logarithms[i] as number) - greatest);
+  return greatest + Math.log(sum);
+}
+
+/** The probabilities whose logarithms, up to a common constant, are given; even when all are −Infinity. */
+export function normaliseLogarithms(logarithms: ArrayLike<number>): Float64Array {
+  const total = logSumExp(logarithms);
+  const probabilities = new Float64Array(logarithms.length);
+  for (let i = 0; i < logarithms.length; i += 1) {
+    probabilities[i] =
+      total === -Infinity ? 1 / logarithms.length : Math.exp((logarithms[i] as number) - total);
+  }
+  return probabilities;
+}
