@@ -51,18 +51,32 @@ export function beginningOf(date: string): Interval | undefined {
   return parseDateText(date);
 }
 
+const HIGH_STOP_RULE: Omit<DatedRule, "requirement" | "from"> = {
+  reading:
+    "centre high-mounted stop lamp: required on US passenger cars made on or after 1 September 1985, whatever the model year; allowed from 1 August 1984",
+  why: "the day of manufacture decides, not the sale nor the model year",
+  basis: "FMVSS 108; NHTSA 86-3.1 and 86-4.17",
+};
+
+/** "U3 mark: not before 1 August 1984 (US cars)"; a span or a decade is said as printed. */
 function sayRule(row: DatedRequirement, from: Interval | undefined): string {
-  const day = from !== undefined && /^\d{4}(?:-\d\d){0,2}$/.test(row.date) ? formatInterval(from) : row.date;
-  return `${row.sign}: ${row.use}, ${day}`;
+  const isPlain = from !== undefined && /^\d{4}(?:-\d\d){0,2}$/.test(row.date);
+  const day = isPlain ? formatInterval(from) : row.date;
+  const limit = /^((?:not|seldom|rare) before)(?: about \d{4})?(.*)$/.exec(row.use);
+  if (limit !== null) return `${row.sign}: ${limit[1]} ${day}${limit[2]}`;
+  return row.use === "from" ? `${row.sign}: from ${day}` : `${row.sign}: from ${day} (${row.use})`;
 }
 
 /** The dated rules a question in plain words speaks of; empty when none is recognised. */
 export function datedRulesFor(text: string): readonly DatedRule[] {
   const lower = text.slice(0, 2000).toLowerCase();
   const wanted = CUES.filter(([pattern]) => pattern.test(lower)).map(([, sign]) => sign);
-  return DATED_REQUIREMENTS.filter((row) => wanted.some((sign) => row.sign.startsWith(sign))).map((row) => {
+  const rows = DATED_REQUIREMENTS.filter((row) => wanted.some((sign) => row.sign.startsWith(sign)));
+  return rows.flatMap((row) => {
     const from = beginningOf(row.date);
-    return { requirement: row, from, reading: sayRule(row, from), why: row.source, basis: basisOf(row) };
+    const why = "what carries the sign is not older; the rule dates the sign, never the car";
+    const rule = { requirement: row, from, reading: sayRule(row, from), why, basis: basisOf(row) };
+    return row.sign.startsWith("centre high stop") ? [{ ...rule, ...HIGH_STOP_RULE }, rule] : [rule];
   });
 }
 

@@ -105,7 +105,7 @@ function lensReadings(letters: string): readonly TradeReading[] {
 /** "SAE AIST 70", "SAE (2) I-S-T 78", "SAE U3 86": letters, compartments and handbook year; undefined without "SAE". */
 export function readSaeLens(text: string): SaeLens | undefined {
   const match =
-    /\bSAE[ -]{1,3}(?:\(?(\d)\)?[ -]{1,3})?([A-Z][A-Z0-9]{0,2}(?:[A-Z0-9 -]{0,12}?[A-Z0-9])?)(?:[ -']{1,3}(\d{2}))?(?![A-Za-z0-9])/.exec(
+    /\bSAE[ -]{1,3}(?:\(?(\d)\)?[ -]{1,3})?([A-Z][A-Z0-9]{0,2}(?:[A-Z0-9 -]{0,12}?[A-Z0-9])??)(?:[ '-]{1,3}(\d{2}))?(?![A-Za-z0-9]|[ -][A-Z]{1,2}\d?(?![A-Za-z]))/.exec(
       text.slice(0, 2000),
     );
   if (match === null) return undefined;

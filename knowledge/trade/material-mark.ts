@@ -115,8 +115,8 @@ export function readMaterialCode(written: string): MaterialMark {
     symbols: [...new Set([code, head, ...polymerTexts])],
     isFullyRead: parts.length > 0 && parts.every((part) => part.source !== undefined),
     density: densityOf(code),
-    reading: `>${code}<: ${blend}${added === "" ? "" : `, ${added}`}${blendRemark}`,
-    why: "a code between points is a moulded material mark (ISO 11469 with the symbols of ISO 1043)",
+    reading: `${code}: ${blend}${added === "" ? "" : `, ${added}`}${blendRemark}`,
+    why: "symbols of ISO 1043; between points they are a moulded material mark (ISO 11469)",
     basis: [...new Set(sources)].join("; "),
   };
 }
@@ -126,4 +126,15 @@ export function findMaterialMarks(text: string): readonly MaterialMark[] {
   return [...text.matchAll(MARK)]
     .map((match) => readMaterialCode(match[1] ?? ""))
     .filter((mark) => /[A-Z]{2}/.test(mark.code));
+}
+
+/** The code in "what does PP-TD20 mean", written without points; undefined when its plastic is unknown. */
+export function findAskedMaterialCode(text: string): MaterialMark | undefined {
+  const asked =
+    /\bwhat (?:does|do|is) (?:the )?(?:mark |code |letters? )?["']?([A-Z][A-Z0-9()+-]{1,30})["']? (?:mean|stand|as a material|plastic)/.exec(
+      text,
+    )?.[1];
+  if (asked === undefined) return undefined;
+  const mark = readMaterialCode(asked);
+  return mark.isFullyRead || PROCESS_NAMES.includes(mark.code) ? mark : undefined;
 }

@@ -45,16 +45,51 @@ interface VinSpot {
   readonly length: number;
 }
 
+/** Parted groups are one number only when they cannot be words: capitals, a group of letters and figures, figures last. */
+function isGroupedNumber(groups: readonly string[]): boolean {
+  const isWordless = groups.every(
+    (group) => /^[A-Z0-9]+$/.test(group) && (/\d/.test(group) || group.length <= 3),
+  );
+  const isMixed = groups.some((group) => /[A-Z]/.test(group) && /\d/.test(group));
+  return isWordless && isMixed && /\d{4}$/.test(groups.at(-1) ?? "");
+}
+
+interface Group {
+  readonly text: string;
+  readonly from: number;
+}
+
+/** One number beginning at a group: alone, or up to five groups parted by one space or hyphen each. */
+function vinAt(text: string, groups: readonly Group[], start: number): VinSpot | undefined {
+  const from = groups[start]?.from ?? 0;
+  let vin = "";
+  let end = from;
+  for (let index = start; index < Math.min(groups.length, start + 5); index += 1) {
+    const group = groups[index];
+    const isJoined = index === start || /^[ -]$/.test(text.slice(end, group?.from));
+    if (group === undefined || !isJoined || vin.length + group.text.length > 17) return undefined;
+    vin += group.text;
+    end = group.from + group.text.length;
+    const parts = groups.slice(start, index + 1).map((part) => part.text);
+    const isNumber = index === start ? vin.replace(/\D/g, "").length >= 3 : isGroupedNumber(parts);
+    if (vin.length === 17 && isNumber) return { vin: vin.toUpperCase(), from, length: end - from };
+  }
+  return undefined;
+}
+
 function vinSpots(text: string): readonly VinSpot[] {
-  const matches = text.matchAll(/(?<![A-Za-z0-9])(?:[A-Za-z0-9][ -]?){16}[A-Za-z0-9](?![A-Za-z0-9])/g);
-  return [...matches].flatMap((match) => {
-    const vin = match[0].replace(/[ -]/g, "").toUpperCase();
-    const isWhole = vin === match[0].toUpperCase();
-    const figures = vin.replace(/\D/g, "").length;
-    // Spaced groups must look like a number at the end, or a line of short words would pass.
-    const isNumber = isWhole ? figures >= 3 : figures >= 5 && /\d{4}$/.test(vin);
-    return isNumber ? [{ vin, from: match.index, length: match[0].length }] : [];
-  });
+  const groups = [...text.matchAll(/[A-Za-z0-9]{1,60}/g)].map((match) => ({
+    text: match[0],
+    from: match.index,
+  }));
+  const spots: VinSpot[] = [];
+  for (const [start, group] of groups.entries()) {
+    const last = spots.at(-1);
+    const isTaken = last !== undefined && group.from < last.from + last.length;
+    const spot = isTaken ? undefined : vinAt(text, groups, start);
+    if (spot !== undefined) spots.push(spot);
+  }
+  return spots;
 }
 
 /** Sum of value × weight over 17 characters; undefined when a character has no value (I, O, Q) or the length is not 17. */

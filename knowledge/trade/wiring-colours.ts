@@ -38,6 +38,18 @@ export function readWireColour(colour: string): readonly TradeReading[] {
   }));
 }
 
+/** The colours that each standard gives to earth. */
+export function readEarthColours(): readonly TradeReading[] {
+  const earth = WIRING.filter(
+    (row) => !row.standard.includes("terminal") && row.use.toLowerCase() === "earth",
+  );
+  return earth.map((row) => ({
+    reading: `${row.standard}: earth is ${row.colour}`,
+    why: "colours follow the standard of the country that made the loom",
+    basis: basisOf(row),
+  }));
+}
+
 /** What a terminal number of DIN 72552 means ("15", "49a", "D+"); empty for unknown numbers. */
 export function readTerminal(terminal: string): readonly TradeReading[] {
   return WIRING.filter(

@@ -27,13 +27,11 @@ const RULE_DATES =
 export const glassMarkTopic: TopicReader = (question) => {
   const isGlass = GLASS.test(question.lower);
   const items = readGlazingItems(question.text);
-  const approval =
-    /\b43 ?r\b|\b43r/.test(question.lower) || isGlass ? readApprovalMark(question.text) : undefined;
-  if (
-    !question.mayBeAnswered ||
-    (items.length === 0 && approval === undefined && !(isGlass && question.isAsking))
-  )
-    return undefined;
+  const found = isGlass || /\b43 ?r/.test(question.lower) ? readApprovalMark(question.text) : undefined;
+  // A lone "43R" is an answer to somebody's question more often than a question.
+  const approval = isGlass || question.isAsking || found?.authority !== undefined ? found : undefined;
+  const isMarked = items.length > 0 || approval !== undefined;
+  if (!question.mayBeAnswered || !(isMarked || (isGlass && question.isAsking))) return undefined;
   const symbols =
     isGlass || approval?.regulationNumber === 43
       ? findGlazingSymbols(question.text).flatMap(readGlazingSymbol)

@@ -7,7 +7,7 @@ import {
   relativeDensityWithSinker,
 } from "../density.ts";
 import { materialsOfDensity } from "../material-candidates.ts";
-import { findMaterialMarks } from "../material-mark.ts";
+import { findAskedMaterialCode, findMaterialMarks } from "../material-mark.ts";
 import { NUMBER, parsePlainNumber, sayNumber } from "../plain-numbers.ts";
 import { processesOfTraces } from "../process-traces.ts";
 import type { TradeReading } from "../trade-reading.ts";
@@ -20,17 +20,22 @@ const ROOM_TEMPERATURE = 20;
 export const materialMarkTopic: TopicReader = (question) => {
   if (!question.mayBeAnswered) return undefined;
   const marks = findMaterialMarks(question.text);
+  const bare = marks.length === 0 ? findAskedMaterialCode(question.text) : undefined;
   const dated: TradeReading = {
     reading: "a mark of this form is seldom older than December 1987",
     why: "ISO 1043-1 was first issued on 15 December 1987, ISO 11469 in 1993 (from memory)",
     basis: "ISO 1043-1:1987",
   };
-  return topicAnswer("material mark", marks.length === 0 ? [] : [...marks, dated], {
-    cannotSay:
-      "The mark names the plastic, not the maker; a bare word without the points can be older, and a service part from later tooling carries the mark on an old design.",
-    lookNext:
-      "Look for a date clock or a part number near the mark, and photograph them together in raking light.",
-  });
+  return topicAnswer(
+    "material mark",
+    bare === undefined ? (marks.length === 0 ? [] : [...marks, dated]) : [bare],
+    {
+      cannotSay:
+        "The mark names the plastic, not the maker; a bare word without the points can be older, and a service part from later tooling carries the mark on an old design.",
+      lookNext:
+        "Look for a date clock or a part number near the mark, and photograph them together in raking light.",
+    },
+  );
 };
 
 const MASS = String.raw`(${NUMBER})\s?(g|gr|grams?|kg|kilos?|lbs?|oz|ounces?)\b`;
@@ -42,9 +47,7 @@ function grams(value: string | undefined, unit: string | undefined): number | un
 }
 
 function massNear(lower: string, words: string): number | undefined {
-  const after = new RegExp(
-    String.raw`${MASS},? (?:when |hung |hanging |weighed |suspended )?(?:${words})`,
-  ).exec(lower);
+  const after = new RegExp(`${MASS},? (?:when |hung |hanging |weighed |suspended )?(?:${words})`).exec(lower);
   if (after !== null) return grams(after[1], after[2]);
   const before = new RegExp(String.raw`\b(?:${words}):?(?: it| weight)?(?: weighs| is| was)?,? ${MASS}`).exec(
     lower,

@@ -1,0 +1,182 @@
+// Questions about the car itself: vehicle numbers, dated rules, wires, paint, provenance, spreads, cautions.
+import { CAUTION_TAIL } from "../cautions.ts";
+import { datedRulesFor } from "../dated-rules.ts";
+import { readPaintSystems, readProvenanceGrades, readSmallRunSpreads } from "../provenance.ts";
+import { CAUTIONS } from "../tables/cautions.ts";
+import { basisOf, type TradeReading } from "../trade-reading.ts";
+import { findVins, maskSerial, readVin } from "../vin.ts";
+import {
+  BROWN_TRAP,
+  findWireColour,
+  readEarthColours,
+  readTerminal,
+  readWireColour,
+} from "../wiring-colours.ts";
+import { type TopicReader, topicAnswer } from "./trade-question.ts";
+
+function shortNumberReading(lower: string): readonly TradeReading[] {
+  const number =
+    /(?:\bvin\b|chassis (?:number|no\.?|plate)|frame (?:number|no\.?))[^a-z0-9]{0,4}(?:is |number |no\.? )?([a-z0-9/-]{4,24})(?![a-z0-9])/.exec(
+      lower,
+    )?.[1];
+  const length = number?.replace(/[/-]/g, "").length ?? 0;
+  if (number === undefined || !/\d{2}/.test(number) || length === 17) return [];
+  return [
+    {
+      reading: `${maskSerial(number.toUpperCase())}: ${length} characters, so the 17-character rules do not apply`,
+      why: "before 1981 each maker had its own scheme, often type letters and a serial; not applicable is not invalid",
+      basis: "49 CFR 565; ISO 3779 first issued in 1977",
+    },
+  ];
+}
+
+/** "VIN 1M8GDM9AXKP042788 ok?". The last six characters are hidden in every line. */
+export const vinTopic: TopicReader = (question) => {
+  const [vin] = findVins(question.text);
+  const isAbout = /\bvins?\b|chassis|frame n|\bcheck digit\b|\bserial\b|vehicle (?:id|number)/.test(
+    question.lower,
+  );
+  if (!question.mayBeAnswered || !(isAbout || (vin !== undefined && question.isAsking))) return undefined;
+  const read = vin === undefined ? undefined : readVin(vin);
+  const wrong: readonly TradeReading[] =
+    vin !== undefined && read === undefined
+      ? [
+          {
+            reading: `${maskSerial(vin)}: holds I, O or Q, which no 17-character number does`,
+            why: "read 1 for I, 0 for O or Q and try again",
+            basis: "ISO 3779; 49 CFR 565",
+          },
+        ]
+      : [];
+  const plain = vin === undefined && question.isAsking ? shortNumberReading(question.lower) : [];
+  const head = read?.readings[0];
+  const named: readonly TradeReading[] =
+    read === undefined || head === undefined
+      ? []
+      : [{ ...head, reading: `${read.masked}: ${head.reading}` }, ...read.readings.slice(1)];
+  return topicAnswer("vehicle number", [...named, ...wrong, ...plain], {
+    cannotSay:
+      "A number that passes can still be copied or re-issued, and one that fails in Europe is no fault; what the maker's own positions mean stands in his papers.",
+    lookNext:
+      "Compare plate, stamping and papers, and look whether plate and rivets are of one age. Show the last six to keepers only.",
+  });
+};
+
+/** "when did high level brake lights become compulsory". */
+export const datedRuleTopic: TopicReader = (question) => {
+  const asks =
+    /\bwhen\b|since|compulsory|required|mandatory|introduced|\bfirst\b|what year|how early|how late|before \d{4}|in \d{4}/;
+  if (!question.isAsking || !question.mayBeAnswered || !asks.test(question.lower)) return undefined;
+  return topicAnswer("dated rule", datedRulesFor(question.lower), {
+    cannotSay:
+      "A rule's start gives a not-before for what carries the sign. It gives no not-after, and small makers were often exempt.",
+    lookNext: "Look for a date of manufacture on the part itself: it outweighs any rule.",
+  });
+};
+
+/** "brown wire is what", "terminal 15". */
+export const wiringTopic: TopicReader = (question) => {
+  const isWire = /\bwires?\b|\bwiring\b|\bloom\b|\bharness\b|\bcables?\b/.test(question.lower);
+  const terminal = /\bterminal (\d{1,2}[ab]?|[bd][+-]|df)(?![\w])/.exec(question.lower)?.[1];
+  if (!question.mayBeAnswered || !question.isAsking || !(isWire || terminal !== undefined)) return undefined;
+  const colour = findWireColour(question.lower);
+  const named =
+    terminal === undefined ? [] : readTerminal(/^[bd]/.test(terminal) ? terminal.toUpperCase() : terminal);
+  const isEarth = colour === undefined && /\bearth\b|\bground\b/.test(question.lower);
+  const colours = colour === undefined ? [] : readWireColour(colour);
+  return topicAnswer("wiring", [...named, ...colours, ...(isEarth ? readEarthColours() : [])], {
+    cannotSay: BROWN_TRAP,
+    lookNext:
+      "Find out which country made the loom, then follow the wire to the fuse or earth with a lamp tester.",
+    cautions: ["battery"],
+  });
+};
+
+/** "which paint systems are there, when was cellulose used". */
+export const paintTopic: TopicReader = (question) => {
+  const isAbout =
+    /\bpaint(?:s|ed)? (?:systems?|types?|was|were)|cellulose|two[- ]pack|\b2k\b|acrylic lacquer|base ?coat|clear ?coat|gel ?coat|alkyd|water-?borne/.test(
+      question.lower,
+    );
+  const asks =
+    /\bwhen\b|period|years?|which paint|what paint|how (?:can|do) (?:i|you) tell|tell .{0,20} apart/.test(
+      question.lower,
+    );
+  if (!question.isAsking || !question.mayBeAnswered || !isAbout || !asks) return undefined;
+  return topicAnswer("paint", readPaintSystems(question.lower).slice(0, 10), {
+    cannotSay:
+      "Works and owners resprayed; a plate names what was ordered. On glass fibre a magnetic or eddy gauge reads nothing: an ultrasonic one is needed.",
+    lookNext:
+      "Read the layers at an edge under trim, from metal or gel coat outward, and compare with a hidden place.",
+    cautions: ["lead-paint", "isocyanate"],
+  });
+};
+
+/** "what counts as provenance". */
+export const provenanceTopic: TopicReader = (question) => {
+  const isAbout =
+    /provenance|what (?:counts|weighs) (?:as|most)|how (?:much|strong) .{0,20}(?:evidence|proof)|grades? of evidence/.test(
+      question.lower,
+    );
+  if (!question.isAsking || !question.mayBeAnswered || !isAbout) return undefined;
+  return topicAnswer("provenance", readProvenanceGrades(), {
+    cannotSay:
+      "The chances are suggestions for keepers, not measurements; two witnesses who read the same page are one witness.",
+    lookNext: "Ask for the maker's own record of this chassis, then for dated photographs of this car.",
+  });
+};
+
+/** "how much do hand lay-up panels vary". */
+export const spreadTopic: TopicReader = (question) => {
+  const isAbout =
+    /how (?:much|far|long).{0,60}(?:vary|varies|differ|spread|shrink|smaller|tolerance|lead time|last)|tolerance|lead time|shrinkage|mould life/.test(
+      question.lower,
+    );
+  if (!question.isAsking || !question.mayBeAnswered || !isAbout) return undefined;
+  return topicAnswer("small-run spread", readSmallRunSpreads(question.lower), {
+    cannotSay: "These are plausible ranges of the trade, not limits: one part outside them proves nothing.",
+    lookNext: "Measure two or three known parts the same way before judging one.",
+  });
+};
+
+const HAZARDS: readonly (readonly [RegExp, string])[] = [
+  [/glass[- ]?fib|\bgrp\b|fibreglass|fiberglass/, "grp-dust"],
+  [/polyester|\bresin\b|laminat/, "styrene"],
+  [/catalyst|\bmekp\b|hardener/, "catalyst"],
+  [/two[- ]pack|\b2k\b|isocyanate/, "isocyanate"],
+  [/old paint|\bstrip(?:ping)? (?:the )?paint|sand(?:ing)? .{0,12}paint|lead paint/, "lead-paint"],
+  [/lead[- ]load|body lead|lead filler/, "lead-filler"],
+  [/asbestos|brake (?:dust|shoes?|pads?|lin)|clutch (?:lin|plate)/, "asbestos"],
+  [/burnt|burned|fire damage|charred/, "fluoro-seal"],
+  [/petrol tank|fuel tank|gas tank/, "petrol-tank"],
+  [/under (?:the|my) car|jack(?:ing|ed)?\b/, "under-car"],
+  [/air ?bag|pretensioner/, "airbag"],
+  [/refrigerant|air[- ]con/, "refrigerant"],
+  [/coil spring|torsion/, "spring"],
+  [/remov\w+ .{0,20}(?:glass|windscreen)/, "glass"],
+  [/radium|luminous dial|glowing dial/, "radium"],
+  [/magnesium/, "magnesium"],
+  [/solvent|acetone|thinners?/, "solvent"],
+  [/old (?:seat )?belts?/, "belt"],
+];
+
+/** "is it safe to sand old paint", "what mask for glass fibre". */
+export const cautionTopic: TopicReader = (question) => {
+  const asks =
+    /\bsafe(?:ly|ty)?\b|danger|hazard|precaution|\bmask\b|respirator|\bgloves\b|what should i wear|toxic|poison/.test(
+      question.lower,
+    );
+  if (!question.isAsking || !asks) return undefined;
+  const wanted = HAZARDS.filter(([pattern]) => pattern.test(question.lower)).map(([, id]) => id);
+  const rows = CAUTIONS.filter((row) => wanted.includes(row.id));
+  const readings = rows.map((row) => ({
+    reading: row.line,
+    why: `before ${row.beforeStep}`,
+    basis: basisOf(row),
+  }));
+  return topicAnswer("safety", readings, {
+    cannotSay: `I cannot see the part or the place. ${CAUTION_TAIL}`,
+    lookNext: "If in doubt leave the step to somebody equipped for it.",
+    cautions: wanted,
+  });
+};
