@@ -8,7 +8,7 @@ export type { Interval } from "./calendar/interval.ts";
 export type { CarDescription, ProvenanceGrade } from "./evidence/car-description.ts";
 export { provenanceGrades } from "./evidence/car-description.ts";
 export type { Goal } from "./evidence/goal.ts";
-export { goals, notInHandbook } from "./evidence/goal.ts";
+export { goals, lambdaOfGoal, notInHandbook } from "./evidence/goal.ts";
 export type { Report, ReportValue } from "./evidence/report.ts";
 export { notThere } from "./evidence/report.ts";
 
@@ -28,6 +28,7 @@ export type { Cars, Claim, Feature, Handbook, PartKind, Source, Variant } from "
 // Identification
 export type { CompiledPart } from "./identification/compiled-part.ts";
 export { compilePart } from "./identification/compiled-part.ts";
+export { identify } from "./identification/identify.ts";
 export type { Identification } from "./identification/identification.ts";
 
 // Information
@@ -47,5 +48,8 @@ export { nextQuestion } from "./questions/next-question.ts";
 export type { Question, QuestionTable } from "./questions/question-table.ts";
 
 // Trade knowledge
+export { answerTradeQuestion } from "./trade/answer-trade-question.ts";
 export { CAUTION_TAIL, cautionById } from "./trade/cautions.ts";
 export { sayProbability } from "./trade/probability-words.ts";
+export { readTradeEvidence } from "./trade/read-trade-evidence.ts";
+export type { TradeAnswer, TradeEvidence } from "./trade/trade-reading.ts";
