@@ -12,5 +12,6 @@ export function systemClock(now: () => number = Date.now): Clock {
       const from = 12 * year + month + (date.getUTCDate() - 1) / daysInMonth;
       return { from, to: from + 1 / daysInMonth };
     },
+    milliseconds: now,
   };
 }

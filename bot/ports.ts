@@ -6,9 +6,11 @@ export interface Log {
   error(fields: object, message: string): void;
 }
 
-/** Today, as the calendar's interval of one day in months. */
 export interface Clock {
+  /** Today, as the calendar's interval of one day in months. */
   today(): { readonly from: number; readonly to: number };
+  /** Milliseconds from any fixed moment, to tell how long an answer took. */
+  milliseconds(): number;
 }
 
 /** Keeps the conversation's state between messages, by conversation id; a state is a plain JSON value. */

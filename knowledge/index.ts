@@ -43,6 +43,7 @@ export type {
   MessageReading,
   ReadingContext,
 } from "./language/message-reading.ts";
+export { readMessage } from "./language/read-message.ts";
 // Questions
 export { nextQuestion } from "./questions/next-question.ts";
 export type { Question, QuestionTable } from "./questions/question-table.ts";

@@ -56,8 +56,12 @@ const CaseFacts = z
     goal: z.enum(goals),
     car: KeptCar,
     reports: z.array(KeptReport).readonly(),
+    /** Marks of general trade knowledge that cannot be older than a date. */
+    marks: z.array(z.strictObject({ words: z.string(), notBefore: Span }).readonly()).readonly(),
     /** Questions about the car ("car.built" …) to which the answer was "cannot tell". */
     unanswerable: z.array(z.string()).readonly(),
+    /** Messages that told something before the part was named; read again when it is. */
+    unplaced: z.array(z.string()).readonly(),
     /** Facts already looked at a second time; they are not doubted aloud again. */
     rechecked: z.array(z.string()).readonly(),
     open: OpenQuestion.nullable(),
@@ -90,7 +94,9 @@ export const noFacts: CaseFacts = {
   goal: "which-variant",
   car: {},
   reports: [],
+  marks: [],
   unanswerable: [],
+  unplaced: [],
   rechecked: [],
   open: null,
 };

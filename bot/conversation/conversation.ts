@@ -73,3 +73,9 @@ export function newCase(
     history: [],
   };
 }
+
+/** A conversation as a store gave it back; undefined when it is damaged or of another version. */
+export function readConversation(state: unknown): Conversation | undefined {
+  const parsed = Conversation.safeParse(state);
+  return parsed.success ? parsed.data : undefined;
+}

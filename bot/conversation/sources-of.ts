@@ -16,12 +16,17 @@ export function sourcesOfTell(
 }
 
 /** "[parts list 1981; owners' survey 2019]", at most two named; empty without sources. */
-export function inBrackets(handbook: Handbook, ids: readonly string[], most = 2): string {
+export function inBrackets(handbook: Handbook, ids: readonly string[]): string {
+  const short = shortSources(handbook, ids);
+  return short === "" ? "" : `[${short}]`;
+}
+
+/** The same without brackets, for a renderer that sets its own. */
+export function shortSources(handbook: Handbook, ids: readonly string[], most = 2): string {
   const known = sourcesById(handbook, ids);
-  if (known.length === 0) return "";
   const named = known.slice(0, most).map((source) => source.short);
   const more = known.length > most ? [`${known.length - most} more`] : [];
-  return `[${[...named, ...more].join("; ")}]`;
+  return [...named, ...more].join("; ");
 }
 
 /** The long form, in the order given; undefined when the handbook names no source. */

@@ -31,8 +31,7 @@ export const loosePart = "It is a loose part, so no car speaks for or against it
 // What should it have
 export const shouldHave = (name: string, probability: string) =>
   `As built: ${withThe(name)}, ${probability}.`;
-export const bothWereFitted = (date: string, names: readonly string[]) =>
-  `${capitalised(date)} lies in the time when ${listed(names)} were all fitted.`;
+export const asBuiltHead = ["kind", "how likely", "when", "sources"] as const;
 export const inChangeover = (date: string, one: string, other: string) =>
   `${capitalised(date)} lies in the time when both were fitted, ${withThe(one)} and ${withThe(other)}.`;
 
@@ -40,10 +39,9 @@ export const edition = (name: string, hash: string) => `${name}, edition ${hash}
 
 export const choiceLabels = {
   sources: "show the sources",
-  car: "tell me about the car",
   keeper: "ask a keeper",
   rightForCar: "is it right for my car?",
+  shouldHave: "what should my car have?",
   compare: "compare the two",
   nextCase: "a new part",
-  photographs: "what to photograph",
 } as const;

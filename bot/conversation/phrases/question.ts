@@ -13,6 +13,7 @@ export const besides: readonly Choice[] = [
 export const whichPart = "Which part is it?";
 export const whenBuilt = "When was the car built? A month and year is best; the year alone will do.";
 export const whichTrim = "Which trim is the car?";
+export const whichModel = "Which model is the car?";
 export const whichMarket = "Which market was the car built for?";
 
 export const lookAgain = (question: string) => `Please look again: ${question}`;
@@ -43,6 +44,7 @@ export const whyPart = "Each part has its own tells; without the part I can ask 
 export const whyBuilt =
   "The works fitted different kinds at different times. The build date says which your car should have, before anything is looked at.";
 export const whyTrim = "Some kinds went to one trim only.";
+export const whyModel = "Some kinds went to one model only.";
 export const whyMarket = "Some kinds went to one market only.";
 export const whyUnit = "A number without the right unit would mislead everything after it.";
 export const whyNothing = "Nothing is being asked at the moment.";
@@ -51,9 +53,12 @@ export const whyNothing = "Nothing is being asked at the moment.";
 export const howBuilt =
   "The build sheet, the registration paper or the maker's plate says it. The date of first registration is later, often by months.";
 export const howTrim = "The build sheet says it; a badge can be changed.";
+export const howModel = "The build sheet or the plate says it.";
 export const howMarket =
   "The build sheet or the plate says it; units on the speedometer and the side of the steering wheel hint at it.";
 export const howPart = "Name it in your own words, or choose one.";
 export const toolsNeeded = (tools: readonly string[]) => `You need: ${listed(tools)}.`;
 export const photographDoes = "A sharp photograph shows it too, for somebody else to read.";
 export const howUnit = "Look at the scale you read it from.";
+
+export const asSaidBefore = (opening: string) => `As said before: ${opening.slice(0, 1).toLowerCase()}${opening.slice(1)}.`;

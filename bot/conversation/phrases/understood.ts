@@ -73,3 +73,5 @@ export function correction(text: string, sources: string): string {
 function thousands(count: number): string {
   return String(count).replace(/(\d)(?=(\d{3})+$)/g, "$1,");
 }
+
+export const keptForLater = "What you saw I keep until I know which part it is.";

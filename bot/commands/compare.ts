@@ -1,0 +1,94 @@
+/** "compare X and Y", "how do I tell X from Y": the two side by side, then what tells them apart, best first. */
+import type { Feature, PartKind, Variant } from "../../knowledge/index.ts";
+import { featureOf } from "../conversation/assessed.ts";
+import { findPart } from "../conversation/knowledge.ts";
+import { effortWords } from "../conversation/phrases/effort.ts";
+import { listed } from "../conversation/phrases/grammar.ts";
+import {
+  compareCaption,
+  compareNeedsPart,
+  compareWhich,
+  materialRow,
+  nothingTellsApart,
+  oneOnlyNamed,
+  originRow,
+  toldApartLead,
+  toldApartLine,
+} from "../conversation/phrases/variants.ts";
+import { sayClaim, whereItComesFrom } from "../conversation/say-variant.ts";
+import { inBrackets, sourcesOfTell } from "../conversation/sources-of.ts";
+import { tellsBetween } from "../conversation/tells-between.ts";
+import type { Block, Choice } from "../reply.ts";
+import type { Scene } from "./scene.ts";
+
+const mostTells = 5;
+
+/** Lays the named variants side by side; with fewer than two named, the two that stand first in the case. */
+export function compare(scene: Scene, partId: string | null, named: readonly string[]): readonly Block[] {
+  const part = findPart(scene.knowledge, partId) ?? scene.assessed?.part;
+  if (part === undefined) return [{ kind: "text", text: compareNeedsPart }];
+  const variants = chosen(scene, part, named);
+  const [only] = variants;
+  if (variants.length > 1) return sideBySide(scene, part, variants);
+  const text = only === undefined ? compareWhich : oneOnlyNamed(only.name);
+  return [{ kind: "text", text }, { kind: "choices", choices: otherVariants(part, only) }];
+}
+
+function chosen(scene: Scene, part: PartKind, named: readonly string[]): readonly Variant[] {
+  const known = named.flatMap((id) => part.variants.filter((variant) => variant.id === id));
+  if (known.length > 0) return known;
+  const isInHand = scene.assessed?.part.id === part.id;
+  const leaders = isInHand ? (scene.assessed?.identification.ranking ?? []) : [];
+  return leaders.flatMap(({ variant: id }) => part.variants.filter((variant) => variant.id === id)).slice(0, 2);
+}
+
+function otherVariants(part: PartKind, only: Variant | undefined): readonly Choice[] {
+  const compared = only ?? part.variants[0];
+  return part.variants
+    .filter((variant) => variant !== compared)
+    .map(({ id, name }) => ({
+      id: `compare-${id}`,
+      label: name,
+      say: `compare ${compared?.name ?? ""} and ${name}`,
+    }));
+}
+
+function sideBySide(scene: Scene, part: PartKind, variants: readonly Variant[]): readonly Block[] {
+  const names = variants.map((variant) => variant.name);
+  const tells = tellsBetween(scene.knowledge, part, variants.map((variant) => variant.id)).slice(0, mostTells);
+  const features = tells.map((tell) => tell.feature);
+  const rows = [
+    [originRow, ...variants.map(whereItComesFrom)],
+    [materialRow, ...variants.map((variant) => variant.material ?? "")],
+    ...features.map((feature) => [
+      feature.name,
+      ...variants.map((variant) => sayClaim(feature, variant.tells[feature.id])),
+    ]),
+  ].filter((row) => row.slice(1).some((cell) => cell !== ""));
+  return [
+    { kind: "table", caption: compareCaption(listed(names)), head: ["", ...names], rows },
+    apart(scene, part, variants, features),
+  ];
+}
+
+function apart(
+  scene: Scene,
+  part: PartKind,
+  variants: readonly Variant[],
+  features: readonly Feature[],
+): Block {
+  if (features.length === 0) return { kind: "text", text: nothingTellsApart };
+  const ids = variants.map((variant) => variant.id);
+  return {
+    kind: "list",
+    lead: toldApartLead,
+    items: features.map((feature) =>
+      toldApartLine(
+        feature.name,
+        featureOf(part, feature.id)?.check ?? "",
+        effortWords(feature.effort),
+        inBrackets(scene.knowledge.handbook, sourcesOfTell(part, feature.id, ids)),
+      ),
+    ),
+  };
+}

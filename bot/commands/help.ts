@@ -1,0 +1,15 @@
+/** "help": three messages one could send, from the handbook in hand, and the words that always work. */
+import { helpExamples, helpLead, helpParts, helpWords } from "../conversation/phrases/commands.ts";
+import type { Block } from "../reply.ts";
+import type { Scene } from "./scene.ts";
+
+export function help(scene: Scene): readonly Block[] {
+  const { handbook } = scene.knowledge;
+  const names = handbook.parts.map((part) => part.name);
+  const [first = "part", second = first] = names;
+  return [
+    { kind: "list", lead: helpLead(handbook.cover.name), items: helpExamples(first, second) },
+    { kind: "text", text: helpParts(names) },
+    { kind: "text", text: helpWords, tone: "aside" },
+  ];
+}

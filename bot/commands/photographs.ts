@@ -1,0 +1,54 @@
+/** "what photographs should I ask the seller for?": the tells a photograph can show, the most telling first. */
+import { type Feature, notThere } from "../../knowledge/index.ts";
+import { type Assessed, featureOf } from "../conversation/assessed.ts";
+import {
+  noPhotographs,
+  photographOfDate,
+  photographOfSize,
+  photographOfStates,
+  photographsLead,
+  photographsNeedPart,
+  photographsWhole,
+  photographWhen,
+} from "../conversation/phrases/commands.ts";
+import { listed } from "../conversation/phrases/grammar.ts";
+import { byInformation } from "../conversation/question-worth.ts";
+import { stateName } from "../conversation/say-value.ts";
+import type { Block } from "../reply.ts";
+import type { Scene } from "./scene.ts";
+
+const mostPhotographs = 6;
+
+export function photographs(scene: Scene): readonly Block[] {
+  const { assessed } = scene;
+  if (assessed === undefined) return [{ kind: "text", text: photographsNeedPart }];
+  const lines = tellingFeatures(assessed).map((feature) => photographLine(assessed, feature));
+  if (lines.length === 0) return [{ kind: "text", text: noPhotographs(assessed.part.name) }];
+  return [{ kind: "list", lead: photographsLead(assessed.part.name), items: [...lines, photographsWhole] }];
+}
+
+/** Features that a photograph shows and that are not told yet, by expected information about the goal. */
+function tellingFeatures(assessed: Assessed): readonly Feature[] {
+  return byInformation(assessed.table)
+    .flatMap(({ question }) => featureOf(assessed.part, question.id) ?? [])
+    .filter((feature) => feature.photograph)
+    .slice(0, mostPhotographs);
+}
+
+function photographLine(assessed: Assessed, feature: Feature): string {
+  const line = whatMustShow(feature);
+  const conditions = Object.entries(feature.when)
+    .filter(([id]) => !assessed.facts.reports.some((report) => report.feature === id))
+    .flatMap(([id, states]) => {
+      const other = featureOf(assessed.part, id);
+      return other === undefined ? [] : [listed(states.map((state) => stateName(other, state)), "or")];
+    });
+  return conditions.length === 0 ? line : photographWhen(line, conditions.join(", "));
+}
+
+function whatMustShow(feature: Feature): string {
+  if (feature.kind === "measurement") return photographOfSize(feature.name);
+  if (feature.kind === "date") return photographOfDate(feature.name);
+  const names = feature.states.filter((state) => state.id !== notThere).map((state) => state.name);
+  return photographOfStates(feature.name, listed(names, "or"));
+}

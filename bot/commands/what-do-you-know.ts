@@ -1,0 +1,48 @@
+/** "what do you know so far?": every fact with who said it and in which words, the car, and where it stands. */
+import type { PartKind, Report } from "../../knowledge/index.ts";
+import { carInWords } from "../conversation/apply-car.ts";
+import { featureOf } from "../conversation/assessed.ts";
+import type { Case } from "../conversation/case.ts";
+import {
+  knownByAnother,
+  knownLead,
+  knownLine,
+  knownNothing,
+  knownWords,
+  noPartYet,
+} from "../conversation/phrases/commands.ts";
+import { sayStanding } from "../conversation/say-standing.ts";
+import { sayValue } from "../conversation/say-value.ts";
+import type { Block } from "../reply.ts";
+import type { Scene } from "./scene.ts";
+
+export function whatDoYouKnow(scene: Scene): readonly Block[] {
+  const { assessed, kept, knowledge } = scene;
+  const car = Object.entries(carInWords(knowledge.handbook.cars, kept.facts.car)).map(([label, value]) =>
+    knownLine(label, value, ""),
+  );
+  const facts = assessed === undefined ? [] : factLines(assessed.part, kept);
+  const lines = [...car, ...facts];
+  const lead = knownLead(kept.number, assessed?.part.name ?? noPartYet);
+  const list: Block = { kind: "list", lead, items: lines.length === 0 ? [knownNothing] : lines };
+  return assessed === undefined ? [list] : [list, ...sayStanding(assessed, [])];
+}
+
+/** One line a report: feature, value, the words it rests on, and whether another member said it. */
+export function factLines(part: PartKind, kept: Case): readonly string[] {
+  return kept.facts.reports.flatMap((report) => {
+    const feature = featureOf(part, report.feature);
+    if (feature === undefined) return [];
+    const value = sayValue(feature, report.value);
+    return [knownLine(feature.name, `${value}${wordsBehind(report, value)}`, byWhom(kept, report))];
+  });
+}
+
+function wordsBehind(report: Report, value: string): string {
+  const words = report.words.trim();
+  return words === "" || words.toLowerCase() === value.toLowerCase() ? "" : knownWords(words);
+}
+
+function byWhom(kept: Case, report: Report): string {
+  return report.by === kept.owner ? "" : knownByAnother;
+}

@@ -1,0 +1,102 @@
+/** "why this?": what the answer would separate and settle, what the look costs, how often it goes wrong, who says so. */
+import { type Feature, type QuestionTable, sayProbability } from "../../knowledge/index.ts";
+import { type Assessed, type CarQuestion, type NextQuestion } from "../conversation/assessed.ts";
+import {
+  whyBuilt,
+  whyEffort,
+  whyMarket,
+  whyModel,
+  whyNothing,
+  whyPart,
+  whyRecheck,
+  whySeparates,
+  whySettles,
+  whyTrim,
+  whyUnit,
+} from "../conversation/phrases/question.ts";
+import { afterAnswers } from "../conversation/question-worth.ts";
+import { nameOfClass } from "../conversation/say-standing.ts";
+import { stateName } from "../conversation/say-value.ts";
+import { inBrackets, sourcesOfTell } from "../conversation/sources-of.ts";
+import type { Block } from "../reply.ts";
+import type { Scene } from "./scene.ts";
+
+/** Classes with less than this are not among "what is left". */
+const leftOver = 0.05;
+const answersForetold = 2;
+
+export function why(scene: Scene): readonly Block[] {
+  const { question, assessed } = scene;
+  if (question === null) return [plain(whyNothing)];
+  switch (question.about) {
+    case "part":
+      return [plain(whyPart)];
+    case "unit":
+      return [plain(whyUnit)];
+    case "car":
+      return [plain(whyCar(question.ask))];
+    case "feature":
+      return assessed === undefined ? [] : [plain(whyFeature(scene, assessed, question))];
+  }
+}
+
+function whyCar(ask: CarQuestion): string {
+  switch (ask) {
+    case "car.built":
+      return whyBuilt;
+    case "car.trim":
+      return whyTrim;
+    case "car.market":
+      return whyMarket;
+    case "car.model":
+      return whyModel;
+  }
+}
+
+function whyFeature(scene: Scene, assessed: Assessed, question: Extract<NextQuestion, { about: "feature" }>): string {
+  const { feature, because } = question;
+  const shares = assessed.identification.classes.filter((one) => one.probability >= leftOver);
+  const left = shares.slice(0, 3).map((one) => nameOfClass(assessed, one.class));
+  const sources = inBrackets(
+    scene.knowledge.handbook,
+    sourcesOfTell(
+      assessed.part,
+      feature.id,
+      assessed.identification.ranking.slice(0, 2).map((one) => one.variant),
+    ),
+  );
+  return [
+    because.kind === "next" ? undefined : whyRecheck,
+    feature.why === undefined ? undefined : `${feature.why} ${sources}`.trim(),
+    because.kind === "next" && left.length > 1 ? whySeparates(left) : undefined,
+    ...(because.kind === "next" ? foretold(assessed, assessed.table, feature) : []),
+    whyEffort(feature.effort, misreadRate(feature)),
+  ]
+    .filter((line) => line !== undefined)
+    .join(" ");
+}
+
+function foretold(assessed: Assessed, table: QuestionTable, feature: Feature): readonly string[] {
+  const question = table.questions.find((one) => one.id === feature.id);
+  if (question === undefined || feature.kind !== "states") return [];
+  return afterAnswers(table, question)
+    .slice(0, answersForetold)
+    .map((after) =>
+      whySettles(
+        stateName(feature, after.answer),
+        nameOfClass(assessed, after.class),
+        sayProbability(after.classProbability),
+      ),
+    );
+}
+
+/** The largest share of owners who see one state for another; undefined for measurements and dates. */
+export function misreadRate(feature: Feature): number | undefined {
+  if (feature.kind !== "states") return undefined;
+  if (typeof feature.misread === "number") return feature.misread;
+  return feature.misread.reduce((most, { rate }) => Math.max(most, rate), 0);
+}
+
+function plain(text: string): Block {
+  return { kind: "text", text };
+}

@@ -1,0 +1,40 @@
+/** Marks of the trade told in a message: facts where the part has a feature for them, else notes with their earliest date. */
+import { formatInterval, type Interval, type PartKind, type TradeEvidence } from "../../knowledge/index.ts";
+import { applyFacts } from "./apply-facts.ts";
+import type { CaseFacts } from "./case.ts";
+import type { Change } from "./change.ts";
+import type { Heard } from "./hear.ts";
+import { markLabel, markTooYoung } from "./phrases/trade.ts";
+import type { Speaker } from "./speaker.ts";
+import { findingsOfMarks } from "./trade-evidence.ts";
+import { understoodItem } from "./understood.ts";
+
+export function applyMarks(part: PartKind | undefined, change: Change, heard: Heard, speaker: Speaker): Change {
+  if (heard.marks.length === 0) return change;
+  const told = new Set(heard.reading.findings.map((finding) => finding.feature));
+  const asked = change.facts.open?.feature;
+  const found = part === undefined ? [] : findingsOfMarks(part, heard.marks, asked);
+  const findings = found.filter((finding) => !told.has(finding.feature));
+  const applied =
+    part === undefined ? { facts: change.facts, items: [] } : applyFacts(part, change.facts, findings, speaker);
+  const noted = heard.marks.flatMap((mark) => (mark.kind === "not-before" ? [noteOf(mark)] : []));
+  const known = new Set(change.facts.marks.map((mark) => mark.words));
+  const fresh = noted.filter((mark) => !known.has(mark.words));
+  return {
+    ...change,
+    facts: { ...applied.facts, marks: [...applied.facts.marks, ...fresh] },
+    items: [...change.items, ...applied.items, ...fresh.map((mark) => understoodItem(markLabel, mark.words))],
+    remarks: [...change.remarks, ...fresh.flatMap((mark) => tooYoung(mark, applied.facts.car.built))],
+  };
+}
+
+type Mark = CaseFacts["marks"][number];
+
+function noteOf({ words, date }: Extract<TradeEvidence, { kind: "not-before" }>): Mark {
+  return { words, notBefore: { from: date.from, to: date.to } };
+}
+
+function tooYoung(mark: Mark, built: Interval | undefined): readonly string[] {
+  if (built === undefined || mark.notBefore.from < built.to) return [];
+  return [markTooYoung(mark.words, formatInterval(built))];
+}

@@ -1,0 +1,32 @@
+/** From the facts of a case to what they amount to: one identification, one table of open questions, one next question. */
+import {
+  type CompiledPart,
+  identify,
+  type QuestionTable,
+  questionTable,
+} from "../../knowledge/index.ts";
+import type { Assessed } from "./assessed.ts";
+import { carForGoal } from "./car-for-goal.ts";
+import type { CaseFacts } from "./case.ts";
+import { chooseQuestion } from "./choose-question.ts";
+
+/** The assessment of a case whose part is known. */
+export function assess(compiled: CompiledPart, facts: CaseFacts): Assessed {
+  const asked = { car: carForGoal(facts), goal: facts.goal, reports: facts.reports };
+  const identification = identify(compiled, asked);
+  const table = questionTable(compiled, asked);
+  const found = { part: compiled.part, compiled, goal: facts.goal, facts, identification, table };
+  return { ...found, question: chooseQuestion(found) };
+}
+
+/** The table with nothing told: for comparing variants as such. */
+export function openTable(compiled: CompiledPart): QuestionTable {
+  return questionTable(compiled, { car: {}, goal: "which-variant", reports: [] });
+}
+
+/** Share of each variant in what the works fitted to this car. */
+export function asBuiltShares(compiled: CompiledPart, facts: CaseFacts): ReadonlyMap<string, number> {
+  const { isLoosePart: _, ...car } = facts.car;
+  const built = identify(compiled, { car, goal: "what-should-it-have", reports: [] });
+  return new Map(built.classes.map(({ class: id, probability }) => [id, probability]));
+}

@@ -1,0 +1,128 @@
+/** What one message does to one case: wishes that change it first, then the facts, then answers to the open question. */
+import type { Interval, MessageReading, PartKind } from "../../knowledge/index.ts";
+import { readMessage } from "../../knowledge/index.ts";
+import { startOver } from "../commands/start-over.ts";
+import { undo } from "../commands/undo.ts";
+import { withdraw } from "../commands/withdraw.ts";
+import { cannotTell, yesOrNo } from "./answer-open-question.ts";
+import { applyCar } from "./apply-car.ts";
+import { applyFacts } from "./apply-facts.ts";
+import { applyMarks } from "./apply-marks.ts";
+import type { Case } from "./case.ts";
+import { beginChange, type Change, withRemark } from "./change.ts";
+import type { Heard } from "./hear.ts";
+import { findPart, type Knowledge } from "./knowledge.ts";
+import { goalWords } from "./phrases/goals.ts";
+import { goalChanged, keptForLater, partLabel } from "./phrases/understood.ts";
+import { readingRemarks } from "./reading-remarks.ts";
+import { type Speaker, speakerOf } from "./speaker.ts";
+import { understoodItem } from "./understood.ts";
+
+/** How many messages wait for the part to be named. */
+const mostUnplaced = 5;
+
+/** The case changed by the message; `part` is the part kind the message is about here, null when none is known. */
+export function changeCase(
+  knowledge: Knowledge,
+  kept: Case,
+  heard: Heard,
+  part: string | null,
+  person: string,
+  today: Interval,
+): Change {
+  const speaker = speakerOf(kept, person);
+  const { reading } = heard;
+  const wished = wishes(knowledge, beginChange(kept), reading, speaker);
+  const placed = withPart(knowledge, wished, part);
+  const told = withFacts(knowledge, placed, reading, speaker, today);
+  const marked = applyMarks(findPart(knowledge, told.facts.part), told, heard, speaker);
+  const answered = answers(knowledge, marked, reading, speaker);
+  return readingRemarks(knowledge, answered, reading).reduce(withRemark, answered);
+}
+
+function wishes(knowledge: Knowledge, begun: Change, reading: MessageReading, speaker: Speaker): Change {
+  return reading.intents.reduce<Change>((change, intent) => {
+    switch (intent.kind) {
+      case "undo":
+        return undo(knowledge.handbook.parts, change);
+      case "start-over":
+        return startOver(change);
+      case "withdraw":
+        return withdraw(partOf(knowledge, change), change, intent.feature, speaker);
+      case "goal":
+        return withGoal(change, intent.goal);
+      default:
+        return change;
+    }
+  }, begun);
+}
+
+function withGoal(change: Change, goal: Case["facts"]["goal"]): Change {
+  if (change.facts.goal === goal) return change;
+  return withRemark({ ...change, facts: { ...change.facts, goal } }, goalChanged(goalWords[goal]));
+}
+
+function withPart(knowledge: Knowledge, change: Change, id: string | null): Change {
+  const part = findPart(knowledge, id);
+  if (part === undefined || change.facts.part === part.id) return change;
+  return {
+    ...change,
+    facts: { ...change.facts, part: part.id },
+    items: [understoodItem(partLabel, part.name), ...change.items],
+  };
+}
+
+function withFacts(
+  knowledge: Knowledge,
+  change: Change,
+  reading: MessageReading,
+  speaker: Speaker,
+  today: Interval,
+): Change {
+  const { handbook } = knowledge;
+  const car = applyCar(handbook.cars, change.facts, reading.car, speaker);
+  const withCar: Change = {
+    ...change,
+    facts: car.facts,
+    items: [...change.items, ...car.items],
+    remarks: [...change.remarks, ...car.remarks],
+  };
+  const part = partOf(knowledge, withCar);
+  if (part === undefined) return keepForLater(withCar, reading);
+  const waiting = withCar.facts.unplaced.flatMap(
+    (text) => readMessage(text, knowledge.lexicon, { part: part.id, today }).findings,
+  );
+  const own = [...waiting, ...reading.findings].filter(
+    (finding) => finding.part === null || finding.part === part.id,
+  );
+  const applied = applyFacts(part, { ...withCar.facts, unplaced: [] }, own, speaker);
+  return { ...withCar, facts: applied.facts, items: [...withCar.items, ...applied.items] };
+}
+
+function keepForLater(change: Change, reading: MessageReading): Change {
+  if (reading.findings.length === 0) return change;
+  const unplaced = [...change.facts.unplaced, reading.shownText].slice(-mostUnplaced);
+  return withRemark({ ...change, facts: { ...change.facts, unplaced } }, keptForLater);
+}
+
+function answers(knowledge: Knowledge, told: Change, reading: MessageReading, speaker: Speaker): Change {
+  const isAnswered = reading.findings.length > 0 || reading.car.length > 0;
+  return reading.intents.reduce<Change>((change, intent) => {
+    const part: PartKind | undefined = partOf(knowledge, change);
+    switch (intent.kind) {
+      case "cannot-tell":
+        return isAnswered && intent.feature === undefined
+          ? change
+          : cannotTell(part, change, intent.feature, speaker);
+      case "yes":
+      case "no":
+        return isAnswered ? change : yesOrNo(part, change, intent.kind, speaker);
+      default:
+        return change;
+    }
+  }, told);
+}
+
+function partOf(knowledge: Knowledge, change: Change): PartKind | undefined {
+  return findPart(knowledge, change.facts.part);
+}

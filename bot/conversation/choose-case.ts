@@ -1,0 +1,179 @@
+/**
+ * Which case a message is about. A part that is named decides; else the case in the person's hand. Two parts in one
+ * message open two cases, and the first named is talked of first.
+ */
+import type { Handbook, MessageReading } from "../../knowledge/index.ts";
+import type { IncomingMessage } from "../message.ts";
+import type { Case } from "./case.ts";
+import { type Conversation, caseInHand, findCase, newCase, withCase, withCaseInHand } from "./conversation.ts";
+
+export interface CaseChosen {
+  readonly conversation: Conversation;
+  readonly kept: Case;
+  /** Other cases that this message opened or speaks to. */
+  readonly others: readonly Case[];
+  /** True when the person now speaks of another case than before. */
+  readonly hasSwitched: boolean;
+  /** A number or id of a case that does not exist. */
+  readonly unknownCase?: string;
+}
+
+/** The case meant, opened if need be; it is in the person's hand afterwards. Never fails: an unknown id keeps the hand as it is. */
+export function chooseCase(
+  handbook: Handbook,
+  conversation: Conversation,
+  message: IncomingMessage,
+  reading: MessageReading,
+): CaseChosen {
+  const person = message.from;
+  const before = caseInHand(conversation, person);
+  const asked = namedCase(conversation, message, reading);
+  const inHand = asked.kept ?? before ?? newCase(conversation, person, handbook.cover.id);
+  const opened = opensAnew(reading)
+    ? { conversation, kept: freshCase(conversation, inHand, person, handbook) }
+    : { conversation, kept: inHand };
+  const routed = routeByPart(handbook, opened.conversation, opened.kept, message, reading);
+  return {
+    ...routed,
+    conversation: withCaseInHand(routed.conversation, routed.kept, person),
+    hasSwitched: before !== undefined && before.id !== routed.kept.id,
+    ...(asked.unknown === undefined ? {} : { unknownCase: asked.unknown }),
+  };
+}
+
+interface Named {
+  readonly kept?: Case;
+  readonly unknown?: string;
+}
+
+function namedCase(conversation: Conversation, message: IncomingMessage, reading: MessageReading): Named {
+  if (message.case !== undefined) {
+    const kept = findCase(conversation, message.case);
+    return kept === undefined ? { unknown: message.case } : { kept };
+  }
+  const wanted = reading.intents.find((intent) => intent.kind === "switch-case");
+  if (wanted === undefined) return {};
+  const kept = conversation.cases.find((one) => one.number === wanted.number);
+  return kept === undefined ? { unknown: String(wanted.number) } : { kept };
+}
+
+function opensAnew(reading: MessageReading): boolean {
+  return reading.intents.some((intent) => intent.kind === "new-case");
+}
+
+/** An empty case for this person: the one in hand when it is empty already; the same car, unless the part was a loose one. */
+function freshCase(conversation: Conversation, inHand: Case, person: string, handbook: Handbook): Case {
+  if (isEmpty(inHand) && inHand.owner === person) return inHand;
+  return newCase(conversation, person, handbook.cover.id, { car: inheritedCar(inHand, person) });
+}
+
+function inheritedCar(kept: Case, person: string): Case["facts"]["car"] {
+  if (kept.owner !== person || kept.facts.car.isLoosePart === true) return {};
+  const { grade: _, ...car } = kept.facts.car;
+  return car;
+}
+
+function isEmpty(kept: Case): boolean {
+  return kept.facts.part === null && kept.facts.reports.length === 0;
+}
+
+interface Routed {
+  readonly conversation: Conversation;
+  readonly kept: Case;
+  readonly others: readonly Case[];
+}
+
+function routeByPart(
+  handbook: Handbook,
+  conversation: Conversation,
+  inHand: Case,
+  message: IncomingMessage,
+  reading: MessageReading,
+): Routed {
+  const parts = partsSpokenOf(handbook, message, reading);
+  const own = ownCase(inHand, parts, message.from, reading);
+  const start = own ? inHand : freshCase(conversation, inHand, message.from, handbook);
+  const staysFor = start.facts.part === null ? parts[0] : start.facts.part;
+  if (parts.length === 0 || (staysFor === start.facts.part && parts.includes(staysFor ?? ""))) {
+    return openOthers(handbook, conversation, start, parts, message.from);
+  }
+  if (start.facts.part === null) {
+    return openOthers(handbook, conversation, withPart(start, parts[0] ?? null), parts, message.from);
+  }
+  const [first = ""] = parts;
+  const kept = caseForPart(handbook, conversation, start, first, message.from);
+  return openOthers(handbook, withCase(conversation, kept), kept, parts, message.from);
+}
+
+// A second voice that names a part and asks its own question, or tells of its own car, has a case of its own.
+function ownCase(
+  inHand: Case,
+  parts: readonly string[],
+  person: string,
+  reading: MessageReading,
+): boolean {
+  if (inHand.owner === person || parts.length === 0) return true;
+  const asksOwn = reading.intents.some((intent) => intent.kind === "goal") || reading.car.length > 0;
+  const isOtherPart = inHand.facts.part !== null && !parts.includes(inHand.facts.part);
+  return !(asksOwn || isOtherPart);
+}
+
+function openOthers(
+  handbook: Handbook,
+  conversation: Conversation,
+  kept: Case,
+  parts: readonly string[],
+  person: string,
+): Routed {
+  const rest = parts.filter((part) => part !== kept.facts.part);
+  return rest.reduce<Routed>(
+    (routed, part) => {
+      const other = caseForPart(handbook, routed.conversation, kept, part, person);
+      return {
+        conversation: withCase(routed.conversation, other),
+        kept,
+        others: [...routed.others, other],
+      };
+    },
+    { conversation: withCase(conversation, kept), kept, others: [] },
+  );
+}
+
+/** The person's case about this part, the latest of them; a new one with the same car when there is none. */
+function caseForPart(
+  handbook: Handbook,
+  conversation: Conversation,
+  like: Case,
+  part: string,
+  person: string,
+): Case {
+  const known = conversation.cases.findLast((kept) => kept.facts.part === part && kept.owner === person);
+  if (known !== undefined) return known;
+  return newCase(conversation, person, handbook.cover.id, { part, car: inheritedCar(like, person) });
+}
+
+function withPart(kept: Case, part: string | null): Case {
+  return { ...kept, facts: { ...kept.facts, part } };
+}
+
+/** Parts the message is about, in the order said. Parts named only to compare their kinds open no case. */
+function partsSpokenOf(
+  handbook: Handbook,
+  message: IncomingMessage,
+  reading: MessageReading,
+): readonly string[] {
+  const compared = reading.intents.flatMap((intent) =>
+    intent.kind === "compare" || intent.kind === "list-variants" ? (intent.part ?? []) : [],
+  );
+  const named = [
+    ...reading.parts.map((one) => one.part),
+    ...reading.findings.flatMap((finding) => finding.part ?? []),
+    ...reading.variants.map((mention) => mention.part),
+    ...(message.answer?.feature === "part" && "state" in message.answer ? [message.answer.state] : []),
+  ];
+  const told = new Set(reading.findings.flatMap((finding) => finding.part ?? []));
+  return [...new Set(named)].filter(
+    (part) =>
+      handbook.parts.some((kind) => kind.id === part) && (told.has(part) || !compared.includes(part)),
+  );
+}

@@ -1,0 +1,139 @@
+/**
+ * A message as it is heard: bounded, read against the handbook, a pressed answer put into the same form as words. Nothing
+ * that anybody can send makes it fail.
+ */
+import {
+  answerTradeQuestion,
+  type Handbook,
+  type Interval,
+  type MessageReading,
+  readMessage,
+  readTradeEvidence,
+  type ReadingContext,
+  type TradeAnswer,
+  type TradeEvidence,
+} from "../../knowledge/index.ts";
+import type { IncomingMessage, PressedAnswer } from "../message.ts";
+import { unitQuestionPrefix } from "./answer-open-question.ts";
+import type { Case } from "./case.ts";
+import { type Conversation, caseInHand, findCase } from "./conversation.ts";
+import type { Knowledge } from "./knowledge.ts";
+import { stateName } from "./say-value.ts";
+
+/** Longer messages are read only so far, and that is said. */
+export const longestMessage = 8000;
+
+export interface Heard {
+  readonly reading: MessageReading;
+  readonly isCut: boolean;
+  /** Neither words nor an answer. */
+  readonly isEmpty: boolean;
+  /** What general trade knowledge answers; undefined when the message asks no such thing. */
+  readonly trade: TradeAnswer | undefined;
+  /** Marks that were told, not asked about. */
+  readonly marks: readonly TradeEvidence[];
+}
+
+export function hear(
+  knowledge: Knowledge,
+  conversation: Conversation,
+  message: IncomingMessage,
+  today: Interval,
+): Heard {
+  const kept = spokenOf(conversation, message);
+  const text = message.text ?? "";
+  const context = contextOf(kept, today);
+  const spoken = readMessage(text.slice(0, longestMessage), knowledge.lexicon, context);
+  const pressed = message.answer === undefined ? undefined : pressedReading(knowledge, kept, message.answer, context);
+  return {
+    reading: pressed === undefined ? spoken : both(spoken, pressed, text.trim() === ""),
+    isCut: text.length > longestMessage,
+    isEmpty: spoken.shownText.trim() === "" && pressed === undefined,
+    ...heardOfTrade(text.slice(0, longestMessage), spoken, kept, today),
+  };
+}
+
+const asking = /\?|\bmean(s|ing)?\b|^\s*(what|which|when|how|is|are|does|do|can)\b/i;
+
+// A mark that is asked about is explained; a mark that is told counts, and is explained only when nothing else was read.
+function heardOfTrade(
+  text: string,
+  spoken: MessageReading,
+  kept: Case | undefined,
+  today: Interval,
+): Pick<Heard, "trade" | "marks"> {
+  const built = kept?.facts.car.built;
+  const context = { today, ...(built === undefined ? {} : { era: built }) };
+  const isAsking = asking.test(text);
+  const marks = isAsking ? [] : readTradeEvidence(text, context);
+  const isElse = spoken.findings.length > 0 || spoken.intents.length > 0 || (!isAsking && marks.length > 0);
+  return { trade: isElse ? undefined : answerTradeQuestion(text, context), marks };
+}
+
+/** What the reader may use beside the words: the part in hand and the question that waits. */
+export function contextOf(kept: Case | undefined, today: Interval): ReadingContext {
+  const part = kept?.facts.part;
+  const asked = kept?.facts.open?.feature;
+  return {
+    today,
+    ...(part === null || part === undefined ? {} : { part }),
+    ...(asked === undefined ? {} : { askedFeature: asked }),
+  };
+}
+
+function spokenOf(conversation: Conversation, message: IncomingMessage): Case | undefined {
+  const named = message.case === undefined ? undefined : findCase(conversation, message.case);
+  return named ?? caseInHand(conversation, message.from);
+}
+
+type Heardables = Pick<MessageReading, "parts" | "findings" | "car" | "intents">;
+
+function pressedReading(
+  knowledge: Knowledge,
+  kept: Case | undefined,
+  answer: PressedAnswer,
+  context: ReadingContext,
+): Heardables {
+  const nothing: Heardables = { parts: [], findings: [], car: [], intents: [] };
+  const { feature } = answer;
+  if ("cannotTell" in answer) return { ...nothing, intents: [{ kind: "cannot-tell", feature }] };
+  if ("reading" in answer) {
+    return readMessage(answer.reading, knowledge.lexicon, { ...context, askedFeature: feature });
+  }
+  const { state } = answer;
+  if (feature.startsWith(unitQuestionPrefix)) {
+    return { ...nothing, intents: [{ kind: state === "yes" ? "yes" : "no" }] };
+  }
+  if (feature === "part") return { ...nothing, parts: [{ part: state, words: state }] };
+  const about = carAspects.find((one) => feature === `car.${one}`);
+  if (about !== undefined) return { ...nothing, car: [{ about, id: state, words: state }] };
+  const part = context.part ?? null;
+  const words = stateWords(knowledge.handbook, kept, feature, state);
+  return {
+    ...nothing,
+    findings: [{ part, feature, value: { kind: "state", state }, certainty: 1, words }],
+  };
+}
+
+const carAspects = ["model", "trim", "market"] as const;
+
+function stateWords(handbook: Handbook, kept: Case | undefined, id: string, state: string): string {
+  const part = handbook.parts.find((one) => one.id === kept?.facts.part);
+  const feature = part?.features.find((one) => one.id === id);
+  return feature === undefined ? state : stateName(feature, state);
+}
+
+function both(spoken: MessageReading, pressed: Heardables, isPressedOnly: boolean): MessageReading {
+  return {
+    ...spoken,
+    parts: [...spoken.parts, ...pressed.parts],
+    findings: [...spoken.findings, ...pressed.findings],
+    car: [...spoken.car, ...pressed.car],
+    intents: [...spoken.intents, ...pressed.intents],
+    isOpaque: isPressedOnly ? isEmptyHearing(pressed) : false,
+  };
+}
+
+function isEmptyHearing({ parts, findings, car, intents }: Heardables): boolean {
+  return parts.length + findings.length + car.length + intents.length === 0;
+}

@@ -1,0 +1,30 @@
+/** A handbook made ready for conversation: its words for the reader, its part kinds compiled when first asked about. */
+import {
+  type CompiledPart,
+  compileLexicon,
+  compilePart,
+  type Handbook,
+  type Lexicon,
+  type PartKind,
+} from "../../knowledge/index.ts";
+
+export interface Knowledge {
+  readonly handbook: Handbook;
+  readonly lexicon: Lexicon;
+  /** Compiled on first use and kept; undefined when the handbook has no such part kind. */
+  readonly compiled: (part: string) => CompiledPart | undefined;
+}
+
+/** The knowledge of one edition. Costs one pass over its names; parts are compiled lazily. */
+export function knowledgeOf(handbook: Handbook): Knowledge {
+  const kept = new Map<string, CompiledPart | undefined>();
+  const compiled = (part: string): CompiledPart | undefined => {
+    if (!kept.has(part)) kept.set(part, compilePart(handbook, part));
+    return kept.get(part);
+  };
+  return { handbook, lexicon: compileLexicon(handbook), compiled };
+}
+
+export function findPart(knowledge: Knowledge, id: string | null): PartKind | undefined {
+  return knowledge.handbook.parts.find((part) => part.id === id);
+}

@@ -1,0 +1,77 @@
+/** Answers to plain wishes: help, prices, small talk, undo, cases, photographs, handing over. */
+import { capitalised, counted, listed } from "./grammar.ts";
+
+export const helpLead = (handbook: string) =>
+  `Describe a part of your ${handbook} in your own words, and I say which kind it is and how sure that is. For example:`;
+export const helpExamples = (part: string, otherPart: string): readonly string[] => [
+  `which ${part} is this? then what you see: finish, fixings, marks, sizes`,
+  `is this ${otherPart} right for a car built in May 1980?`,
+  `what photographs should I ask the seller of a ${part} for?`,
+];
+export const helpParts = (parts: readonly string[]) => `I know these parts: ${listed(parts)}.`;
+export const helpWords =
+  "At any time: why this? · how do I check? · cannot tell · undo · start over · what do you know so far? · compare two kinds · where do I go from here?";
+
+export const noPrices =
+  "I keep no prices. I can tell you what it is and what would prove it; for a value ask the club or a licensed appraiser, with the notes of this case in hand.";
+export const smallTalk = "Good day. Tell me what you see on the part.";
+export const smallTalkInCase = "All right.";
+
+export const takenBack = (facts: readonly string[]) =>
+  facts.length === 0 ? "Taken back." : `Taken back: ${listed(facts)}.`;
+export const nothingToTakeBack = "There is nothing to take back.";
+export const startedOver = "Everything said in this case is put aside. “Undo” brings it back.";
+export const nothingToStartOver = "Nothing has been said in this case yet.";
+export const withdrawn = (fact: string) => `Withdrawn: ${fact}.`;
+export const nothingToWithdraw = "You have told me nothing that could be withdrawn.";
+export const notToldThat = (feature: string) => `You have not told me the ${feature}.`;
+export const withdrawWhich = "Which one shall I withdraw?";
+export const withdrawSay = (feature: string) => `withdraw ${feature}`;
+export const takenAsCannotTell = (feature: string) => `${capitalised(feature)}: cannot tell. I will not ask again.`;
+export const cannotTellPart =
+  "Then say where on the car it sits and what it is for; a photograph lets somebody else name it.";
+export const cannotTellWhat = "Nothing is being asked at the moment.";
+export const yesOrNoToWhat = "I asked nothing that yes or no would answer. The choices are below.";
+
+// What do you know so far?
+export const knownLead = (number: number, part: string) => `Case ${number}, ${part}. So far:`;
+export const knownNothing = "You have told me nothing yet.";
+export const knownLine = (label: string, value: string, by: string) => `${label}: ${value}${by}`;
+export const knownByAnother = ", by another member";
+export const knownWords = (words: string) => ` – “${words}”`;
+
+// Cases
+export const casesLead = "Your cases:";
+export const caseLine = (number: number, part: string, goal: string, facts: number, isInHand: boolean) =>
+  `case ${number}: ${part}, ${goal}; ${counted(facts, "fact")}${isInHand ? " (in hand)" : ""}`;
+export const noCases = "There is no case yet.";
+export const noPartYet = "part not named yet";
+export const caseInHandNow = (number: number, part: string) => `Case ${number}, ${part}.`;
+export const newCaseOpened = (number: number, hasCar: boolean) =>
+  hasCar ? `Case ${number} is open, for the same car.` : `Case ${number} is open.`;
+export const noSuchCase = (named: string) => `There is no case ${named} here.`;
+export const alsoOpened = (cases: string) => `I keep these apart: ${cases} waits its turn.`;
+export const alsoOpenedSeveral = (cases: string) => `I keep these apart: ${cases} wait their turn.`;
+export const waitingCase = (number: number, part: string) => `case ${number} (${part})`;
+export const goToCase = (number: number) => `case ${number}`;
+
+// Photographs to ask a seller for
+export const photographsLead = (part: string) =>
+  `Ask for these photographs of the ${part}, the most telling first; daylight, sharp, nothing wet:`;
+export const photographOfStates = (feature: string, states: string) => `${feature}, so near that you can tell: ${states}`;
+export const photographOfSize = (feature: string) => `${feature}, with a rule laid beside it, seen square on`;
+export const photographOfDate = (feature: string) =>
+  `${feature}, every figure, dot and arrow readable, light from the side`;
+export const photographWhen = (line: string, condition: string) => `${line} (if ${condition})`;
+export const photographsWhole = "the whole part from both sides, and one of where it sits";
+export const noPhotographs = (part: string) => `Nothing that is still open about the ${part} shows in a photograph.`;
+export const photographsNeedPart = "Photographs of which part?";
+
+// Where do I go from here
+export const whereLead = "What would settle it, least effort first:";
+export const whereNothing = "Nothing more in the handbook would settle it; only somebody who knows such parts can.";
+export const whereLine = (question: string, effort: string) => `${question} (${effort})`;
+export const handOverLead = "Ready to hand to a keeper:";
+export const noSourcesNamed = "The handbook names no source for this.";
+export const sourcesOfHandbook = "The sources behind what I said:";
+export const needsPart = "Tell me first which part it is.";

@@ -1,0 +1,11 @@
+/** How an answer from general trade knowledge is laid out, and marks that bear on the case. */
+import { capitalised, sentence } from "./grammar.ts";
+
+export const tradeReadingsLead = (topic: string, readings: number) =>
+  readings > 1 ? `${capitalised(topic)}: ${readings} readings fit.` : `${capitalised(topic)}:`;
+export const tradeReadingLine = (reading: string, why: string, basis: string) =>
+  `${sentence(reading)} ${why === "" ? "" : sentence(why)} [${basis}]`.replace(/ {2,}/g, " ");
+export const markLabel = "mark";
+export const markTooYoung = (words: string, built: string) =>
+  `${sentence(words)} The car was built ${built}, so the part that carries it came later.`;
+export const ifOnYourPart = "If that mark is on your part, tell me so, and it counts.";

@@ -1,0 +1,43 @@
+/** Words about variants: where they come from, when, and how two of them are laid side by side. */
+
+const origins: Readonly<Record<string, string>> = {
+  production: "fitted at the works",
+  service: "service part, sold over the counter",
+  reproduction: "reproduction",
+  "other-maker": "another maker's",
+};
+export function originWords(origin: string): string {
+  return origins[origin] ?? origin;
+}
+
+export const notRecorded = "not recorded";
+export const neverFitted = "no date recorded";
+export const aboutTime = (times: string) => `about ${times}`;
+export const fittedWords = (times: string) => `on cars built ${times}`;
+export const soldWords = (times: string) => `sold ${times}`;
+
+export const compareCaption = (names: string) => `${names}, side by side`;
+export const originRow = "comes from";
+export const materialRow = "material";
+export const mountingRow = "mounting";
+export const toldApartLead = "What tells them apart, best first for the effort:";
+export const toldApartLine = (feature: string, check: string, effort: string, sources: string) =>
+  [`${feature} (${effort}): ${check}`, sources].filter((piece) => piece !== "").join(" ");
+export const nothingTellsApart = "Nothing in the handbook tells these apart.";
+export const compareWhich = "Which two shall I compare?";
+export const compareNeedsPart = "Which part is that about? Then I can lay its kinds side by side.";
+export const oneOnlyNamed = (name: string) => `I know ${name}; which other one shall I lay beside it?`;
+
+export const kindsCaption = (part: string, count: number) => `${part}: the ${count} kinds in the handbook`;
+export const kindsHead = ["kind", "comes from", "what it is"] as const;
+
+// What fits
+export const fitsForLid = (mounting: string, probability: string) => `Your car most likely has the ${mounting}: ${probability}.`;
+export const fitsForAny = "Which mounting your car has depends on its build date; here is each.";
+export const fitsUnknown = "The handbook does not say how this part is mounted.";
+export const withoutDrilling = (mounting: string) => `On a car with the ${mounting}, without drilling:`;
+export const withWork = (mounting: string) => `On a car with the ${mounting}, with work:`;
+export const nothingGoesOn = (mounting: string) => `On a car with the ${mounting} nothing goes on without work.`;
+export const doesNotGo = (mounting: string, names: string) => `Not on a car with the ${mounting}: ${names}.`;
+export const fitLine = (names: string, how: string) => (how === "" ? names : `${names}: ${how}`);
+export const needsLine = (name: string, needs: string) => `${name} also needs ${needs}`;

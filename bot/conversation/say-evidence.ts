@@ -1,0 +1,40 @@
+/** The duel between the first and its rival as a balance: each fact with its weight, its strength and its sources. */
+import type { Handbook } from "../../knowledge/index.ts";
+import type { Block } from "../reply.ts";
+import { type Assessed, featureOf } from "./assessed.ts";
+import { saysNothingEitherWay } from "./phrases/answer.ts";
+import { hushedBans, strengthOf } from "./phrases/strength.ts";
+import { nameOfClass } from "./say-standing.ts";
+import { sayReported } from "./say-value.ts";
+import { shortSources, sourcesOfTell } from "./sources-of.ts";
+
+/** The balance, heaviest first, and a line on the facts that say nothing; empty without facts or without a rival. */
+export function sayEvidence(handbook: Handbook, assessed: Assessed): readonly Block[] {
+  const { identification, part, facts } = assessed;
+  const { duel } = identification;
+  if (duel === null || duel.weights.length === 0) return [];
+  const leaders = identification.ranking.slice(0, 2).map((one) => one.variant);
+  const told = duel.weights.flatMap(({ feature: id, bans }) => {
+    const feature = featureOf(part, id);
+    if (feature === undefined) return [];
+    return [{ bans, words: sayReported(feature, facts.reports), id }];
+  });
+  const loud = told
+    .filter((one) => Math.abs(one.bans) >= hushedBans)
+    .toSorted((one, other) => Math.abs(other.bans) - Math.abs(one.bans));
+  const hushed = told.filter((one) => Math.abs(one.bans) < hushedBans).map((one) => one.words);
+  const items = loud.map(({ words, bans, id }) => ({
+    words,
+    bans,
+    strength: strengthOf(bans),
+    sources: shortSources(handbook, sourcesOfTell(part, id, leaders)),
+  }));
+  const balance: Block = {
+    kind: "evidence",
+    first: nameOfClass(assessed, duel.first),
+    rival: nameOfClass(assessed, duel.rival),
+    items,
+  };
+  const quiet: Block = { kind: "text", text: saysNothingEitherWay(hushed) };
+  return [...(items.length === 0 ? [] : [balance]), ...(hushed.length === 0 ? [] : [quiet])];
+}

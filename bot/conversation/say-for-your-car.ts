@@ -1,0 +1,87 @@
+/** What the works fitted to the car: a line beside a verdict, or the whole answer when that was the question. */
+import { formatInterval, sayProbability } from "../../knowledge/index.ts";
+import type { Block } from "../reply.ts";
+import { asBuiltShares } from "./assess.ts";
+import type { Assessed } from "./assessed.ts";
+import type { Knowledge } from "./knowledge.ts";
+import * as words from "./phrases/answer.ts";
+import { asBuiltLead } from "./phrases/standing.ts";
+import { fittedTimes, variantName, whereItComesFrom } from "./say-variant.ts";
+import { inBrackets } from "./sources-of.ts";
+
+/** Shares of the as-built mix below this are shelf stock and not worth a row. */
+const worthARow = 0.03;
+
+export function sayForYourCar(knowledge: Knowledge, assessed: Assessed): readonly Block[] {
+  if (assessed.goal === "what-should-it-have") return asBuiltAnswer(knowledge, assessed);
+  if (assessed.goal === "right-for-car") return [];
+  const line = besideVerdict(assessed);
+  return line === undefined ? [] : [{ kind: "text", text: line }];
+}
+
+function besideVerdict(assessed: Assessed): string | undefined {
+  const { facts, identification, part } = assessed;
+  if (facts.car.isLoosePart === true) return words.loosePart;
+  const [likeliest] = identification.ranking;
+  const variant = part.variants.find((one) => one.id === likeliest?.variant);
+  if (variant === undefined) return undefined;
+  if (facts.car.built === undefined) {
+    const times = fittedTimes(variant);
+    return times === undefined
+      ? words.carNotToldAndNeverFitted(variant.name)
+      : words.carNotTold(variant.name, times);
+  }
+  const [expected] = sharesLargestFirst(assessed);
+  if (expected === undefined) return undefined;
+  return words.carShouldHave(
+    formatInterval(facts.car.built),
+    variantName(part, expected.variant),
+    sayProbability(expected.share),
+  );
+}
+
+function asBuiltAnswer(knowledge: Knowledge, assessed: Assessed): readonly Block[] {
+  const { part, facts } = assessed;
+  const shares = sharesLargestFirst(assessed);
+  const [first, second] = shares;
+  if (first === undefined) return [];
+  const date = facts.car.built === undefined ? undefined : formatInterval(facts.car.built);
+  const rows = shares
+    .filter((one) => one.share >= worthARow)
+    .map(({ variant: id, share }) => {
+      const variant = part.variants.find((one) => one.id === id);
+      const sources = variant?.fitted.flatMap((period) => period.sources) ?? [];
+      return [
+        variantName(part, id),
+        sayProbability(share),
+        variant === undefined ? "" : whereItComesFrom(variant),
+        inBrackets(knowledge.handbook, sources),
+      ];
+    });
+  const isOverlap = second !== undefined && second.share >= 0.1 && date !== undefined;
+  const overlap: Block = {
+    kind: "text",
+    text: words.inChangeover(
+      date ?? "",
+      variantName(part, first.variant),
+      variantName(part, second?.variant ?? ""),
+    ),
+  };
+  return [
+    {
+      kind: "text",
+      text: words.shouldHave(variantName(part, first.variant), sayProbability(first.share)),
+      tone: "answer",
+    },
+    ...(isOverlap ? [overlap] : []),
+    { kind: "table", caption: asBuiltLead, head: words.asBuiltHead, rows },
+  ];
+}
+
+function sharesLargestFirst(
+  assessed: Assessed,
+): readonly { readonly variant: string; readonly share: number }[] {
+  return [...asBuiltShares(assessed.compiled, assessed.facts)]
+    .map(([variant, share]) => ({ variant, share }))
+    .toSorted((one, other) => other.share - one.share);
+}

@@ -1,0 +1,134 @@
+/** Where it stands, before it is settled: the goal's classes, then which kind, with the cause of the doubt named. */
+import { type Goal, notInHandbook, sayProbability } from "../../knowledge/index.ts";
+import type { Block } from "../reply.ts";
+import { type Assessed, featureOf } from "./assessed.ts";
+import { notInHandbookWords, wordsOfClass } from "./phrases/goals.ts";
+import {
+  asBuiltLead,
+  builtWithKind,
+  mayBeUnknown,
+  noVerdictYet,
+  nothingSeenYet,
+  restsOnCar,
+  restsOnCommonness,
+  saysLittle,
+  standingLead,
+} from "./phrases/standing.ts";
+import { hushedBans } from "./phrases/strength.ts";
+import { sayReported } from "./say-value.ts";
+import { variantName } from "./say-variant.ts";
+
+/** Shares below this are not worth a place in the list; what is left out is never what the verdict says. */
+const worthNaming = 0.05;
+const mostNamed = 3;
+/** From here on "not in the handbook" is mentioned (identification method, section 8). */
+export const unknownWorthMentioning = 0.2;
+/** Below this many bits the answer rests on the car alone (identification method, section 8). */
+export const movedEnoughBits = 0.25;
+
+type StandingItem = Extract<Block, { kind: "standing" }>["items"][number];
+
+/** The ranking and what qualifies it. `justTold`: features told in this turn, to say which of them say little. */
+export function sayStanding(assessed: Assessed, justTold: readonly string[]): readonly Block[] {
+  const lead = leadOf(assessed);
+  const standing: Block = { kind: "standing", lead, items: standingItems(assessed) };
+  return [standing, ...remarks(assessed, justTold).map((text): Block => ({ kind: "text", text }))];
+}
+
+/** The classes of the goal, or the variants when the goal is which one; at most three, with "not in the handbook" from .2. */
+export function standingItems(assessed: Assessed): readonly StandingItem[] {
+  const { identification, goal } = assessed;
+  const ranked = isAboutVariants(goal)
+    ? identification.ranking.map(({ variant, probability }) => ({ class: variant, probability }))
+    : identification.classes;
+  return [...ranked]
+    .toSorted((one, other) => other.probability - one.probability)
+    .filter((one, index) => isWorthNaming(one.class, one.probability, index))
+    .slice(0, mostNamed)
+    .map(({ class: id, probability }) => ({
+      name: nameOfClass(assessed, id),
+      probability,
+      words: sayProbability(probability),
+    }));
+}
+
+export function isAboutVariants(goal: Goal): boolean {
+  return goal === "which-variant" || goal === "what-should-it-have";
+}
+
+/** The name of a class or of a variant, as it stands in a list. */
+export function nameOfClass(assessed: Assessed, id: string): string {
+  if (id === notInHandbook) return notInHandbookWords;
+  return wordsOfClass(id) ?? variantName(assessed.part, id);
+}
+
+function isWorthNaming(id: string, probability: number, index: number): boolean {
+  if (index === 0) return true;
+  return probability >= (id === notInHandbook ? unknownWorthMentioning : worthNaming);
+}
+
+function leadOf(assessed: Assessed): string {
+  if (assessed.goal === "what-should-it-have") return asBuiltLead;
+  return hasEvidence(assessed) ? standingLead : nothingSeenYet;
+}
+
+/** Whether anything that counts has been told of the part itself. */
+export function hasEvidence(assessed: Assessed): boolean {
+  return assessed.facts.reports.some((report) => report.value.kind !== "cannot-tell" && report.certainty > 0);
+}
+
+function remarks(assessed: Assessed, justTold: readonly string[]): readonly string[] {
+  const { identification, goal } = assessed;
+  if (goal === "what-should-it-have") return [];
+  return [
+    goal === "right-for-car" && identification.kindItWasBuiltWith !== undefined
+      ? builtWithKind(sayProbability(identification.kindItWasBuiltWith))
+      : undefined,
+    littleTold(assessed, justTold),
+    restsOn(assessed),
+    notVerdict(assessed),
+    unknownMention(assessed),
+  ].filter((line) => line !== undefined);
+}
+
+function littleTold(assessed: Assessed, justTold: readonly string[]): string | undefined {
+  const weights = assessed.identification.duel?.weights ?? [];
+  const little = justTold.filter((id) => {
+    const weight = weights.find((one) => one.feature === id);
+    return weight !== undefined && Math.abs(weight.bans) < 2 * hushedBans;
+  });
+  const names = little.flatMap((id) => {
+    const feature = featureOf(assessed.part, id);
+    return feature === undefined ? [] : [sayReported(feature, assessed.facts.reports)];
+  });
+  return names.length === 0 ? undefined : saysLittle(names);
+}
+
+/** The line that says the ranking rests on the car's date, when it does and there is something to rest. */
+export function restsOn(assessed: Assessed): string | undefined {
+  if (assessed.identification.movedBits >= movedEnoughBits) return undefined;
+  const isDated = assessed.facts.car.built !== undefined && assessed.facts.car.isLoosePart !== true;
+  return isDated ? restsOnCar : restsOnCommonness;
+}
+
+// While questions remain the doubt is obvious; without any left it has to be said.
+function notVerdict(assessed: Assessed): string | undefined {
+  const { identification, part, question } = assessed;
+  if (identification.verdict !== null || question !== null) return undefined;
+  const [one, other] = identification.ranking;
+  if (one === undefined || other === undefined) return undefined;
+  const features = identification.toldApartBy
+    .flatMap((pair) => pair.features)
+    .flatMap((id) => featureOf(part, id)?.name ?? []);
+  return noVerdictYet(
+    nameOfClass(assessed, one.variant),
+    nameOfClass(assessed, other.variant),
+    [...new Set(features)].slice(0, 3),
+  );
+}
+
+function unknownMention(assessed: Assessed): string | undefined {
+  const named = standingItems(assessed).some((item) => item.name === notInHandbookWords);
+  const unknown = assessed.identification.classes.find((one) => one.class === notInHandbook)?.probability ?? 0;
+  return !named && unknown >= unknownWorthMentioning ? mayBeUnknown(sayProbability(unknown)) : undefined;
+}

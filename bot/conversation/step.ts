@@ -1,0 +1,113 @@
+/**
+ * One message, one turn: hear, choose the case, change it, assess it, compose the reply. Pure: the same knowledge,
+ * conversation, message and day give the same bytes, and no message makes it throw.
+ */
+import type { Interval } from "../../knowledge/index.ts";
+import type { IncomingMessage } from "../message.ts";
+import type { Reply } from "../reply.ts";
+import { assess } from "./assess.ts";
+import type { Assessed, NextQuestion } from "./assessed.ts";
+import { type Case, type CaseFacts, noFacts, withFacts } from "./case.ts";
+import { changeCase } from "./change-case.ts";
+import { type CaseChosen, chooseCase } from "./choose-case.ts";
+import { composeReply } from "./compose-reply.ts";
+import { type Conversation, findCase, withCase } from "./conversation.ts";
+import { hear, type Heard } from "./hear.ts";
+import type { Knowledge } from "./knowledge.ts";
+import { openQuestion } from "./say-question.ts";
+
+export interface StepTaken {
+  readonly conversation: Conversation;
+  readonly reply: Reply;
+}
+
+/** `today`: one day as an interval in months, for "last month" and to refuse dates that have not happened. */
+export function step(
+  knowledge: Knowledge,
+  conversation: Conversation,
+  message: IncomingMessage,
+  today: Interval,
+): StepTaken {
+  const heard = hear(knowledge, conversation, message, today);
+  const chosen = chooseCase(knowledge.handbook, conversation, message, heard.reading);
+  const wanted = wantedGoal(heard, message);
+  const before = asKept(conversation, chosen.kept);
+  const change = changeCase(knowledge, before, wanted, chosen.kept.facts.part, message.from, today);
+  const { kept, assessed, question } = settle(knowledge, change.kept, change.facts);
+  const others = changeOthers(knowledge, conversation, chosen, heard, message.from, today);
+  const after = others.reduce(withCase, withCase(chosen.conversation, kept));
+  const reply = composeReply(knowledge, {
+    conversation: after,
+    person: message.from,
+    heard: wanted,
+    chosen,
+    change,
+    kept,
+    assessed,
+    question,
+    hasChanged: spoken(kept.facts) !== spoken(before.facts),
+    justTold: toldSince(before.facts, kept.facts),
+  });
+  return { conversation: after, reply };
+}
+
+/** The case as it stood before this message; one that the message opened stood empty. */
+function asKept(conversation: Conversation, chosen: Case): Case {
+  const known = findCase(conversation, chosen.id);
+  return known ?? { ...chosen, facts: { ...noFacts, car: chosen.facts.car } };
+}
+
+/** A goal that came beside the words counts like one said. */
+function wantedGoal(heard: Heard, { goal }: IncomingMessage): Heard {
+  if (goal === undefined) return heard;
+  const intents = [{ kind: "goal", goal, words: "" } as const, ...heard.reading.intents];
+  return { ...heard, reading: { ...heard.reading, intents, isOpaque: false } };
+}
+
+interface Settled {
+  readonly kept: Case;
+  readonly assessed: Assessed | undefined;
+  readonly question: NextQuestion | null;
+}
+
+/** The case with these facts and the question that is now open. */
+function settle(knowledge: Knowledge, kept: Case, facts: CaseFacts): Settled {
+  const compiled = facts.part === null ? undefined : knowledge.compiled(facts.part);
+  const assessed = compiled && assess(compiled, facts);
+  const question: NextQuestion | null = assessed === undefined ? { about: "part" } : assessed.question;
+  return { kept: withFacts(kept, { ...facts, open: openQuestion(question) }), assessed, question };
+}
+
+/** Cases of other parts in the same message take their own facts; the car and the wishes are the first case's. */
+function changeOthers(
+  knowledge: Knowledge,
+  conversation: Conversation,
+  chosen: CaseChosen,
+  heard: Heard,
+  person: string,
+  today: Interval,
+): readonly Case[] {
+  return chosen.others.map((other) => {
+    const { part } = other.facts;
+    const findings = heard.reading.findings.filter((finding) => finding.part === part);
+    const reading = { ...heard.reading, findings, intents: heard.reading.intents.filter(isGoal) };
+    const own: Heard = { ...heard, reading, marks: [] };
+    const change = changeCase(knowledge, asKept(conversation, other), own, part, person, today);
+    return settle(knowledge, change.kept, change.facts).kept;
+  });
+}
+
+function isGoal(intent: { readonly kind: string }): boolean {
+  return intent.kind === "goal";
+}
+
+function spoken(facts: CaseFacts): string {
+  return JSON.stringify({ ...facts, open: null });
+}
+
+function toldSince(before: CaseFacts, after: CaseFacts): readonly string[] {
+  const known = new Set(before.reports.map((report) => JSON.stringify(report)));
+  return after.reports
+    .filter((report) => report.value.kind !== "cannot-tell" && !known.has(JSON.stringify(report)))
+    .map((report) => report.feature);
+}

@@ -1,0 +1,24 @@
+/** Everything that happened in one turn, from which the reply is composed; nothing in it is said yet. */
+import type { Assessed, NextQuestion } from "./assessed.ts";
+import type { Case } from "./case.ts";
+import type { CaseChosen } from "./choose-case.ts";
+import type { Change } from "./change.ts";
+import type { Conversation } from "./conversation.ts";
+import type { Heard } from "./hear.ts";
+
+export interface Turn {
+  readonly conversation: Conversation;
+  readonly person: string;
+  readonly heard: Heard;
+  readonly chosen: CaseChosen;
+  readonly change: Change;
+  /** The case after the turn. */
+  readonly kept: Case;
+  /** Undefined while the part is not known. */
+  readonly assessed: Assessed | undefined;
+  readonly question: NextQuestion | null;
+  /** Whether what is known of the case differs from before the turn. */
+  readonly hasChanged: boolean;
+  /** Features told in this turn. */
+  readonly justTold: readonly string[];
+}
