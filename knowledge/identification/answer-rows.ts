@@ -80,7 +80,7 @@ interface PlainRows {
 
 /** Adds the answer "there is none" when a variant may lack the feature. */
 function withPresence(feature: Feature, plain: PlainRows, presence: StateTable | undefined): AnswerRows {
-  if (!presence) return shared(plain.answers, plain.byVariant, plain.flat);
+  if (!presence) return rowPerVariant(plain.answers, plain.byVariant, plain.flat);
   const seen = presenceAnswers(presence);
   const extend = (row: Float64Array, isThere: number): Float64Array =>
     Float64Array.from([...row.map((chance) => chance * isThere), 1 - isThere]);
@@ -89,7 +89,7 @@ function withPresence(feature: Feature, plain: PlainRows, presence: StateTable |
     label: noneLabel(feature),
     value: { kind: "state", state: notThere },
   };
-  return shared(
+  return rowPerVariant(
     [...plain.answers, none],
     plain.byVariant.map((row, variant) => extend(row, seen.byVariant[variant] as number)),
     extend(plain.flat, seen.flat),
@@ -110,25 +110,16 @@ export function presenceAnswers(presence: StateTable): {
   };
 }
 
-function shared(
+/** One row per variant: sizes are seldom alike, and comparing rows would cost more than it saves. */
+function rowPerVariant(
   answers: readonly PlannedAnswer[],
   byVariant: readonly Float64Array[],
   flat: Float64Array,
 ): AnswerRows {
   const width = answers.length;
-  const distinct: Float64Array[] = [];
-  const known = new Map<string, number>();
-  const rowOf = Int32Array.from(byVariant, (row) => {
-    const key = row.join();
-    const found = known.get(key);
-    if (found !== undefined) return found;
-    known.set(key, distinct.length);
-    distinct.push(row);
-    return distinct.length - 1;
+  const rows = new Float64Array(byVariant.length * width);
+  byVariant.forEach((row, variant) => {
+    rows.set(row, variant * width);
   });
-  const rows = new Float64Array(distinct.length * width);
-  distinct.forEach((row, index) => {
-    rows.set(row, index * width);
-  });
-  return { answers, rows, rowOf, rowCount: distinct.length, flat };
+  return { answers, rows, rowOf: Int32Array.from(byVariant.keys()), rowCount: byVariant.length, flat };
 }

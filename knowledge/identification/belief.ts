@@ -20,8 +20,28 @@ export interface Belief {
   readonly probabilities: Float64Array;
 }
 
+interface Kept {
+  readonly ground: CarGround;
+  readonly reports: readonly Report[];
+  readonly belief: Belief;
+}
+const lastBelief = new WeakMap<CompiledPart, Kept>();
+
+/** The belief after some reports. The last one is kept, because verdict and next question are asked one after the other. */
 export function beliefOf(compiled: CompiledPart, car: CarDescription, reports: readonly Report[]): Belief {
   const ground = carGround(compiled, car);
+  const kept = lastBelief.get(compiled);
+  if (kept && kept.ground === ground && isSameList(kept.reports, reports)) return kept.belief;
+  const belief = workOut(compiled, ground, reports);
+  lastBelief.set(compiled, { ground, reports: [...reports], belief });
+  return belief;
+}
+
+function isSameList(one: readonly Report[], other: readonly Report[]): boolean {
+  return one.length === other.length && one.every((report, index) => report === other[index]);
+}
+
+function workOut(compiled: CompiledPart, ground: CarGround, reports: readonly Report[]): Belief {
   const facts = factsOf(compiled, reports);
   const answered = new Set(facts.map((fact) => fact.feature));
   const evidence = evidenceOf(compiled, ground, facts, answered);

@@ -1,8 +1,10 @@
 /** What one car alone says of its part, worked out once and kept: its build mix, sales and prior. */
 import { type Interval, midpoint } from "../calendar/interval.ts";
 import type { CarDescription } from "../evidence/car-description.ts";
+import type { Goal } from "../evidence/goal.ts";
 import { spansFor } from "./as-built-mix.ts";
 import { type BuildMix, buildMix } from "./build-mix.ts";
+import type { Classes } from "./classes.ts";
 import type { CompiledPart } from "./compiled-part.ts";
 import { buildInterval } from "./eras.ts";
 import { mountingFits } from "./mounting-fit.ts";
@@ -17,6 +19,10 @@ export interface CarGround {
   readonly serviceMarks: readonly (readonly Interval[])[];
   readonly prior: Float64Array;
   readonly logPrior: Float64Array;
+  /** Rows of the date questions while no mark was read, by feature: a cache. */
+  readonly dateRows: Map<string, Float64Array>;
+  /** The classes of each goal asked: a cache. */
+  readonly classes: Map<Goal, Classes>;
 }
 
 /** Cars kept in the cache: the years, trims and markets of one question table and a little more. */
@@ -73,5 +79,13 @@ function workOut(compiled: CompiledPart, car: CarDescription): CarGround {
     const left = saleLeft(spans, earliestSale);
     return markSpans(left.length > 0 ? left : spans);
   });
-  return { built, mix, serviceMarks, prior, logPrior: prior.map(Math.log) };
+  return {
+    built,
+    mix,
+    serviceMarks,
+    prior,
+    logPrior: prior.map(Math.log),
+    dateRows: new Map(),
+    classes: new Map(),
+  };
 }

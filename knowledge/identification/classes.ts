@@ -15,6 +15,14 @@ export interface Classes {
 
 /** The classes of a goal (identification method, section 7). The as-built mix decides what is "right kind". */
 export function classesOf(compiled: CompiledPart, ground: CarGround, goal: Goal): Classes {
+  const known = ground.classes.get(goal);
+  if (known) return known;
+  const classes = workOut(compiled, ground, goal);
+  ground.classes.set(goal, classes);
+  return classes;
+}
+
+function workOut(compiled: CompiledPart, ground: CarGround, goal: Goal): Classes {
   const { space, part } = compiled;
   const names: string[] = [];
   const of = new Int32Array(space.size);

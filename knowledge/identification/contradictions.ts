@@ -1,11 +1,9 @@
 /** Facts that do not go with the rest: named so that they are looked at again, never averaged away in silence. */
 import { logSumExp } from "../numbers/log-sum-exp.ts";
-import { type Belief, factAlone, jointWithout, shareOfFact } from "./belief.ts";
+import { type Belief, factAlone, jointWithout } from "./belief.ts";
 import type { Fact } from "./facts.ts";
 import type { Contradiction, Duel } from "./identification.ts";
-import { reportsByState } from "./state-reports.ts";
-import type { StateTable } from "./state-table.ts";
-import { causeLikelihood, overVariants, variantLikelihood } from "./variant-likelihood.ts";
+import { stateProbability } from "./state-probability.ts";
 
 /** Alarm of either rule; false alarms 6.5 % in simulated cases without a wrong report (identification method, 7). */
 const ALARM = 0.7;
@@ -31,25 +29,9 @@ export function contradictionsOf(belief: Belief, duel: Duel | null): readonly Co
  * 0 for facts other than states seen.
  */
 export function misreadProbability(belief: Belief, fact: Fact): number {
-  const { compiled } = belief;
-  const table = compiled.states.get(fact.feature);
   const said = fact.reports.flatMap(({ value }) => (value.kind === "state" ? [value.state] : []));
-  if (!table || said.length === 0) return 0;
-  const wrong = (of: StateTable): Float64Array =>
-    reportsByState(of.channel, fact.reports).map((chance, state) =>
-      said.includes(of.channel.states[state] ?? "") ? 0 : chance,
-    );
-  const cause = compiled.causes.get(fact.feature);
-  if (cause) {
-    const item = belief.evidence.find(({ facts }) => facts.includes(fact))?.facts ?? [fact];
-    const whole = causeLikelihood(compiled, cause, item);
-    const part = causeLikelihood(compiled, cause, item, (of, other) =>
-      other === fact ? wrong(of) : reportsByState(of.channel, other.reports),
-    );
-    return shareOfFact(belief, whole, part);
-  }
-  const whole = variantLikelihood(compiled, fact);
-  return whole ? shareOfFact(belief, whole, overVariants(table, wrong(table))) : 0;
+  const right = said.length > 0 ? stateProbability(belief, fact.feature, said) : undefined;
+  return right === undefined ? 0 : 1 - right;
 }
 
 function conflictBans(belief: Belief, fact: Fact): number {

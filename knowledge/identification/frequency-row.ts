@@ -11,7 +11,8 @@ const LEAST_SHARE = 0.01;
 /** What a silent handbook is worth, in parts looked at, over all states. */
 const SILENT_WORTH = 2;
 
-type Claimed = Readonly<Record<string, string | undefined>>;
+/** Frequency texts by state; a claim also names its sources, and whatever is no state of the feature is passed over. */
+export type Claimed = Readonly<Record<string, unknown>>;
 
 /**
  * Pseudo-counts α of the states from the frequency texts of one claim (identification method, section 2):
@@ -23,7 +24,7 @@ export function pseudoCounts(states: readonly string[], claimed: Claimed | undef
   const size = states.length;
   const frequencies = states.map((state) => {
     const text = claimed && Object.hasOwn(claimed, state) ? claimed[state] : undefined;
-    return text === undefined ? undefined : parseFrequency(text);
+    return typeof text === "string" ? parseFrequency(text) : undefined;
   });
   if (frequencies.every((frequency) => frequency === undefined)) {
     return new Float64Array(size).fill(SILENT_WORTH / size);

@@ -4,7 +4,7 @@
  */
 import { notThere } from "../evidence/report.ts";
 import type { Claim, Feature, PartKind, StateFeature } from "../handbook/schema.ts";
-import { pseudoCounts, sharesOf } from "./frequency-row.ts";
+import { type Claimed, pseudoCounts, sharesOf } from "./frequency-row.ts";
 import type { ObservedState } from "./identification.ts";
 import { type MistakeChannel, mistakeChannel } from "./mistake-channel.ts";
 
@@ -22,17 +22,12 @@ export interface StateTable {
   readonly flat: Float64Array;
 }
 
-type StateClaims = Readonly<Record<string, string | undefined>> | undefined;
-
 /** State of a measurement or date mark that the part does have. */
 export const there = "there";
 
 /** The claim a variant makes about a feature's states; a measurement claim is none. */
-export function stateClaim(claim: Claim | undefined): StateClaims {
-  if (claim === undefined || typeof claim.mean === "number") return undefined;
-  return Object.fromEntries(
-    Object.entries(claim).flatMap(([state, text]) => (typeof text === "string" ? [[state, text]] : [])),
-  );
+export function stateClaim(claim: Claim | undefined): Claimed | undefined {
+  return claim === undefined || typeof claim.mean === "number" ? undefined : claim;
 }
 
 /** Whether some variant of the part kind may lack the feature altogether. */
@@ -88,14 +83,20 @@ export function presenceTable(part: PartKind, feature: Feature): StateTable | un
 function tableOfClaims(
   part: PartKind,
   channel: MistakeChannel,
-  claims: readonly StateClaims[],
+  claims: readonly (Claimed | undefined)[],
   observed: ObservedWeights,
 ): StateTable {
   const flat = flatShares(channel.states);
-  const { rows, rowOf } = shareRows(part, (index) => {
-    const seen = observed.get(part.variants[index]?.id ?? "");
-    return variantShares(channel.states, claims[index], seen, flat);
-  });
+  const seenOf = (index: number) => observed.get(part.variants[index]?.id ?? "");
+  const keyOf = (index: number): string => {
+    const seen = seenOf(index);
+    const claim = claims[index];
+    const said = claim ? channel.states.map((state) => String(claim[state] ?? "")).join("|") : "";
+    return seen ? `${said}|${JSON.stringify([...seen])}` : said;
+  };
+  const { rows, rowOf } = shareRows(part.variants.length, keyOf, (index) =>
+    variantShares(channel.states, claims[index], seenOf(index), flat),
+  );
   return { channel, rows: concatenate(rows), rowCount: rows.length, rowOf, flat };
 }
 
@@ -111,7 +112,7 @@ export function flatShares(states: readonly string[]): Float64Array {
 
 function variantShares(
   states: readonly string[],
-  claim: StateClaims,
+  claim: Claimed | undefined,
   seen: ReadonlyMap<string, number> | undefined,
   flat: Float64Array,
 ): Float64Array {
@@ -132,21 +133,25 @@ function variantShares(
   return Float64Array.from(states, (_, index) => shares[index] ?? 0);
 }
 
+/** Rows are shared by what is claimed and seen, which is quicker to compare than the rows themselves. */
 function shareRows(
-  part: PartKind,
+  size: number,
+  keyOf: (variant: number) => string,
   rowFor: (variant: number) => Float64Array,
 ): { readonly rows: readonly Float64Array[]; readonly rowOf: Int32Array } {
   const rows: Float64Array[] = [];
   const known = new Map<string, number>();
-  const rowOf = Int32Array.from(part.variants, (_, index) => {
-    const row = rowFor(index);
-    const key = row.join();
-    const found = known.get(key);
-    if (found !== undefined) return found;
-    known.set(key, rows.length);
-    rows.push(row);
-    return rows.length - 1;
-  });
+  const rowOf = new Int32Array(size);
+  for (let variant = 0; variant < size; variant += 1) {
+    const key = keyOf(variant);
+    let row = known.get(key);
+    if (row === undefined) {
+      row = rows.length;
+      known.set(key, row);
+      rows.push(rowFor(variant));
+    }
+    rowOf[variant] = row;
+  }
   return { rows, rowOf };
 }
 

@@ -1,0 +1,103 @@
+/**
+ * Questions about the car itself. The table needs P(answer | hypothesis); the prior knows P(hypothesis | answer), so
+ * Bayes' rule turns it round: a build date is asked for when the works' mix or the marks make it worth a look.
+ */
+import { type Interval, intersect, yearInterval } from "../calendar/interval.ts";
+import type { CarDescription } from "../evidence/car-description.ts";
+import type { Belief } from "./belief.ts";
+import { carGround } from "./car-ground.ts";
+import type { CompiledPart } from "./compiled-part.ts";
+import { dateLikelihood } from "./date-likelihood.ts";
+import { type CarField, type CarQuestion, carFields, type PlannedCarAnswer } from "./question-plan.ts";
+
+/** More calendar years than this are not offered as answers. */
+const MOST_YEARS = 40;
+
+/** The questions about the car that are open and on which some variant depends; none for a loose part. */
+export function carQuestions(
+  compiled: CompiledPart,
+  car: CarDescription,
+  built: Interval,
+): readonly CarQuestion[] {
+  if (car.isLoosePart) return [];
+  return carFields.flatMap((field): CarQuestion[] => {
+    const answers = field === "built" ? yearAnswers(built) : namedAnswers(compiled, car, field);
+    return answers.length < 2 ? [] : [{ kind: "car", id: `car.${field}`, field, answers }];
+  });
+}
+
+function yearAnswers(built: Interval): readonly PlannedCarAnswer[] {
+  const first = Math.floor(built.from / 12);
+  const last = Math.ceil(built.to / 12) - 1;
+  if (last - first + 1 > MOST_YEARS) return [];
+  const answers: PlannedCarAnswer[] = [];
+  for (let year = first; year <= last; year += 1) {
+    const within = intersect(yearInterval(year), built);
+    if (within) answers.push({ id: String(year), label: String(year), car: { built: within } });
+  }
+  return answers;
+}
+
+function namedAnswers(
+  compiled: CompiledPart,
+  car: CarDescription,
+  field: Exclude<CarField, "built">,
+): readonly PlannedCarAnswer[] {
+  const list = { model: "models", trim: "trims", market: "markets" } as const;
+  if (car[field] !== undefined || !compiled.fitted.some((span) => span[list[field]].length > 0)) return [];
+  return namesOf(compiled, car, field).map(({ id, name }) => ({ id, label: name, car: { [field]: id } }));
+}
+
+function namesOf(
+  { handbook: { cars } }: CompiledPart,
+  car: CarDescription,
+  field: Exclude<CarField, "built">,
+): readonly { readonly id: string; readonly name: string }[] {
+  if (field === "model") return cars.models;
+  if (field === "market") return cars.markets;
+  return cars.trims.filter(
+    ({ models }) => car.model === undefined || models.length === 0 || models.includes(car.model),
+  );
+}
+
+/**
+ * P(answer | h, the date marks read), row-major, hypotheses × answers: ∝ P(answer) · P(h | answer) · P(marks | h, answer).
+ * P(answer) is the share of production for years, even for names. A hypothesis that no answer allows: P(answer).
+ */
+export function carRows(belief: Belief, car: CarDescription, question: CarQuestion): Float64Array {
+  const { compiled } = belief;
+  const width = question.answers.length;
+  const { size } = compiled.space;
+  const rows = new Float64Array(size * width);
+  const shares = question.answers.map((answer) =>
+    question.field === "built" ? productionShare(belief, answer.car.built) : 1,
+  );
+  const marks = belief.facts.filter(({ feature }) => compiled.dates.has(feature));
+  question.answers.forEach((answer, column) => {
+    const ground = carGround(compiled, { ...car, ...answer.car });
+    const dated = dateLikelihood(compiled, ground, marks);
+    const share = shares[column] ?? 0;
+    for (let h = 0; h < size; h += 1) {
+      rows[h * width + column] = share * (ground.prior[h] as number) * (dated?.[h] ?? 1);
+    }
+  });
+  for (let h = 0; h < size; h += 1) normalise(rows.subarray(h * width, (h + 1) * width), shares);
+  return rows;
+}
+
+/** Share of the build instants' weight that lies in a year. */
+function productionShare({ ground }: Belief, year: Interval | undefined): number {
+  if (!year) return 0;
+  return ground.mix.times.reduce(
+    (sum, time, k) => (time >= year.from && time < year.to ? sum + (ground.mix.weights[k] as number) : sum),
+    0,
+  );
+}
+
+function normalise(row: Float64Array, shares: readonly number[]): void {
+  const total = row.reduce((sum, chance) => sum + chance, 0);
+  const whole = shares.reduce((sum, share) => sum + share, 0);
+  row.forEach((chance, column) => {
+    row[column] = total > 0 ? chance / total : (shares[column] ?? 0) / whole;
+  });
+}

@@ -1,0 +1,125 @@
+/**
+ * The questions that may be asked now, as a table for the question policy: what may be true, what may be asked, what
+ * each answer would be worth, and how an answer turns into a report.
+ */
+import type { CarDescription } from "../evidence/car-description.ts";
+import { type Goal, lambdaOfGoal } from "../evidence/goal.ts";
+import type { Report } from "../evidence/report.ts";
+import type { Feature } from "../handbook/schema.ts";
+import type { Question, QuestionTable } from "../questions/question-table.ts";
+import { type Belief, beliefOf } from "./belief.ts";
+import { carQuestions, carRows } from "./car-questions.ts";
+import { causeRows } from "./cause-answers.ts";
+import type { CompiledPart } from "./compiled-part.ts";
+import { dateAnswersOf, dateRows } from "./date-answers.ts";
+import { temper } from "./evidence.ts";
+import type { CarQuestion, FeatureQuestion, PlannedQuestions, QuestionPlan } from "./question-plan.ts";
+import { likelihoodOfHypotheses, likelihoodOfRows, temperedRows, type VariantRows } from "./question-rows.ts";
+import { stateProbability } from "./state-probability.ts";
+import { type TableRows, tableRows } from "./table-rows.ts";
+
+/** Effort of saying when a car was built or which trim it is, and the share of owners who do not know. */
+const CAR_EFFORT = 1;
+const CAR_UNKNOWN = 0.1;
+/** A question whose condition is less probable than this is not offered. */
+const LEAST_CONDITION = 0.05;
+
+export interface PlanInput {
+  readonly car: CarDescription;
+  readonly goal: Goal;
+  readonly reports: readonly Report[];
+  /** Questions already put, answered or not: feature ids and "car.built", "car.trim" … */
+  readonly excluded?: ReadonlySet<string>;
+}
+
+/** The table and the plans of its questions. Cost: rows × answers of all open questions. */
+export function planQuestions(compiled: CompiledPart, input: PlanInput): PlannedQuestions {
+  const isAsBuilt = input.goal === "what-should-it-have";
+  const belief = isAsBuilt
+    ? asBuiltBelief(compiled, input.car)
+    : beliefOf(compiled, input.car, input.reports);
+  const rows = tableRows(belief, input.goal);
+  const excluded = input.excluded ?? new Set<string>();
+  const questions: Question[] = [];
+  const plans = new Map<string, QuestionPlan>();
+  const add = (plan: QuestionPlan, cost: number, cannotTell: number, likelihood: Float64Array): void => {
+    questions.push({ id: plan.id, cost, cannotTell, likelihood, answers: plan.answers.map(({ id }) => id) });
+    plans.set(plan.id, plan);
+  };
+  for (const plan of carQuestions(compiled, input.car, belief.ground.built)) {
+    if (excluded.has(plan.id)) continue;
+    add(plan, CAR_EFFORT, CAR_UNKNOWN, carLikelihood(belief, input.car, plan, rows));
+  }
+  for (const feature of isAsBuilt ? [] : openFeatures(belief, input)) {
+    const asked = featureQuestion(belief, feature, rows);
+    if (asked) add(asked.plan, feature.effort, feature.unsure, asked.likelihood);
+  }
+  const hypotheses = rows.ids.map((id, row) => ({
+    id,
+    prior: rows.probabilities[row] as number,
+    class: rows.classes[row] ?? "",
+  }));
+  const table: QuestionTable = { hypotheses, questions, lambda: lambdaOfGoal[input.goal] };
+  return { table, plans };
+}
+
+/** Only the works' mix: what the car should have does not depend on what it has. */
+function asBuiltBelief(compiled: CompiledPart, car: CarDescription): Belief {
+  const belief = beliefOf(compiled, car, []);
+  const { space } = compiled;
+  const probabilities = Float64Array.from(space.ways, (way, h) =>
+    way === "works" ? (belief.ground.mix.average[space.variants[h] as number] as number) : 0,
+  );
+  return { ...belief, probabilities };
+}
+
+function carLikelihood(
+  belief: Belief,
+  car: CarDescription,
+  plan: CarQuestion,
+  rows: TableRows,
+): Float64Array {
+  return likelihoodOfHypotheses(rows, carRows(belief, car, plan), plan.answers.length);
+}
+
+/** Features not yet told or put whose condition may still hold. "Cannot tell" counts as put. */
+function openFeatures(belief: Belief, input: PlanInput): readonly Feature[] {
+  const put = new Set([
+    ...belief.answered,
+    ...(input.excluded ?? []),
+    ...input.reports.filter(({ value }) => value.kind === "cannot-tell").map(({ feature }) => feature),
+  ]);
+  return belief.compiled.part.features.filter((feature) => !put.has(feature.id) && mayApply(belief, feature));
+}
+
+function mayApply(belief: Belief, feature: Feature): boolean {
+  return Object.entries(feature.when).every(
+    ([named, states]) => (stateProbability(belief, named, states) ?? 1) >= LEAST_CONDITION,
+  );
+}
+
+interface Asked {
+  readonly plan: FeatureQuestion;
+  readonly likelihood: Float64Array;
+}
+
+/** Undefined for a feature about which the handbook tells no variant from another. */
+function featureQuestion(belief: Belief, feature: Feature, rows: TableRows): Asked | undefined {
+  const { compiled } = belief;
+  const { id, kind } = feature;
+  if (kind === "date") {
+    const answers = dateAnswersOf(compiled, id);
+    const likelihood = likelihoodOfHypotheses(rows, dateRows(belief, id, answers), answers.length);
+    return { plan: { kind, id, feature: id, answers }, likelihood };
+  }
+  const expected = compiled.answers.get(id);
+  const cause = compiled.causes.get(id);
+  if (!expected || (expected.rowCount < 2 && !cause)) return undefined;
+  const source: VariantRows = cause
+    ? causeRows(belief, cause, id, expected)
+    : temperedRows(expected, temper(compiled, id, new Set([...belief.answered, id])));
+  return {
+    plan: { kind, id, feature: id, answers: expected.answers },
+    likelihood: likelihoodOfRows(rows, compiled.space, source),
+  };
+}
