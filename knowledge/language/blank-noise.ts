@@ -1,0 +1,64 @@
+// What stands in a message but is not the speaker's own statement: addresses, code, quoted lines, turns of phrase
+// that use a trade word for something else. Each is blanked with spaces, so that positions stay those of the text.
+
+export interface Span {
+  readonly start: number;
+  readonly end: number;
+}
+
+export interface ReadableText {
+  /** Same length as the shown text, noise replaced by spaces. */
+  readonly text: string;
+  /** Lines quoted from somebody else: their words are left aside. */
+  readonly quoted: readonly Span[];
+}
+
+const noise: readonly RegExp[] = [
+  /```[\s\S]{0,4000}?(?:```|$)/g,
+  /`[^`\n]{0,300}`/g,
+  /\b(?:https?:\/\/|www\.)\S+/gi,
+  /\S+@\S+\.\S+/g,
+  /[@#][\w-]{2,40}/g,
+  /<[@#:][^>\s]{1,60}>/g,
+];
+
+/** Trade words used for something else; longer sayings of a club may be added here. */
+const sayings: readonly RegExp[] = [
+  /\brough(?:ly)? (?:idea|guess|estimate|shape|condition|nick|price|figure|order|edges?|around the edges|time|ride|patch|start)\b/g,
+  /\b(?:smooth|plain) (?:ride|sailing|running|english|wrong|driver|operator)\b/g,
+  /\b(?:all|other way|the other way|way|hang|turn(?:ed)?|come|came|going|go|look(?:ed|ing)?|shop(?:ped|ping)?|asked|year|the whole|another|next|first) round\b/g,
+  /\bround (?:here|the (?:world|corner|clock|back of|houses|block|town|twist)|about|up|trip|my|his|her)\b/g,
+  /\b(?:back to|on|from) square one\b/g,
+  /\b(?:fair and|be there or be|all) square\b/g,
+  /\bearly (?:days|bird|morning|on|next|this|retirement|start|night|hours)\b/g,
+  /\b(?:sharp|open) (?:eyes?|mind|question)\b/g,
+  /\b(?:on the|the|in the) (?:other|one|right|left) hand,/g,
+  /\b(?:hit|struck|touch|nerves of) (?:steel|wood)\b/g,
+  /\bsteel(?:ed)? myself\b/g,
+  /\b(?:mark my words|question marks?|full marks|top marks|off the mark|near the mark|on your marks?)\b/g,
+  /\b(?:screw(?:ed)? (?:up|over|it|that|loose)|a screw loose|nuts and bolts of)\b/g,
+  /\bcast (?:an eye|your eye|my eye|aside|doubt|a vote|your mind)\b/g,
+  /\bpaint(?:ing)? (?:a|the|me a) picture\b/g,
+];
+
+/** Blanks noise and finds quoted lines ("> …"). Linear in the length; the patterns hold bounded repeats only. */
+export function blankNoise(shown: string): ReadableText {
+  let text = shown;
+  for (const pattern of noise) text = text.replace(pattern, (found) => " ".repeat(found.length));
+  const lower = text.replace(/[A-Z]/g, (letter) => letter.toLowerCase());
+  for (const pattern of sayings) text = blankWhere(text, lower, pattern);
+  const quoted = Array.from(shown.matchAll(/^ ?>.*$/gm), (line) => ({
+    start: line.index,
+    end: line.index + line[0].length,
+  }));
+  return { text, quoted };
+}
+
+function blankWhere(text: string, lower: string, pattern: RegExp): string {
+  let result = text;
+  for (const found of lower.matchAll(pattern)) {
+    const end = found.index + found[0].length;
+    result = result.slice(0, found.index) + " ".repeat(found[0].length) + result.slice(end);
+  }
+  return result;
+}

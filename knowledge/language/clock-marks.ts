@@ -1,0 +1,88 @@
+// Marks that are told in words rather than written: a moulding clock ("arrow at 5, centre 80", "80 in the middle,
+// pointing to 5") and a figure with dots. Each becomes the text the decoder of date marks reads.
+import type { Span } from "./blank-noise.ts";
+
+export interface ToldMark extends Span {
+  readonly written: string;
+  readonly form: "clock" | "glass-dots" | "dot-grid";
+}
+
+const monthWord = String.raw`(?<name>jan\w*|feb\w*|mar(?:ch)?|apr\w*|may|june?|july?|aug\w*|sep\w*|oct\w*|nov\w*|dec\w*)`;
+const figure = String.raw`(?:the )?(?:number |figure |no\.? ?|month )?(?:(?<month>1[0-2]|0?[1-9])(?!\d)(?:th|st|nd|rd)?|${monthWord})`;
+const year = String.raw`(?<year>(?:19)?[4-9]\d|\d ?[|/] ?\d)(?!\d)`;
+const arrow = String.raw`\b(?:arrow|pointer|hand|needle|clock|dial|wheel)\b[^.\d\n]{0,34}?`;
+const middle = `(?:cent(?:re|er)|middle|inner|year|inside|in it)`;
+
+const clocks: readonly RegExp[] = [
+  new RegExp(
+    `${arrow}${figure}(?:[^\\d\\n]{0,30}?\\b${middle}\\b[^\\d\\n]{0,16}?|[^\\d\\n]{1,12}?)'?${year}`,
+    "g",
+  ),
+  new RegExp(
+    String.raw`\b${middle}\b[^.\d\n]{0,16}?'?${year}[^.\d\n]{0,30}?\b(?:arrow|pointer|hand|needle|point\w*)\b[^.\d\n]{0,20}?${figure}`,
+    "g",
+  ),
+  new RegExp(
+    String.raw`'?${year} (?:in|at|on) the (?:cent(?:re|er)|middle)[^.\d\n]{0,30}?\b(?:arrow|pointer|hand|needle|point\w*)\b[^.\d\n]{0,20}?${figure}`,
+    "g",
+  ),
+  new RegExp(String.raw`\bpoint\w* (?:at|to) ${figure}[^.\d\n]{0,30}?'?${year}`, "g"),
+];
+
+const count = "(?<count>[1-6]|one|two|three|four|five|six)";
+const dots: readonly RegExp[] = [
+  new RegExp(
+    String.raw`\b${count} dots? (?<place>before|then|and|left of|in front of|to the left of|after|behind|right of|to the right of|under|over) (?:the |a )?(?:figure |number )?(?<figure>\d{1,2})(?!\d)`,
+    "g",
+  ),
+  new RegExp(
+    String.raw`(?<![\d/])(?<figure>\d)(?!\d),? (?:and |with |has |then )?${count} dots? ?(?<place>before|after|in front|left|right|behind)?`,
+    "g",
+  ),
+  /(?<![.\w\d/])(?<signs>[.\u00b7\u2022\u2219*]{1,6} ?\d{1,2}|\d{1,2} ?[.\u00b7\u2022\u2219*]{2,6})(?![\w.])/g,
+];
+
+const months = "jan feb mar apr may jun jul aug sep oct nov dec".split(" ");
+
+/** Told marks of a lower-case readable text; clocks first, no overlaps. */
+export function findToldMarks(text: string): readonly ToldMark[] {
+  const found: ToldMark[] = [];
+  for (const pattern of clocks) collect(text, pattern, found, clockMark);
+  for (const pattern of dots) collect(text, pattern, found, dotMark);
+  return found.sort((one, other) => one.start - other.start);
+}
+
+type Groups = Readonly<Record<string, string | undefined>>;
+
+function collect(
+  text: string,
+  pattern: RegExp,
+  found: ToldMark[],
+  read: (groups: Groups) => Pick<ToldMark, "written" | "form"> | undefined,
+): void {
+  for (const match of text.matchAll(pattern)) {
+    const mark = read(match.groups ?? {});
+    const start = match.index;
+    const end = start + match[0].length;
+    if (mark === undefined || found.some((other) => other.start < end && start < other.end)) continue;
+    if (found.length < 20) found.push({ start, end, ...mark });
+  }
+}
+
+function clockMark(groups: Groups): Pick<ToldMark, "written" | "form"> {
+  const named = months.indexOf((groups.name ?? "").slice(0, 3)) + 1;
+  const month = groups.month ?? String(named);
+  const figures = (groups.year ?? "").replace(/[ |/]/g, "");
+  return { written: `arrow at ${Number(month)}, centre ${figures.slice(-2)}`, form: "clock" };
+}
+
+function dotMark(groups: Groups): Pick<ToldMark, "written" | "form"> | undefined {
+  const signs = groups.signs;
+  if (signs !== undefined) return { written: signs.replace(/[\u2022*]/g, "."), form: "glass-dots" };
+  const isAfter = /after|behind|right/.test(groups.place ?? "after");
+  const figure = groups.figure ?? "";
+  const told = groups.count ?? "";
+  return isAfter
+    ? { written: `${figure} with ${told} dots after`, form: "glass-dots" }
+    : { written: `${told} dots before ${figure}`, form: "glass-dots" };
+}

@@ -1,0 +1,51 @@
+// The small words that turn a statement: negation, doubt, who said it, whose car. Lists of the trade's and of
+// everyday English, from memory; which stretch of the message a cue governs is decided in stance.ts.
+
+function words(list: string): ReadonlySet<string> {
+  return new Set(list.split(/\s+/).filter((word) => word.length > 0));
+}
+
+const negations =
+  words(`no not never without neither nor none nothing nowhere lacks lacking lack missing isnt arent wasnt werent dont doesnt
+  didnt hasnt havent hadnt cant cannot couldnt wont wouldnt aint isn zero absent sans devoid minus`);
+const numbers = words("one two three four five six seven eight nine ten eleven twelve first second third");
+
+export const cueWords = {
+  negations,
+  /** Words that cannot stand inside a term. */
+  parting: new Set([...negations, ...numbers, ..."and or but then than versus vs instead rather".split(" ")]),
+  /** A clause that begins so stands against the one before. */
+  contrast: words(
+    "but though although however whereas while yet except otherwise nevertheless still anyway only",
+  ),
+  interrogative:
+    words(`is are was were am do does did has have had can could should would will shall may might isnt arent wasnt werent dont doesnt
+    didnt hasnt havent cant couldnt shouldnt wouldnt wont what which who whose whom where when why how any anyone anybody`),
+  polar:
+    words(`is are was were am do does did has have had can could should would will shall may might isnt arent wasnt werent dont doesnt didnt
+    hasnt havent cant couldnt shouldnt wouldnt wont any anyone anybody`),
+} as const;
+
+/** Half certainty: the speaker guessed as much as looked. */
+export const maybeCues =
+  /\b(?:maybe|perhaps|possibly|might (?:be|have)|may (?:be|have)|could (?:be|have)|hard to (?:tell|say|see)|difficult to (?:tell|say|see)|not (?:really |at all |quite |too |so |very |100% |totally |entirely |completely )?(?:sure|certain|clear|positive)|not (?:one )?100|not (?:a )?hundred|cant be (?:sure|certain)|kind of|kinda|sort of|sorta|i guess|guessing|at a guess|wild guess|who knows|unsure|uncertain|no idea if|if i had to guess|could go either way|fifty fifty|50\/50|dont quote me|from memory|iirc|if i (?:remember|recall)|as far as i (?:remember|recall))\b|\(\?\)|\?\?/;
+
+/** Three quarters: looked, but not firmly. */
+export const thinksCues =
+  /\b(?:i (?:do )?think|think(?:ing)?|i thought|dont think|dont believe|looks? (?:like|to|as|a bit|pretty|more|rather|quite)?|looked (?:like|to)|appears?|appeared|seems?|seemed|seemingly|probably|prob|likely|most likely|presumably|i believe|i reckon|reckon|i suspect|suspect|suppose|i d say|id say|i would say|pretty sure|fairly sure|almost (?:sure|certain)|fairly certain|i assume|assuming|feels like|feels (?:a bit|more)|afaik|as far as i (?:know|can (?:see|tell)|could (?:see|tell))|from what i can (?:see|tell)|more or less|ish|imo|imho|my guess|must be|best i can tell|i m pretty|im pretty|sounds like|should be)\b/;
+
+/** Somebody else's word: nothing that was seen by the speaker. */
+export const hearsayCues =
+  /\b(?:supposedly|apparently|allegedly|reputedly|reportedly|rumou?r(?:ed)? (?:has it|says|is)?|legend has it|according to|so (?:he|she|they|im|i am|i was) (?:says?|said|told|claims?|reckons?)|(?:i (?:was|ve been|have been)|been|was|were) (?:told|assured|informed|led to believe|promised)|told me|tells me|telling me|assures? me|assured me|swears?|swore|insists?|insisted|claims?|claimed|claiming|advertised as|listed as|sold (?:to me )?as|sold me (?:it|this|them|these) as|described as|billed as|offered as|passed off as|advert(?:isement)?s? (?:says?|said|states?|calls?|reads?)|ads? (?:says?|said|states?|claims?|reads?)|listing (?:says?|said|states?|claims?|reads?|calls?)|i (?:ve )?(?:heard|read) (?:that|it|they|on|in|somewhere|the|these|this|all)?|heard it|word is|they say|people say|everyone says|everybody says|some say|says? (?:that )?(?:it|its|they|theyre|these|this|the|there|his|he|she)|said (?:that )?(?:it|its|it was|they|theyre|these|this|the|there|he|she)|(?:seller|vendor|guy|bloke|chap|fella|fellow|dealer|trader|previous owner|po|dpo|mate|friend|brother|neighbou?r|dad|father|uncle|club|forum|facebook|book|manual|expert|internet|someone|somebody|he|she|they|owner|man|lad|wife|husband|shop|restorer|member) (?:\w+ )?(?:says?|said|swears?|swore|claims?|claimed|reckons?|reckoned|told|tells|thinks?|thought|calls?|called|insists?|insisted|believes?|believed|describes?|described|assures?|assured|writes?|wrote|states?|stated|mentions?|mentioned|promises?|promised|is (?:sure|certain|adamant|convinced)|was (?:sure|certain|adamant|convinced)))\b/;
+
+/** Somebody else's car or part, or all cars of a kind: no fact about the one in hand. */
+export const otherCarCues =
+  /\b(?:(?:my|a|his|her|the|our) (?:mates?|friends?|brothers?|neighbou?rs?|dads?|fathers?|uncles?|sons?|buddys?|buddies|pals?|colleagues?|cousins?|sisters?|clubmates?|bosses|wifes?|husbands?) (?:\w+ ){0,3}?(?:has|had|have|is|are|was|were|got|car|one|shrike|mirrors?|came|with)|(?:my|the|an|our|his|her|some|most|every|any) other (?:car|one|shrike|ones|cars|owners?|members?)|another (?:car|one|owner|member|shrike|guy|chap)|other (?:cars|ones|people|owners|members)|someone elses?|somebody elses?|(?:his|hers|theirs|yours) (?:has|had|have|is|are|was|were|got)|(?:the |all |most |many |some |genuine |real |original |proper )*(?:early|earlier|late|later|first|second|third|genuine|real|original|repro|reproduction|fake|copy|factory|works|production) (?:ones|cars|types?|parts|mirrors|spoilers|wheels|lamps|examples)|originals|repros|reproductions|copies|fakes|replicas|most of them|all of them|they all|they usually|they normally|they should|(?:should|shall|ought to|supposed to|meant to|is to|would) (?:also |always |only |normally |really |all |probably )*(?:have|be|show|come|carry|read|say|had)|i (?:had|used to have|once had)|my (?:last|previous|old|first|second|spare) (?:one|car|shrike)|the one (?:on|in|at) (?:my|the|his) (?:other|photo|picture|brochure|book|manual|advert|museum|mates|friends)|in the (?:brochure|book|manual|advert|handbook|museum|parts list)|museum car|a mate of mine|friend of mine|for comparison|compared (?:to|with)|unlike (?:my|the|his|a)|generally|normally|usually|typically)\b/;
+
+/** Back to the speaker's own eyes, or own part. */
+export const ownEyesCues =
+  /\b(?:mine|my one|this one|this (?:part|mirror|spoiler|wheel)|i (?:can )?(?:see|feel|find|found|measured?|count(?:ed)?|looked|checked|weighed|noticed?)|i ve (?:got|measured|found|counted|looked|checked)|ive (?:got|measured|found|counted|looked|checked)|i make it|i got|on mine|on my (?:car|one|shrike)|what i (?:see|have|found)|in fact|to me it|looking at it|the one i have|i have|i ve got)\b/;
+
+/** Words after which a question is put inside a statement. */
+export const embeddedQuestionCues =
+  /\b(?:(?:wonder(?:ing|ed)?|ask(?:ing|ed)?|know(?:ing)?|tell(?: me)?|sure|idea|clue|certain|see|say|check|unsure|remember|matter|find out|figure out|work out|out|advise|confirm|curious|clear|question is|care|mind) (?:me )?(?:if|whether|which|what|how|why|when|where|who)|(?:how|where) (?:do|can|would|should|could) (?:i|you|we|one)|how to (?:tell|know|check|see|find)|(?:^|[,.;] ?|\b(?:and|but|so) )(?:what )?if (?:it|its|the|mine|they|there|i|you|that|this|these|not)|whether|in case|unless|what about|how about|let me know if|or not$)\b/;

@@ -1,0 +1,112 @@
+// Which date a date phrase is: the car's build, its model year, a mark on the part, or somebody's errand ("bought
+// it in 95"). The nearest cue decides; a date never fills two roles, and without a cue it fills none.
+import type { Interval } from "../calendar/interval.ts";
+import { monthStart } from "../calendar/interval.ts";
+import type { DateFeature } from "../handbook/schema.ts";
+import type { DateMarkForm } from "../trade/date-marks/date-mark-reading.ts";
+import { decodeDateMark } from "../trade/decode-date-mark.ts";
+import type { DatePhrase } from "./date-phrases.ts";
+
+export type DateRole = "built" | "model-year" | "mark" | "none";
+
+const errand =
+  /\b(?:bought|buy|purchased|acquired|got (?:it|them|this|the car)|picked (?:it|them) up|owned|had (?:it|them|the car|this)|mine|been|since|sold|restored|restoration|resprayed|repainted|painted|rebuilt|rebuild|replaced|replacement|refitted|fitted|changed|swapped|photo\w*|brochure|advert\w*|catalogue|catalog|parts list|bulletin|edition|posted|joined|show|rally|auction|born|died|passed|imported|tested|mot|article|magazine|issue|price list|accident|crash\w*|broken for|scrapped|garaged|laid up|stored|parked|off the road|put on|refurbished|refurb\w*|done|remade|made again)\b[^.;]{0,26}$/;
+const carBefore =
+  /\b(?:built|build(?: date)?(?: is| was| of)?|finished|completed|car|shrike|assembled|left the (?:works|factory|line)|came (?:off|out)|rolled (?:off|out)|off the line|manufactured|produced|made|chassis|plate|registered|first reg\w*|delivered|dispatched|from new|mine is an?|mine's an?|i have an?|it's an?|it is an?|its an?|got an?|on an?|own an?|for an?|my)\b[^.;]{0,30}$/;
+const carAfter =
+  /^[ -]?(?:(?:shrike|car|built|build|production|build date|registered|coupe|coup\u00e9|mk ?\w+|mark \w+|example|uk|us|rhd|lhd|euro\w*|home|base|standard|touring|s)\b|[^.;,]{0,16}\b(?:car|shrike)\b)/;
+const modelYear = /^['s]* ?model(?: ?year)?\b/;
+const modelYearBefore = /\b(?:model ?year|m\.y\.)(?: is| of|:)? ?$|\bmy$/;
+const markBefore =
+  /\b(?:dated?|date (?:mark|code|stamp|wheel|clock|dial|ring)|stamp(?:ed|s)?|marked|marking|mark|clock|arrow|cent(?:re|er)|mould\w*|mold\w*|cast(?:ing)?|label\w*|sticker|tag|ink\w*|pencil\w*|crayon|chalk\w*|glass|figures?|dots?|says?|reads?|shows?|written|laminat\w*|foam|hub|spoke|rim|engraved|etched|embossed|scribed|code)\b[^.;]{0,34}$/;
+const markAfter =
+  /^[^.;,]{0,24}\b(?:stamp\w*|date (?:mark|code|stamp)|marked|mark|on the (?:glass|mirror|spoiler|wheel|clock|back|inside|underside|rim|hub|spoke|foam|casting|housing|part|label|sticker)|in the (?:moulding|molding|resin|casting|clock)|written|pencil\w*|moulded|cast in)\b/;
+
+/** The role of a phrase by the words around it within its sentence. */
+export function roleOf(phrase: DatePhrase, text: string, names: RoleNames): DateRole {
+  const before = sentenceBefore(text, phrase.start);
+  const after = text.slice(phrase.end, phrase.end + 50).split(/[.;!?\n]/, 1)[0] ?? "";
+  const isYear = phrase.shape === "year" || phrase.shape === "short-year";
+  if (isYear && (modelYear.test(after) || modelYearBefore.test(before))) return "model-year";
+  const errandAt = lastMatch(before, errand);
+  const carAt = carCueAt(before, after, names);
+  const markAt = markCueAt(before, after, names);
+  if (Math.max(errandAt, carAt, markAt) < 0) return phrase.shape === "week" ? "mark" : "none";
+  if (markAt > carAt && markAt >= errandAt) return "mark";
+  if (errandAt >= carAt) return "none";
+  return phrase.shape === "short-year" && !isNearYear(before, after, phrase) ? "none" : "built";
+}
+
+/** Where the nearest cue for the car ends; a cue right behind the date counts as nearest. */
+function carCueAt(before: string, after: string, names: RoleNames): number {
+  return carAfter.test(after) ? before.length : Math.max(lastMatch(before, carBefore), names.car(before));
+}
+
+function markCueAt(before: string, after: string, names: RoleNames): number {
+  const named = Math.max(lastMatch(before, markBefore), names.mark(before));
+  return markAfter.test(after) ? Math.max(named, before.length - 1) : named;
+}
+
+/** Where names of the handbook's cars or date features end in the text before; -1 when none does. */
+export interface RoleNames {
+  readonly car: (before: string) => number;
+  readonly mark: (before: string) => number;
+}
+
+/** A bare "81" is a year only in a year's place: after "an", "built", "in", "late", or before "car". */
+function isNearYear(before: string, after: string, phrase: DatePhrase): boolean {
+  if (phrase.text.startsWith("'")) return true;
+  return (
+    /\b(?:an?|in|built|from|of|late|early|mid|finished|my|the|is|was|date|year|around|about|circa|registered|some ?time)[: ]*$/.test(
+      before,
+    ) || carAfter.test(after)
+  );
+}
+
+function sentenceBefore(text: string, start: number): string {
+  const stretch = text.slice(Math.max(0, start - 90), start);
+  return stretch.split(/[;!?\n]|\.(?=\s)/).at(-1) ?? "";
+}
+
+/** End of the cue nearest the end of the text, or -1. The patterns end in a bounded tail, so search from behind. */
+function lastMatch(text: string, pattern: RegExp): number {
+  let best = -1;
+  for (let from = 0; from < text.length; ) {
+    const found = pattern.exec(text.slice(from));
+    if (found === null) break;
+    best = from + found.index;
+    from = best + 1;
+  }
+  return best;
+}
+
+/** A model year runs from the August before: works summer holidays parted the years; common practice, no source. */
+export function modelYearInterval(year: number): Interval {
+  return { from: monthStart(year - 1, 8), to: monthStart(year + 1, 1) };
+}
+
+/** "First registered in November 81": built in the half year up to then; common practice, no source. */
+export function builtInterval(phrase: DatePhrase, text: string): Interval {
+  const isRegistered = /\b(?:registered|first reg\w*)\b[^.;]{0,20}$/.test(sentenceBefore(text, phrase.start));
+  return isRegistered ? { from: phrase.interval.from - 6, to: phrase.interval.to } : phrase.interval;
+}
+
+/** All readings of a written mark that suit the feature's forms, weights even; the phrase's own date when none does. */
+export function markReadings(
+  written: string,
+  fallback: Interval | undefined,
+  feature: DateFeature,
+  era: Interval,
+  today: Interval,
+): readonly { readonly interval: Interval; readonly weight: number }[] {
+  const all = decodeDateMark(written, { era, today });
+  const suited = all.filter((reading) => feature.forms.some((form) => isSuited(form, reading.form)));
+  const intervals = new Map(suited.map(({ interval }) => [`${interval.from} ${interval.to}`, interval]));
+  const distinct = [...intervals.values()];
+  if (distinct.length > 0) return distinct.map((interval) => ({ interval, weight: 1 / distinct.length }));
+  return fallback === undefined ? [] : [{ interval: fallback, weight: 1 }];
+}
+
+function isSuited(form: string, reading: DateMarkForm): boolean {
+  return form === reading || (form === "figure-and-dots" && reading === "glass-dots");
+}

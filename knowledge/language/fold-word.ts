@@ -1,0 +1,98 @@
+// One spelling for words that are one word: case, accents, British and American spelling, small numbers and
+// plurals. Deliberately weaker than a published stemmer: "paint" must not become "painted".
+
+const spellings: readonly (readonly [RegExp, string])[] = [
+  [/mould/, "mold"],
+  [/colour/, "color"],
+  [/grey/, "gray"],
+  [/centre/, "center"],
+  [/alumini/, "alumin"],
+  [/tyre/, "tire"],
+  [/fibre/, "fiber"],
+  [/metre/, "meter"],
+  [/guage/, "gauge"],
+  [/aluminum|alluminum|alluminium/, "aluminum"],
+  [/^alu$|^ally$/, "aluminum"],
+  [/^(?:fiberglas|grp|frp)$/, "fiberglass"],
+  [/^pics?$|^photos?$/, "photograph"],
+  [/^(?:single|sole)$/, "one"],
+  [/^(?:twin|dual|double|pair|couple)$/, "two"],
+  [/^triple$/, "three"],
+  [/^inner$/, "inside"],
+  [/^outer$/, "outside"],
+];
+
+const numberWords: readonly string[] = [
+  "zero",
+  "one",
+  "two",
+  "three",
+  "four",
+  "five",
+  "six",
+  "seven",
+  "eight",
+  "nine",
+  "ten",
+  "eleven",
+  "twelve",
+];
+const romanFigures: Readonly<Record<string, string>> = { ii: "two", iii: "three", iv: "four", vi: "six" };
+const ordinals: Readonly<Record<string, string>> = {
+  "1st": "first",
+  "2nd": "second",
+  "3rd": "third",
+  "4th": "fourth",
+  "5th": "fifth",
+  "6th": "sixth",
+};
+const shorthand: Readonly<Record<string, string>> = {
+  "w/o": "without",
+  "w/": "with",
+  "p/n": "partnumber",
+  "&": "and",
+  "+": "and",
+  mk: "mark",
+  cond: "condition",
+};
+
+/** The number a folded word stands for ("two" is 2), or undefined. */
+export function numberOf(folded: string): number | undefined {
+  const at = numberWords.indexOf(folded);
+  if (at >= 0) return at;
+  return /^\d{1,6}$/.test(folded) ? Number(folded) : undefined;
+}
+
+/** One word in its folded form: "Aluminium" gives "aluminum", "2" gives "two", "isn't" gives "isnt". */
+export function foldWord(word: string): string {
+  const bare = word.normalize("NFKD").replace(/\p{M}/gu, "").toLowerCase().replace(/'/g, "");
+  const small = /^0?\d{1,2}$/.test(bare) ? numberWords[Number(bare)] : undefined;
+  if (small !== undefined) return small;
+  const known = wordIn(shorthand, bare) ?? wordIn(ordinals, bare) ?? wordIn(romanFigures, bare);
+  if (known !== undefined) return known;
+  return spellings.reduce((spelt, [pattern, plain]) => spelt.replace(pattern, plain), bare);
+}
+
+function wordIn(table: Readonly<Record<string, string>>, word: string): string | undefined {
+  return Object.hasOwn(table, word) ? table[word] : undefined;
+}
+
+/** A folded word without its plural: "screws" gives "screw", "glasses" "glass", "glass" itself. */
+export function stemWord(folded: string): string {
+  if (folded.length < 4 || !folded.endsWith("s")) return folded;
+  if (/(?:ss|us|is)$/.test(folded)) return folded;
+  if (folded.endsWith("ies") && folded.length > 4) return `${folded.slice(0, -3)}y`;
+  if (/(?:ss|x|ch|sh|zz)es$/.test(folded)) return folded.slice(0, -2);
+  return folded.slice(0, -1);
+}
+
+/** Other inflections a folded word may stand for, without those that turn a noun into a participle. */
+export function baseForms(folded: string): readonly string[] {
+  const bases: string[] = [];
+  if (folded.endsWith("ed") && folded.length > 4) bases.push(folded.slice(0, -2), folded.slice(0, -1));
+  if (folded.endsWith("ing") && folded.length > 5) bases.push(folded.slice(0, -3), `${folded.slice(0, -3)}e`);
+  if (/([bdgmnprt])\1(?:ed|ing)$/.test(folded)) bases.push(folded.replace(/([bdgmnprt])\1(?:ed|ing)$/, "$1"));
+  if (folded.endsWith("ish") && folded.length > 5) bases.push(folded.slice(0, -3));
+  if (folded.length > 4) bases.push(`${folded}ed`, `${folded}d`);
+  return bases;
+}

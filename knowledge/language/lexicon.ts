@@ -1,0 +1,114 @@
+// A handbook compiled for reading: its phrases indexed by their rarest word, its words for misspellings, and per
+// part what helps to tell which feature a loose word belongs to. Compiled once per edition.
+import type { Feature, Handbook, PartKind } from "../handbook/schema.ts";
+import { generalWords, glueWords } from "./common-words.ts";
+import type { Meaning, Phrase } from "./meaning.ts";
+import { compilePartWords, type PartWords } from "./part-words.ts";
+import { tokenise } from "./tokens.ts";
+import { compileVocabulary, type Vocabulary } from "./vocabulary.ts";
+
+export interface Lexicon {
+  readonly handbook: Handbook;
+  readonly phrasesByWord: ReadonlyMap<string, readonly Phrase[]>;
+  readonly vocabulary: Vocabulary;
+  readonly parts: ReadonlyMap<string, PartWords>;
+}
+
+/** Everything the reader looks up, from one sound handbook; linear in the number of names. */
+export function compileLexicon(handbook: Handbook): Lexicon {
+  const phrases = new Map<string, { stems: readonly string[]; meanings: Meaning[] }>();
+  for (const [name, meaning] of allNames(handbook)) addPhrase(phrases, name, meaning);
+  const all = Array.from(phrases.values(), (phrase) => ({
+    ...phrase,
+    isGeneral: phrase.stems.length === 1 && phrase.stems.every((stem) => generalWords.has(stem)),
+  }));
+  const parts = new Map(handbook.parts.map((part) => [part.id, compilePartWords(part)]));
+  return {
+    handbook,
+    phrasesByWord: byRarestWord(all),
+    vocabulary: compileVocabulary(all.flatMap((phrase) => phrase.stems)),
+    parts,
+  };
+}
+
+/** Stems of a name in order, without glue words unless nothing else is left. */
+export function stemsOf(name: string): readonly string[] {
+  const tokens = tokenise(name);
+  const telling = tokens.filter((token) => !glueWords.has(token.folded));
+  return (telling.length > 0 ? telling : tokens).map((token) => token.stem);
+}
+
+/** A state's name may say two things at once ("stiff, glass fibre"; "painted or flow-coated"): each is a name. */
+export function namesOfState(name: string): readonly string[] {
+  const pieces = name
+    .split(/,| or /)
+    .map((piece) => piece.trim())
+    .filter((piece) => piece.length > 2);
+  return pieces.length > 1 ? [name, ...pieces] : [name];
+}
+
+function addPhrase(
+  phrases: Map<string, { stems: readonly string[]; meanings: Meaning[] }>,
+  name: string,
+  meaning: Meaning,
+): void {
+  const stems = stemsOf(name);
+  if (stems.length === 0 || stems.length > 8) return;
+  const key = [...stems].sort().join(" ");
+  const known = phrases.get(key);
+  if (known === undefined) phrases.set(key, { stems, meanings: [meaning] });
+  else if (!known.meanings.some((other) => isSame(other, meaning))) known.meanings.push(meaning);
+}
+
+function isSame(one: Meaning, other: Meaning): boolean {
+  return JSON.stringify(one) === JSON.stringify(other);
+}
+
+function* allNames(handbook: Handbook): Generator<readonly [string, Meaning]> {
+  for (const kind of ["model", "trim", "market"] as const) {
+    for (const entry of handbook.cars[`${kind}s`]) yield* named(entry, { kind, id: entry.id });
+  }
+  for (const part of handbook.parts) {
+    yield* named(part, { kind: "part", part: part.id });
+    for (const feature of part.features) yield* featureNames(part, feature);
+    for (const variant of part.variants) {
+      yield* named(variant, { kind: "variant", part: part.id, variant: variant.id });
+    }
+  }
+}
+
+function* named(
+  entry: { readonly name: string; readonly also: readonly string[] },
+  meaning: Meaning,
+): Generator<readonly [string, Meaning]> {
+  for (const name of [entry.name, ...entry.also]) yield [name, meaning];
+}
+
+function* featureNames(part: PartKind, feature: Feature): Generator<readonly [string, Meaning]> {
+  const meaning = { kind: "feature", part: part.id, feature: feature.id } as const;
+  yield* named(feature, meaning);
+  if (feature.none !== undefined) yield [feature.none, { ...meaning, kind: "state", state: "not-there" }];
+  if (feature.kind !== "states") return;
+  for (const state of feature.states) {
+    const stateMeaning = { ...meaning, kind: "state", state: state.id } as const;
+    for (const name of [...namesOfState(state.name), ...state.also]) yield [name, stateMeaning];
+  }
+}
+
+/** A phrase is looked up under its rarest word, so that a word common to thousands of variants costs nothing. */
+function byRarestWord(phrases: readonly Phrase[]): ReadonlyMap<string, readonly Phrase[]> {
+  const uses = new Map<string, number>();
+  for (const phrase of phrases) {
+    for (const stem of phrase.stems) uses.set(stem, (uses.get(stem) ?? 0) + 1);
+  }
+  const index = new Map<string, Phrase[]>();
+  for (const phrase of phrases) {
+    const rarest = phrase.stems.reduce((best, stem) =>
+      (uses.get(stem) ?? 0) < (uses.get(best) ?? 0) ? stem : best,
+    );
+    const listed = index.get(rarest);
+    if (listed === undefined) index.set(rarest, [phrase]);
+    else listed.push(phrase);
+  }
+  return index;
+}

@@ -1,0 +1,145 @@
+// Hangs each quantity on the measurement feature it speaks of: the one named beside it, the one just asked, or the
+// only one of its dimension where the size is plausible. Anything else is left as not understood.
+import type { MeasurementFeature, PartKind } from "../handbook/schema.ts";
+import { convertUnits } from "../trade/units.ts";
+import type { FeatureFinding } from "./message-reading.ts";
+import type { MessageView } from "./message-view.ts";
+import type { Quantity } from "./quantities.ts";
+
+export interface Measured {
+  readonly findings: readonly FeatureFinding[];
+  /** Words of quantities that fit no feature or several. */
+  readonly leftAside: readonly string[];
+}
+
+interface Candidate {
+  readonly part: PartKind;
+  readonly feature: MeasurementFeature;
+}
+
+/** One finding a feature; of two for the same feature the later stands. */
+export function attachQuantities(view: MessageView, quantities: readonly Quantity[]): Measured {
+  const findings = new Map<string, FeatureFinding>();
+  const leftAside: string[] = [];
+  for (const quantity of quantities) {
+    const at = tokenAt(view, quantity.start);
+    const clause = view.clauseOf[at] ?? 0;
+    if (view.stances[clause]?.aside !== undefined) continue;
+    const words = view.shown.slice(quantity.start, quantity.end);
+    const chosen = chooseFeature(view, quantity, at, clause);
+    if (chosen === undefined) {
+      if (quantity.unit !== null) leftAside.push(words);
+      continue;
+    }
+    const { part, feature } = chosen;
+    const value = {
+      kind: "measurement" as const,
+      value: quantity.value,
+      halfWidth: quantity.halfWidth,
+      unit: quantity.unit,
+      ...(quantity.instrument === undefined ? {} : { instrument: quantity.instrument }),
+    };
+    const certainty = view.stances[clause]?.certainty ?? 1;
+    findings.set(`${part.id} ${feature.id}`, { part: part.id, feature: feature.id, value, certainty, words });
+  }
+  return { findings: [...findings.values()], leftAside };
+}
+
+/** The token that begins at or after a position. */
+export function tokenAt(view: MessageView, start: number): number {
+  let low = 0;
+  let high = view.tokens.length - 1;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((view.tokens[middle]?.start ?? 0) < start) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+}
+
+/** Nouns after a size that make it the size of something else: "8 mm studs". */
+const sizeOf =
+  /^ ?-?(?:stud|screw|bolt|hole|nut|thread|head|spanner|socket|drill|washer|wire|self|rivet|allen|hex|tap|wheel|tire|tyre|engine|cc|crack|chip|scratch|dent|gap|tape)\w*\b(?! (?:spacing|cent|apart|circle|pitch|to))/i;
+
+function chooseFeature(
+  view: MessageView,
+  quantity: Quantity,
+  at: number,
+  clause: number,
+): Candidate | undefined {
+  const candidates = candidatesFor(view, view.partOf[clause], quantity);
+  const ranked = candidates
+    .map((candidate) => ({ candidate, support: supportFor(view, candidate, at, clause) }))
+    .sort((one, other) => other.support - one.support);
+  const [best, second] = ranked;
+  if (best === undefined) return undefined;
+  if (best.support > 0) return second?.support === best.support ? undefined : best.candidate;
+  if (quantity.unit === null || second !== undefined) return undefined;
+  if (sizeOf.test(view.shown.slice(quantity.end, quantity.end + 30))) return undefined;
+  return isPlausible(best.candidate, quantity) ? best.candidate : undefined;
+}
+
+function candidatesFor(
+  view: MessageView,
+  partId: string | undefined,
+  quantity: Quantity,
+): readonly Candidate[] {
+  const parts = view.lexicon.handbook.parts.filter((part) => partId === undefined || part.id === partId);
+  return parts.flatMap((part) =>
+    part.features.flatMap((feature) =>
+      feature.kind === "measurement" && isSameDimension(feature, quantity) ? [{ part, feature }] : [],
+    ),
+  );
+}
+
+function isSameDimension(feature: MeasurementFeature, quantity: Quantity): boolean {
+  return quantity.unit === null || convertUnits(1, quantity.unit, feature.unit) !== undefined;
+}
+
+function supportFor(view: MessageView, candidate: Candidate, at: number, clause: number): number {
+  const { part, feature } = candidate;
+  const named = view.spotted.reduce((best, spotted) => {
+    const isIt = spotted.phrase.meanings.some(
+      (each) => each.kind === "feature" && each.part === part.id && each.feature === feature.id,
+    );
+    if (!isIt) return best;
+    const where = view.clauseOf[spotted.from] ?? 0;
+    const length = spotted.phrase.stems.length * 0.5;
+    if (where === clause) return Math.max(best, 4 + length - Math.min(1.5, Math.abs(spotted.from - at) / 6));
+    return Math.max(best, isLeadIn(view, where, clause) ? 2 + length : 0);
+  }, 0);
+  const asked = view.context.askedFeature === feature.id ? 1.5 : 0;
+  return named > 0 ? named + asked : asked + cueSupport(view, candidate, clause);
+}
+
+/** "width over the tips: 1180 mm", "measured the width, 1180 mm": the clause before holds no figure of its own. */
+function isLeadIn(view: MessageView, where: number, clause: number): boolean {
+  const [from, to] = [view.clauses[where], view.clauses[clause]];
+  if (from === undefined || to === undefined || from.sentence !== to.sentence) return false;
+  return where === clause - 1 && !/\d/.test(from.text);
+}
+
+function cueSupport(view: MessageView, candidate: Candidate, clause: number): number {
+  const stretch = view.clauses[clause];
+  const cues = view.lexicon.parts.get(candidate.part.id)?.cues;
+  if (stretch === undefined || cues === undefined) return 0;
+  let support = 0;
+  for (let at = stretch.from; at <= stretch.to; at += 1) {
+    const features = cues.get(view.tokens[at]?.stem ?? "");
+    if (features?.has(candidate.feature.id)) support += 1 / features.size;
+  }
+  return Math.min(support, 2);
+}
+
+/** Within half the smallest and twice the largest mean of the part's variants. */
+function isPlausible(candidate: Candidate, quantity: Quantity): boolean {
+  const { part, feature } = candidate;
+  const means = part.variants.flatMap((variant) => {
+    const claim = variant.tells[feature.id];
+    return claim !== undefined && "mean" in claim && typeof claim.mean === "number" ? [claim.mean] : [];
+  });
+  const value =
+    quantity.unit === null ? undefined : convertUnits(quantity.value, quantity.unit, feature.unit);
+  if (means.length === 0 || value === undefined) return false;
+  return value > Math.min(...means) / 2 && value < 2 * Math.max(...means);
+}

@@ -1,0 +1,73 @@
+// Misbeliefs of the handbook that a message states, by their main words within one sentence. A belief is matched
+// whoever holds it: what the seller says is exactly what wants correcting.
+
+import type { PartKind } from "../handbook/schema.ts";
+import { glueWords } from "./common-words.ts";
+import { cueWords } from "./cue-words.ts";
+import { stemsOf } from "./lexicon.ts";
+import type { MisbeliefFinding } from "./message-reading.ts";
+import { type MessageView, wordsBetween } from "./message-view.ts";
+
+const weak: ReadonlySet<string> = new Set(
+  "one ones part parts that which they them their it as by from not no mean means meaning always all every any only never must can will would should there then than if or when what car cars shrike do does did come came in on up out into".split(
+    " ",
+  ),
+);
+const carrying = new Set([...cueWords.negations, "no", "not", "never"]);
+
+/** Misbeliefs of the part in hand, or of every part when none is; at most one finding each. */
+export function findMisbeliefs(view: MessageView): readonly MisbeliefFinding[] {
+  const found: MisbeliefFinding[] = [];
+  const active = new Set(view.partOf.filter((part) => part !== undefined));
+  for (const part of view.lexicon.handbook.parts) {
+    if (active.size > 0 && !active.has(part.id)) continue;
+    found.push(...misbeliefsOf(view, part));
+  }
+  return found;
+}
+
+function misbeliefsOf(view: MessageView, part: PartKind): readonly MisbeliefFinding[] {
+  return part.misbeliefs.flatMap((misbelief) => {
+    const claims = [misbelief.claim, ...misbelief.also].map(mainWords).filter((words) => words.size >= 2);
+    const said = sentencesOf(view).find((sentence) =>
+      claims.some((claim) => isStated(claim, sentence.stems)),
+    );
+    if (said === undefined) return [];
+    return [{ part: part.id, misbelief: misbelief.id, words: wordsBetween(view, said.from, said.to) }];
+  });
+}
+
+interface Sentence {
+  readonly from: number;
+  readonly to: number;
+  readonly stems: ReadonlySet<string>;
+}
+
+function sentencesOf(view: MessageView): readonly Sentence[] {
+  const spans = new Map<number, { from: number; to: number }>();
+  for (const clause of view.clauses) {
+    const known = spans.get(clause.sentence);
+    spans.set(clause.sentence, { from: known?.from ?? clause.from, to: clause.to });
+  }
+  return Array.from(spans.values(), ({ from, to }) => ({
+    from,
+    to,
+    stems: new Set(view.tokens.slice(from, to + 1).map((token) => negationless(token.stem))),
+  }));
+}
+
+function mainWords(claim: string): ReadonlySet<string> {
+  const stems = stemsOf(claim).map(negationless);
+  return new Set(stems.filter((stem) => stem === "no" || (!glueWords.has(stem) && !weak.has(stem))));
+}
+
+/** All negations count as one word, so that "isn't" and "not" match. */
+function negationless(stem: string): string {
+  return carrying.has(stem) ? "no" : stem;
+}
+
+/** Every main word of a short claim, all but one of a longer one. */
+function isStated(claim: ReadonlySet<string>, sentence: ReadonlySet<string>): boolean {
+  const missed = [...claim].filter((stem) => !sentence.has(stem)).length;
+  return missed <= (claim.size >= 5 ? 1 : 0);
+}

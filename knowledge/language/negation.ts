@@ -1,0 +1,88 @@
+// Which words of a clause stand under a negation. The scope runs from the cue to the end of its clause, or to the
+// word where the speaker starts anew ("no mark it has two screws"); idioms that only look negative are excepted.
+import type { Clause } from "./clauses.ts";
+import { cueWords } from "./cue-words.ts";
+import type { Spotted } from "./spot-terms.ts";
+import type { Token } from "./tokens.ts";
+
+export interface Negation {
+  /** Token of the cue. */
+  readonly cue: number;
+  /** Last token it governs. */
+  readonly to: number;
+}
+
+/** What stands behind a cue when it denies nothing about the part. */
+const harmless =
+  /^(?:(?:not|isnt|arent|wasnt|am not|never) (?:sure|certain|so sure|too sure|really sure|at all sure|entirely sure|quite sure|one|clear|only|just|necessarily|yet|sure|to mention|looked|checked|measured|bad|much help|been|from|for sale|in (?:a|the) position)|no (?:idea|doubt|clue|question|problem|worries|rush|hurry|need|matter|more than|less than|longer|chance|way of|use|good|joy|luck|point|one|history|paperwork|papers|records?|offence|way to|offense|thanks|that|wait|sorry|its|it|i|they|theyre|there|theres|thats|the other|this|actually|smooth)|nothing (?:else|to|wrong|special|more|about|fancy)|(?:dont|didnt|cant|cannot|couldnt|wouldnt|do not|did not|can not|could not) (?:know|understand|remember|recall|care|mind|want|wish|like|need|tell|say|decide|make out|be sure|be certain|help|wait|afford|get (?:to|at|near|my|under|behind|in|it|a (?:look|good|clear))|reach|look|check|notice|measure|work out|figure|quote|ask|trust|worry|hesitate|seem to get|stand|believe (?:him|her|them|the seller)|have (?:a clue|an idea|time|the tools?|the car|access|it here|one here))|(?:havent|hasnt|hadnt|have not|had not) (?:looked|checked|measured|had|tried|weighed|removed|taken|been|time|yet|seen one|a clue|an idea|got (?:it|the car|round|around|time|access|a clue))|missing (?:some|something|out)|minus (?:two|one|three|the|\d)|zero (?:idea|clue|to)|neither (?:do|am|can|of (?:us|them))|without (?:removing|taking|a|the)? ?(?:removing|taking|doubt|dismantling|question|damaging|knowing|looking|drilling|seeing|scratching|history|it off|lifting|going|having|spending|much|any (?:history|paperwork|problem)))\b/;
+
+/** "can't see whether …", "can't see inside": nothing was seen, so nothing is denied. */
+const unseen =
+  /^(?:cant|cannot|couldnt|can not|could not|dont|didnt) (?:really |quite |properly |clearly |actually |even )?(?:see|find|spot|feel|read|view)(?: (?:if|whether|what|which|how|where|that far|in there|behind|under|underneath|inside|it|them|much|well|anything|the (?:back|inside|underside|rear|other side|figures?|date|arrow|number))\b|$)/;
+
+const restarts: ReadonlySet<string> = new Set(
+  "its has have theres there i got with its thats they theyre is are was were because it".split(" "),
+);
+
+/** Negations of one clause; `isUsed` tells tokens that a phrase already holds ("no mark" as the name of a state). */
+export function negationsIn(
+  clause: Clause,
+  tokens: readonly Token[],
+  spotted: readonly Spotted[],
+): readonly Negation[] {
+  const found: Negation[] = [];
+  const isUsed = (at: number): boolean => spotted.some((term) => term.used.includes(at));
+  for (let at = clause.from; at <= clause.to; at += 1) {
+    if (isUsed(at) || !denies(tokens, at, clause)) continue;
+    found.push({ cue: at, to: scopeEnd(at, clause, tokens, spotted) });
+  }
+  return found;
+}
+
+function denies(tokens: readonly Token[], at: number, clause: Clause): boolean {
+  const word = tokens[at]?.folded ?? "";
+  if (!cueWords.negations.has(word) || isNumberSign(tokens, at) || isBareNo(word, at, clause)) return false;
+  if (isHarmless(textFrom(tokens, at, clause.to))) return false;
+  const isSplit = word === "not" && at > clause.from;
+  return !(isSplit && isHarmless(textFrom(tokens, at - 1, clause.to)));
+}
+
+function isHarmless(ahead: string): boolean {
+  return harmless.test(ahead) || unseen.test(ahead);
+}
+
+/** "no" alone in its clause answers a question. */
+function isBareNo(word: string, at: number, clause: Clause): boolean {
+  return word === "no" && at === clause.to;
+}
+
+/** "part no 12": an abbreviated number. */
+function isNumberSign(tokens: readonly Token[], at: number): boolean {
+  const before = tokens[at - 1]?.folded ?? "";
+  const isLabel = /^(?:part|serial|chassis|casting|model|engine|car|body|phone|frame|mold|drawing)$/.test(
+    before,
+  );
+  return tokens[at]?.folded === "no" && isLabel && /^\w*\d/.test(tokens[at + 1]?.folded ?? "");
+}
+
+function scopeEnd(
+  cue: number,
+  clause: Clause,
+  tokens: readonly Token[],
+  spotted: readonly Spotted[],
+): number {
+  let hasContent = false;
+  for (let at = cue + 1; at <= clause.to; at += 1) {
+    const word = tokens[at]?.folded ?? "";
+    if (hasContent && (restarts.has(word) || word === "no" || word === "not")) return at - 1;
+    if (spotted.some((term) => term.to === at)) hasContent = true;
+  }
+  return clause.to;
+}
+
+function textFrom(tokens: readonly Token[], from: number, to: number): string {
+  return tokens
+    .slice(from, Math.min(to, from + 7) + 1)
+    .map((token) => token.folded)
+    .join(" ");
+}

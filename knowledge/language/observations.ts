@@ -1,0 +1,124 @@
+// What the speaker says about states: each phrase that names a state, decided to one part and one feature by the
+// words around it, with whether it was denied. Several readings are left aside, never guessed.
+import type { MessageView } from "./message-view.ts";
+import { type Negation, negationsIn } from "./negation.ts";
+import type { Spotted } from "./spot-terms.ts";
+
+/** A state said or denied, or a feature said to be there or not; before several of them are weighed together. */
+export interface Observation {
+  readonly part: string | null;
+  readonly feature: string;
+  readonly state: string;
+  readonly isDenied: boolean;
+  readonly clause: number;
+  readonly from: number;
+  readonly to: number;
+}
+
+export interface Candidates {
+  readonly part: string | null;
+  readonly feature: string;
+  readonly state: string;
+}
+
+export interface Observed {
+  readonly observations: readonly Observation[];
+  /** Phrases that fit several features. */
+  readonly undecided: readonly Spotted[];
+}
+
+/** Negations of each clause, in order. */
+export function negationsOf(view: MessageView): readonly (readonly Negation[])[] {
+  return view.clauses.map((clause) => negationsIn(clause, view.tokens, view.spotted));
+}
+
+/** States said in the message's own statements. */
+export function observeStates(view: MessageView, negations: readonly (readonly Negation[])[]): Observed {
+  const observations: Observation[] = [];
+  const undecided: Spotted[] = [];
+  for (const spotted of view.spotted) {
+    const clause = view.clauseOf[spotted.from] ?? 0;
+    if (view.stances[clause]?.aside !== undefined) continue;
+    if (!spotted.phrase.meanings.some((meaning) => meaning.kind === "state")) continue;
+    const decided = decideState(view, spotted, clause);
+    if (decided === "several") undecided.push(spotted);
+    if (decided === undefined || decided === "several") continue;
+    const denial = (negations[clause] ?? []).find(
+      (negation) => negation.cue < spotted.from && spotted.from <= negation.to,
+    );
+    observations.push({
+      ...decided,
+      isDenied: denial !== undefined,
+      clause,
+      from: denial?.cue ?? spotted.from,
+      to: spotted.to,
+    });
+  }
+  return { observations, undecided };
+}
+
+/** The one reading of a state phrase at its place; undefined when it is too general to mean anything here. */
+function decideState(
+  view: MessageView,
+  spotted: Spotted,
+  clause: number,
+): Candidates | "several" | undefined {
+  const candidates = candidatesFor(view, spotted, clause);
+  const ranked = candidates
+    .map((candidate) => ({ candidate, support: supportFor(view, candidate, spotted, clause) }))
+    .sort((one, other) => other.support - one.support);
+  const [best, second] = ranked;
+  if (best === undefined) return undefined;
+  if (spotted.phrase.isGeneral && best.support === 0) return undefined;
+  if (second !== undefined && second.support === best.support)
+    return spotted.phrase.isGeneral ? undefined : "several";
+  return best.candidate;
+}
+
+/** Readings within the part the clause speaks of; without one, readings that agree over all parts. */
+function candidatesFor(view: MessageView, spotted: Spotted, clause: number): readonly Candidates[] {
+  const part = view.partOf[clause];
+  const states = spotted.phrase.meanings.filter((meaning) => meaning.kind === "state");
+  if (part !== undefined) return states.filter((meaning) => meaning.part === part);
+  const [first] = states;
+  if (first === undefined) return [];
+  const isShared =
+    states.length > 1 && states.every((each) => each.feature === first.feature && each.state === first.state);
+  return isShared ? [{ part: null, feature: first.feature, state: first.state }] : states;
+}
+
+/** How strongly the surroundings point to the candidate's feature; 0 when nothing does. */
+function supportFor(view: MessageView, candidate: Candidates, spotted: Spotted, clause: number): number {
+  const asked = view.context.askedFeature === candidate.feature ? 2 : 0;
+  const named = view.spotted.reduce((best, other) => {
+    const isIt = other.phrase.meanings.some(
+      (meaning) => meaning.kind === "feature" && meaning.feature === candidate.feature,
+    );
+    if (!isIt || other === spotted) return best;
+    const where = view.clauseOf[other.from] ?? 0;
+    return Math.max(best, where === clause ? 4 - distance(other, spotted) : nearness(view, where, clause));
+  }, 0);
+  return asked + named + cueSupport(view, candidate, spotted, clause);
+}
+
+function distance(one: Spotted, other: Spotted): number {
+  return Math.min(1, Math.abs(one.from - other.from) / 20);
+}
+
+function nearness(view: MessageView, where: number, clause: number): number {
+  if (view.clauses[where]?.sentence !== view.clauses[clause]?.sentence) return 0;
+  return where === clause - 1 ? 1.5 : 0.5;
+}
+
+function cueSupport(view: MessageView, candidate: Candidates, spotted: Spotted, clause: number): number {
+  const cues = candidate.part === null ? undefined : view.lexicon.parts.get(candidate.part)?.cues;
+  const stretch = view.clauses[clause];
+  if (cues === undefined || stretch === undefined) return 0;
+  let support = 0;
+  for (let at = stretch.from; at <= stretch.to; at += 1) {
+    const features = cues.get(view.tokens[at]?.stem ?? "");
+    if (spotted.used.includes(at) || !features?.has(candidate.feature)) continue;
+    support += 1 / features.size;
+  }
+  return Math.min(support, 2);
+}

@@ -1,0 +1,175 @@
+// Lengths and masses as people write them: 17 3/8", 1-1/4 in, 44 cm, 3 lb 4 oz, 1,180 mm, 44,5 cm, 3 ft 10,
+// "between 41 and 42", "about". Own grammar: general unit packages fail on fractions, thousands and compounds.
+// Half-widths: half of the last place said, 1/(2n) for a fraction of n, half the range; "about" doubles it.
+import type { Instrument, MeasurementUnit } from "../evidence/report.ts";
+import type { Span } from "./blank-noise.ts";
+
+export interface Quantity extends Span {
+  readonly value: number;
+  readonly halfWidth: number;
+  /** Null when no unit was said. */
+  readonly unit: MeasurementUnit | null;
+  readonly instrument?: Instrument;
+}
+
+const number = String.raw`(?:\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d+[.,]\d+|\d+(?:[ -]\d{1,2}\/\d{1,2})|\d{1,2}\/\d{1,2}|\d+)`;
+const unitWord = `(?:mm|millimet(?:er|re)s?|mils?|cm|cms|centimet(?:er|re)s?|met(?:er|re)s?|m|inch(?:es)?|ins?|"|''|ft|foot|feet|'|thou|kgs?|kilos?|kilogram(?:me)?s?|grams?|grammes?|gr|g|lbs?|pounds?|oz|ounces?)`;
+const spread = String.raw`(?:-|to|and|or|\.\.)`;
+const pattern = new RegExp(
+  String.raw`(?<![\w/.,'"•]|\d[-:])(?<low>${number})(?: ?(?<lowUnit>${unitWord})(?![a-z]))?(?: ?${spread} ?(?<high>${number}))?(?: ?-? ?(?<unit>${unitWord})(?![a-z]))?(?: ?(?:and )?(?<rest>${number}) ?(?<restUnit>oz|ounces?|"|''|inch(?:es)?|ins?)?(?![a-z\d]))?`,
+  "gi",
+);
+
+/** A unit as said: what it counts as, and how many of that it is. */
+const units: readonly (readonly [RegExp, MeasurementUnit, number])[] = [
+  [/^(?:mm|millimet|mil)/, "mm", 1],
+  [/^(?:cm|centimet)/, "cm", 1],
+  [/^(?:m$|met)/, "cm", 100],
+  [/^(?:in|"|'')/, "in", 1],
+  [/^(?:ft|foot|feet|'$)/, "in", 12],
+  [/^thou/, "in", 0.001],
+  [/^(?:kg|kilo)/, "kg", 1],
+  [/^g/, "g", 1],
+  [/^(?:lb|pound)/, "lb", 1],
+  [/^(?:oz|ounce)/, "oz", 1],
+];
+
+const loosely =
+  /(?:\b(?:about|approx(?:imately)?\.?|around|roughly|circa|ca\.?|nearly|almost|some|say|maybe|probably|near enough|more or less|just (?:over|under|shy of)|a (?:bit|touch|hair|little) (?:over|under|more than|less than)|slightly (?:over|under|more than|less than))|~) ?(?:a |the )?$/i;
+const looselyAfter =
+  /^ ?(?:ish\b|or so\b|-ish\b|give or take|approx|roughly|ish|more or less|or thereabouts|odd\b)/i;
+const bounded =
+  /\b(?:less than|more than|under|over|at least|at most|up to|no (?:more|less) than|max(?:imum)?|min(?:imum)?) ?$/i;
+
+/** Quantities of a readable lower-case text, in order. Figures without a unit are kept with unit null. */
+export function findQuantities(text: string): readonly Quantity[] {
+  const found: Quantity[] = [];
+  for (const match of text.matchAll(pattern)) {
+    const quantity = quantityOf(match, text);
+    if (quantity !== undefined) found.push(quantity);
+    if (found.length >= 60) break;
+  }
+  return found;
+}
+
+function quantityOf(match: RegExpMatchArray, text: string): Quantity | undefined {
+  const groups = match.groups ?? {};
+  const start = match.index ?? 0;
+  const written = groups.unit ?? groups.lowUnit;
+  const isPlace = written !== undefined && isPreposition(written, text, start + match[0].length, groups.rest);
+  const said = isPlace ? undefined : written?.toLowerCase();
+  const low = parseNumber(groups.low ?? "");
+  if (low === undefined) return undefined;
+  const before = text.slice(Math.max(0, start - 28), start);
+  const end = start + lengthUsed(match, isPlace);
+  if (bounded.test(before) && !loosely.test(before)) return undefined;
+  const base = readValue(low, groups, said, isBetween(before, groups));
+  if (base === undefined) return undefined;
+  const isLoose = loosely.test(before) || looselyAfter.test(text.slice(end, end + 16));
+  const instrument = instrumentNear(text, start, end);
+  return {
+    start,
+    end,
+    value: base.value,
+    halfWidth: base.halfWidth * (isLoose ? 2 : 1),
+    unit: base.unit,
+    ...(instrument === undefined ? {} : { instrument }),
+  };
+}
+
+/** "17 in the middle" and "2 in each": a place, not inches. */
+function isPreposition(said: string, text: string, end: number, rest: string | undefined): boolean {
+  if (said.toLowerCase() !== "in" || rest !== undefined) return false;
+  return /^ (?:the|a|an|my|his|her|its|it|each|every|front|total|all|this|that|one|both|place|between|from|there|here|line|pairs?|(?:19|20)\d\d|use|behind|black|white|gr[ea]y|good|poor|fair)\b/i.test(
+    text.slice(end, end + 12),
+  );
+}
+
+function lengthUsed(match: RegExpMatchArray, isPlace: boolean): number {
+  const groups = match.groups ?? {};
+  const whole = match[0];
+  const rest = groups.rest;
+  if (rest !== undefined && !isCompound(groups)) return whole.lastIndexOf(rest, whole.length - 1);
+  return isPlace ? whole.length - 2 : whole.length;
+}
+
+/** Feet and inches, pounds and ounces. */
+function isCompound(groups: Readonly<Record<string, string | undefined>>): boolean {
+  const major = groups.unit ?? groups.lowUnit ?? "";
+  const minor = groups.restUnit ?? "";
+  if (/^(?:ft|foot|feet|')$/i.test(major)) return minor === "" || /^(?:in|"|'')/i.test(minor);
+  return /^(?:lb|pound)/i.test(major) && /^(?:oz|ounce)/i.test(minor);
+}
+
+function isBetween(before: string, groups: Readonly<Record<string, string | undefined>>): boolean {
+  return groups.high !== undefined && /\bbetween ?$/i.test(before);
+}
+
+interface Base {
+  readonly value: number;
+  readonly halfWidth: number;
+  readonly unit: MeasurementUnit | null;
+}
+
+function readValue(
+  low: ParsedNumber,
+  groups: Readonly<Record<string, string | undefined>>,
+  said: string | undefined,
+  isRange: boolean,
+): Base | undefined {
+  const [, unit, factor] = units.find(([form]) => said !== undefined && form.test(said)) ?? [
+    undefined,
+    null,
+    1,
+  ];
+  if (isCompound(groups)) return compound(low, groups.rest ?? "", unit);
+  const high = groups.high === undefined ? undefined : parseNumber(groups.high);
+  if (high !== undefined && high.value > low.value && high.value < low.value * 3) {
+    const halfWidth = ((high.value - low.value) / 2) * factor;
+    return { value: ((low.value + high.value) / 2) * factor, halfWidth, unit };
+  }
+  if (high !== undefined && isRange) return undefined;
+  return { value: low.value * factor, halfWidth: low.halfWidth * factor, unit };
+}
+
+function compound(low: ParsedNumber, rest: string, unit: MeasurementUnit | null): Base | undefined {
+  const minor = parseNumber(rest);
+  if (minor === undefined) return undefined;
+  if (unit === "in") return { value: low.value * 12 + minor.value, halfWidth: minor.halfWidth, unit };
+  return { value: low.value + minor.value / 16, halfWidth: minor.halfWidth / 16, unit: "lb" };
+}
+
+interface ParsedNumber {
+  readonly value: number;
+  readonly halfWidth: number;
+}
+
+/** "17 3/8" is 17.375 ± 1/16; "1,180" is a thousand, "44,5" a decimal. Undefined for a fraction over nought. */
+export function parseNumber(written: string): ParsedNumber | undefined {
+  const fraction = /^(?:(\d+)[ -])?(\d{1,2})\/(\d{1,2})$/.exec(written);
+  if (fraction !== null) {
+    const below = Number(fraction[3]);
+    if (below === 0 || Number(fraction[2]) >= below) return undefined;
+    return { value: Number(fraction[1] ?? 0) + Number(fraction[2]) / below, halfWidth: 1 / (2 * below) };
+  }
+  const plain = /^\d{1,3}(?:,\d{3})+(?:\.\d+)?$/.test(written)
+    ? written.replace(/,/g, "")
+    : written.replace(",", ".");
+  const value = Number(plain);
+  if (!Number.isFinite(value) || value <= 0 || value > 1e6) return undefined;
+  const decimals = plain.split(".")[1]?.length ?? 0;
+  return { value, halfWidth: 0.5 * 10 ** -Math.min(decimals, 6) };
+}
+
+const instruments: readonly (readonly [RegExp, Instrument])[] = [
+  [/\b(?:calipers?|callipers?|vernier|micrometer|mic)\b/i, "caliper"],
+  [/\b(?:kitchen scales?|scales?|weighed)\b/i, "kitchen-scale"],
+  [/\b(?:tape|tape measure)\b/i, "tape"],
+  [/\b(?:ruler|steel rule|rule)\b/i, "rule"],
+  [/\b(?:by eye|eyeball(?:ed|ing)?|guess(?:ing|timate)?|at a guess|estimate|guesstimate)\b/i, "guess"],
+];
+
+function instrumentNear(text: string, start: number, end: number): Instrument | undefined {
+  const around = text.slice(Math.max(0, start - 50), end + 50);
+  return instruments.find(([cue]) => cue.test(around))?.[1];
+}

@@ -1,0 +1,226 @@
+// Dates of a message, each in one role: findings about the car, findings about a date mark, or left alone.
+import type { Interval } from "../calendar/interval.ts";
+import type { DateFeature } from "../handbook/schema.ts";
+import { findToldMarks, type ToldMark } from "./clock-marks.ts";
+import { type DatePhrase, findDates } from "./date-phrases.ts";
+import { builtInterval, markReadings, modelYearInterval, type RoleNames, roleOf } from "./date-roles.ts";
+import { tokenAt } from "./measurements.ts";
+import type { CarFinding, FeatureFinding } from "./message-reading.ts";
+import type { MessageView } from "./message-view.ts";
+import { productionSpan } from "./serials.ts";
+
+export interface DatesFound {
+  readonly told: readonly ToldMark[];
+  readonly phrases: readonly DatePhrase[];
+}
+
+export interface DatesRead {
+  readonly findings: readonly FeatureFinding[];
+  readonly car: readonly CarFinding[];
+  readonly leftAside: readonly string[];
+}
+
+/** Date phrases and told marks of the readable lower-case text; a phrase inside a told mark belongs to it. */
+export function datesIn(
+  text: string,
+  cars: MessageView["lexicon"]["handbook"]["cars"],
+  today: Interval,
+): DatesFound {
+  const told = findToldMarks(text);
+  const phrases = findDates(text, { production: productionSpan(cars), today }).filter(
+    (phrase) =>
+      !told.some((mark) => mark.form === "clock" && mark.start < phrase.end && phrase.start < mark.end),
+  );
+  return { told, phrases };
+}
+
+/** Gives each date its role. `text`: the readable lower-case text. */
+export function readDates(view: MessageView, text: string, dates: DatesFound): DatesRead {
+  const findings: FeatureFinding[] = [];
+  const car: CarFinding[] = [];
+  const leftAside: string[] = [];
+  const addMark = (
+    span: { start: number; end: number },
+    written: string,
+    own?: Interval,
+    form?: string,
+  ): void => {
+    const finding = markFinding(view, span, written, own, form);
+    if (finding === "several") leftAside.push(view.shown.slice(span.start, span.end));
+    else if (finding !== undefined && !findings.some((other) => other.feature === finding.feature))
+      findings.push(finding);
+  };
+  for (const mark of dates.told) addMark(mark, mark.written, undefined, mark.form);
+  for (const phrase of dates.phrases) {
+    if (isTold(view, phrase, findings)) continue;
+    const aside = view.stances[view.clauseOf[tokenAt(view, phrase.start)] ?? 0]?.aside;
+    const role = roleWithQuestion(view, phrase, text);
+    const words = view.shown.slice(phrase.start, phrase.end);
+    if (role === "mark") addMark(phrase, writtenMark(phrase), phrase.interval);
+    if (aside === "hearsay" || aside === "another-car") continue;
+    if (role === "built") car.push({ about: "built", interval: builtInterval(phrase, text), words });
+    if (role === "model-year") {
+      const year = Math.floor(phrase.interval.from / 12);
+      car.push({ about: "model-year", year, interval: modelYearInterval(year), words });
+    }
+  }
+  return { findings, car: lastOfKind(car), leftAside };
+}
+
+function isTold(view: MessageView, phrase: DatePhrase, findings: readonly FeatureFinding[]): boolean {
+  const words = view.shown.slice(phrase.start, phrase.end);
+  return findings.some((finding) => finding.words.includes(words) && finding.words.length > words.length);
+}
+
+/** A question about a date just asked is answered by a bare date. */
+function roleWithQuestion(view: MessageView, phrase: DatePhrase, text: string): ReturnType<typeof roleOf> {
+  const role = roleOf(phrase, text, namesIn(view));
+  if (role !== "none") return role;
+  const rest = text.slice(0, phrase.start) + text.slice(phrase.end);
+  const isBare =
+    rest.replace(
+      /\b(?:it|its|it's|is|was|the|in|i|think|about|on|says|reads|shows|dated|maybe|probably|around|from|of|sometime|an?)\b|[^a-z0-9]/g,
+      "",
+    ).length <= 3;
+  if (!isBare) return role;
+  if (askedDate(view) !== undefined) return "mark";
+  return view.context.askedFeature === undefined && phrase.shape !== "pair" ? "built" : role;
+}
+
+function askedDate(view: MessageView): DateFeature | undefined {
+  const { part, askedFeature } = view.context;
+  if (part === undefined || askedFeature === undefined) return undefined;
+  const feature = view.lexicon.parts.get(part)?.features.get(askedFeature)?.feature;
+  return feature?.kind === "date" ? feature : undefined;
+}
+
+/** Names of cars and of date features that the phrase spotter found, as places in the text. */
+function namesIn(view: MessageView): RoleNames {
+  const ends = (kind: (spotted: MessageView["spotted"][number]) => boolean): readonly string[] =>
+    view.spotted
+      .filter(kind)
+      .map((spotted) =>
+        view.shown
+          .slice(view.tokens[spotted.from]?.start ?? 0, view.tokens[spotted.to]?.end ?? 0)
+          .toLowerCase(),
+      );
+  const cars = ends((spotted) =>
+    spotted.phrase.meanings.some((each) => each.kind === "model" || each.kind === "trim"),
+  );
+  const marks = ends((spotted) =>
+    spotted.phrase.meanings.some((each) => each.kind === "feature" && isDateFeature(view, each)),
+  );
+  const lastOf = (names: readonly string[], before: string): number =>
+    Math.max(-1, ...names.map((name) => before.lastIndexOf(name)));
+  return { car: (before) => lastOf(cars, before), mark: (before) => lastOf(marks, before) };
+}
+
+function isDateFeature(
+  view: MessageView,
+  meaning: { readonly part: string; readonly feature: string },
+): boolean {
+  return view.lexicon.parts.get(meaning.part)?.features.get(meaning.feature)?.feature.kind === "date";
+}
+
+function writtenMark(phrase: DatePhrase): string {
+  return phrase.text
+    .replace(/^(?:about|around|circa) /, "")
+    .replace(/'/g, "")
+    .trim();
+}
+
+function markFinding(
+  view: MessageView,
+  span: { readonly start: number; readonly end: number },
+  written: string,
+  own: Interval | undefined,
+  form: string | undefined,
+): FeatureFinding | "several" | undefined {
+  const at = tokenAt(view, span.start);
+  const clause = view.clauseOf[at] ?? 0;
+  if (view.stances[clause]?.aside !== undefined) return undefined;
+  const chosen = chooseDateFeature(
+    view,
+    clause,
+    at,
+    form ?? (own === undefined ? undefined : shapeForm(written)),
+  );
+  if (chosen === undefined || chosen === "several") return chosen;
+  const { part, feature } = chosen;
+  const era = { from: productionSpan(view.lexicon.handbook.cars).from - 60, to: view.context.today.to };
+  const readings = markReadings(written, own, feature, era, view.context.today);
+  if (readings.length === 0) return undefined;
+  const certainty = view.stances[clause]?.certainty ?? 1;
+  const words = view.shown.slice(span.start, span.end).trim();
+  return { part, feature: feature.id, value: { kind: "date", readings }, certainty, words };
+}
+
+function shapeForm(written: string): string | undefined {
+  if (/^(?:week|wk|w)\b|w\d\d|\bweek\b/.test(written)) return "week-year";
+  return /^\d{1,2} ?[/.-] ?\d{2,4}$|^[a-z]{3,9}/.test(written) ? "month-year" : undefined;
+}
+
+/** The date feature named nearest, the one asked, the only one, or the only one that takes such a form. */
+function chooseDateFeature(
+  view: MessageView,
+  clause: number,
+  at: number,
+  form: string | undefined,
+): { readonly part: string; readonly feature: DateFeature } | "several" | undefined {
+  const partId = view.partOf[clause];
+  const features = view.lexicon.handbook.parts
+    .filter((part) => partId === undefined || part.id === partId)
+    .flatMap((part) =>
+      part.features.flatMap((feature) => (feature.kind === "date" ? [{ part: part.id, feature }] : [])),
+    );
+  const [first] = features;
+  if (first === undefined) return undefined;
+  const suited = features.filter(({ feature }) => form !== undefined && feature.forms.includes(form));
+  const ranked = features
+    .map((each) => ({ each, support: dateSupport(view, each, clause, at) + (suited.includes(each) ? 1 : 0) }))
+    .sort((one, other) => other.support - one.support);
+  const [best, second] = ranked;
+  if (best === undefined) return undefined;
+  if (partId === undefined && best.support < 2) return undefined;
+  return second !== undefined && second.support === best.support ? "several" : best.each;
+}
+
+function dateSupport(
+  view: MessageView,
+  each: { readonly part: string; readonly feature: DateFeature },
+  clause: number,
+  at: number,
+): number {
+  const isIt = (spotted: MessageView["spotted"][number]): boolean =>
+    spotted.phrase.meanings.some(
+      (one) => one.kind === "feature" && one.part === each.part && one.feature === each.feature.id,
+    );
+  const sentence = view.clauses[clause]?.sentence;
+  const named = view.spotted.reduce((best, spotted) => {
+    const where = view.clauseOf[spotted.from] ?? 0;
+    if (!isIt(spotted) || view.clauses[where]?.sentence !== sentence) return best;
+    return Math.max(best, (where === clause ? 4 : 2.5) - Math.min(1, Math.abs(spotted.from - at) / 20));
+  }, 0);
+  const asked = view.context.askedFeature === each.feature.id ? 2 : 0;
+  return named + asked + cueSupport(view, each, clause);
+}
+
+function cueSupport(
+  view: MessageView,
+  each: { readonly part: string; readonly feature: DateFeature },
+  clause: number,
+): number {
+  const cues = view.lexicon.parts.get(each.part)?.cues;
+  const sentence = view.clauses[clause]?.sentence;
+  const stretch = view.tokens.filter((_, at) => view.clauses[view.clauseOf[at] ?? 0]?.sentence === sentence);
+  const support = stretch.reduce((sum, token) => {
+    const features = cues?.get(token.stem);
+    return features?.has(each.feature.id) ? sum + 1 / features.size : sum;
+  }, 0);
+  return Math.min(support, 2);
+}
+
+/** The last build date and the last model year said. */
+function lastOfKind(car: readonly CarFinding[]): readonly CarFinding[] {
+  return car.filter((finding, at) => !car.slice(at + 1).some((later) => later.about === finding.about));
+}

@@ -1,0 +1,106 @@
+// Answers to the question just asked, which would mean nothing by themselves: "yes", "2", "the second one", "b",
+// "rough", "44". Read only when the message is short and nothing else in it was understood about that feature.
+
+import type { Instrument, ReportValue } from "../evidence/report.ts";
+import type { Feature, StateFeature } from "../handbook/schema.ts";
+import { generalWords, glueWords } from "./common-words.ts";
+import { numberOf } from "./fold-word.ts";
+import type { FeatureFinding, Intent } from "./message-reading.ts";
+import { type MessageView, wordsBetween } from "./message-view.ts";
+import type { FeatureWords } from "./part-words.ts";
+import { findQuantities } from "./quantities.ts";
+import type { Token } from "./tokens.ts";
+
+const fillers: ReadonlySet<string> = new Set(
+  "its it is are they theyre the a an i think id say well er um oh ok okay just definitely probably maybe looks look like seems seem to be me on mine this that one ones sort kind of type option answer number letter sure pretty very quite mostly more or less bit little must would appears as far can see tell and so there sir mate thanks please yes yeah no".split(
+    " ",
+  ),
+);
+const ordinals = "first second third fourth fifth sixth".split(" ");
+
+/** The finding a short answer makes; undefined when it answers nothing. `intents`: those read from the message. */
+export function readShortAnswer(view: MessageView, intents: readonly Intent[]): FeatureFinding | undefined {
+  const { part, askedFeature } = view.context;
+  const words =
+    part === undefined || askedFeature === undefined
+      ? undefined
+      : view.lexicon.parts.get(part)?.features.get(askedFeature);
+  if (words === undefined || part === undefined || view.tokens.length > 14) return undefined;
+  const value = answerIn(view, words, intents);
+  if (value === undefined) return undefined;
+  const isDoubted = view.clauses.some((clause) => clause.isAsked);
+  const certainty = Math.min(isDoubted ? 0.5 : 1, ...view.stances.map((stance) => stance.certainty));
+  return {
+    part,
+    feature: words.feature.id,
+    value,
+    certainty,
+    words: wordsBetween(view, 0, view.tokens.length - 1),
+  };
+}
+
+function answerIn(
+  view: MessageView,
+  words: FeatureWords,
+  intents: readonly Intent[],
+): ReportValue | undefined {
+  const { feature } = words;
+  if (view.stances.some((stance) => stance.aside === "hearsay" || stance.aside === "another-car"))
+    return undefined;
+  if (feature.kind === "measurement") return measured(view, feature.instrument);
+  const polar = yesOrNo(words, intents);
+  if (feature.kind === "date") return polar;
+  return toldByWord(view.tokens, words) ?? polar ?? chosenByPlace(view.tokens, feature);
+}
+
+function measured(view: MessageView, instrument: Instrument): ReportValue | undefined {
+  const quantities = findQuantities(view.shown.toLowerCase());
+  const [only] = quantities;
+  if (quantities.length !== 1 || only === undefined || view.tokens.length > 8) return undefined;
+  return {
+    kind: "measurement",
+    value: only.value,
+    halfWidth: only.halfWidth,
+    unit: only.unit,
+    instrument: only.instrument ?? instrument,
+  };
+}
+
+/** The state that a word of the answer tells apart ("three" among screws, "hairy" among finishes). */
+function toldByWord(tokens: readonly Token[], words: FeatureWords): ReportValue | undefined {
+  const told = new Set<string>();
+  const isShort = tokens.filter((token) => !fillers.has(token.folded)).length <= 3;
+  for (const token of tokens) {
+    if (glueWords.has(token.folded) || fillers.has(token.folded)) continue;
+    const state = words.tellingWords.get(token.stem);
+    if (state !== undefined && (isShort || !generalWords.has(token.stem))) told.add(state);
+  }
+  const [only] = told;
+  return told.size === 1 && only !== undefined ? { kind: "state", state: only } : undefined;
+}
+
+function yesOrNo(words: FeatureWords, intents: readonly Intent[]): ReportValue | undefined {
+  const { absent, present } = words.polarity;
+  if (absent === undefined) return undefined;
+  if (intents.some((intent) => intent.kind === "no")) return { kind: "state", state: absent };
+  if (!intents.some((intent) => intent.kind === "yes") || present.length === 0) return undefined;
+  const [only] = present;
+  if (present.length === 1 && only !== undefined) return { kind: "state", state: only };
+  return { kind: "weighed-states", weights: Object.fromEntries(present.map((state) => [state, 1])) };
+}
+
+/** "b", "2", "the second one": the answers stand in the handbook's order. */
+function chosenByPlace(tokens: readonly Token[], feature: StateFeature): ReportValue | undefined {
+  const telling = tokens.filter((token) => !fillers.has(token.folded) || token.folded === "a");
+  const [only] = telling.filter((token) => telling.length === 1 || token.folded !== "a");
+  if (telling.length === 0 || telling.length > 2 || only === undefined) return undefined;
+  const state = feature.states[placeOf(only, feature)];
+  return state === undefined ? undefined : { kind: "state", state: state.id };
+}
+
+function placeOf(token: Token, feature: Feature): number {
+  if (token.folded === "last" && feature.kind === "states") return feature.states.length - 1;
+  if (/^[a-l]$/.test(token.folded)) return token.folded.charCodeAt(0) - "a".charCodeAt(0);
+  const ordinal = ordinals.indexOf(token.folded);
+  return ordinal >= 0 ? ordinal : (numberOf(token.folded) ?? 0) - 1;
+}

@@ -1,0 +1,198 @@
+// Finds the handbook's phrases in a message: windows of neighbouring words in any order with at most one word
+// between them, misspellings through the vocabulary; the longest phrases win, and no word is used twice.
+import { commonWords, glueWords } from "./common-words.ts";
+import { cueWords } from "./cue-words.ts";
+import { stemWord } from "./fold-word.ts";
+import type { Lexicon } from "./lexicon.ts";
+import type { Phrase } from "./meaning.ts";
+import type { Token } from "./tokens.ts";
+import { findWords, type WordMatch } from "./vocabulary.ts";
+
+/** A phrase found at words `from` to `to` (inclusive, positions among the message's tokens). */
+export interface Spotted {
+  readonly phrase: Phrase;
+  readonly from: number;
+  readonly to: number;
+  /** Positions of the tokens it uses. */
+  readonly used: readonly number[];
+  readonly edits: number;
+}
+
+/** One word that may be part of a phrase, with the known words it may stand for. */
+interface Slot {
+  readonly token: number;
+  /** The last token it covers: a split word ("wind screen") covers two. */
+  readonly lastToken: number;
+  readonly stretch: number;
+  /** Its place among the telling words. */
+  readonly place: number;
+  readonly matches: readonly WordMatch[];
+  readonly isUncertain: boolean;
+}
+
+/** All phrases of the lexicon in the tokens, in order, not overlapping. `taken`: tokens read as numbers or dates. */
+export function spotTerms(
+  tokens: readonly Token[],
+  lexicon: Lexicon,
+  taken: ReadonlySet<number>,
+): readonly Spotted[] {
+  const slots = slotsOf(tokens, lexicon, taken);
+  const byPlace = new Map<number, Slot[]>();
+  for (const slot of slots) byPlace.set(slot.place, [...(byPlace.get(slot.place) ?? []), slot]);
+  return longestFirst(slots.flatMap((slot) => matchesAt(slot, lexicon, byPlace, tokens)));
+}
+
+function matchesAt(
+  slot: Slot,
+  lexicon: Lexicon,
+  byPlace: ReadonlyMap<number, readonly Slot[]>,
+  tokens: readonly Token[],
+): readonly Spotted[] {
+  return slot.matches.flatMap(({ stem }) =>
+    (lexicon.phrasesByWord.get(stem) ?? []).flatMap(
+      (phrase) => matchAround(slot, stem, phrase, byPlace, tokens) ?? [],
+    ),
+  );
+}
+
+function longestFirst(found: readonly Spotted[]): readonly Spotted[] {
+  const ranked = found
+    .map((match, order) => ({ match, order }))
+    .sort(
+      (one, other) =>
+        other.match.phrase.stems.length - one.match.phrase.stems.length ||
+        one.match.edits - other.match.edits ||
+        one.match.to - one.match.from - (other.match.to - other.match.from) ||
+        one.order - other.order,
+    );
+  const used = new Set<number>();
+  const kept: Spotted[] = [];
+  for (const { match } of ranked) {
+    if (match.used.some((token) => used.has(token))) continue;
+    for (const token of match.used) used.add(token);
+    kept.push(match);
+  }
+  return kept.sort((one, other) => one.from - other.from || one.to - other.to);
+}
+
+function slotsOf(tokens: readonly Token[], lexicon: Lexicon, taken: ReadonlySet<number>): readonly Slot[] {
+  const known = new Map<string, readonly WordMatch[]>();
+  const lookUp = (folded: string): readonly WordMatch[] => {
+    const found = known.get(folded) ?? findWords(folded, lexicon.vocabulary);
+    known.set(folded, found);
+    return found;
+  };
+  const slots: Slot[] = [];
+  let stretch = 0;
+  tokens.forEach((token, at) => {
+    if (token.breakBefore !== "none") stretch += 1;
+    if (taken.has(at) || glueWords.has(token.folded)) return;
+    const place = (slots.at(-1)?.place ?? 0) + 1;
+    const slot = { token: at, lastToken: at, stretch, place, isUncertain: false };
+    const matches = lookUp(token.folded);
+    slots.push({ ...slot, matches, isUncertain: matches.length > 1 });
+    const halves = matches.length === 0 ? splitJoined(token.folded, lexicon) : undefined;
+    if (halves !== undefined) slots.push({ ...slot, matches: halves });
+    const joined = joinSplit(token, tokens[at + 1], lexicon);
+    if (joined !== undefined) slots.push({ ...slot, lastToken: at + 1, matches: [joined] });
+  });
+  return slots;
+}
+
+/** "wind screen": a known word written as two. */
+function joinSplit(token: Token, next: Token | undefined, lexicon: Lexicon): WordMatch | undefined {
+  if (next === undefined || next.breakBefore !== "none") return undefined;
+  const stem = stemWord(token.folded + next.folded);
+  return stem.length > 5 && lexicon.vocabulary.stems.has(stem) ? { stem, edits: 0 } : undefined;
+}
+
+/** "doormirror": two known words run together. */
+function splitJoined(folded: string, lexicon: Lexicon): readonly WordMatch[] | undefined {
+  if (folded.length < 7 || commonWords.has(folded)) return undefined;
+  for (let at = 3; at <= folded.length - 3; at += 1) {
+    const left = folded.slice(0, at);
+    const right = stemWord(folded.slice(at));
+    if (lexicon.vocabulary.stems.has(left) && lexicon.vocabulary.stems.has(right)) {
+      return [left, right].map((stem) => ({ stem, edits: 0 }));
+    }
+  }
+  return undefined;
+}
+
+/** The phrase laid over the words around one of its words; undefined when it does not fit there. */
+function matchAround(
+  slot: Slot,
+  stem: string,
+  phrase: Phrase,
+  byPlace: ReadonlyMap<number, readonly Slot[]>,
+  tokens: readonly Token[],
+): Spotted | undefined {
+  const reach = phrase.stems.length;
+  const chosen: Slot[] = [];
+  let edits = 0;
+  for (const wanted of phrase.stems) {
+    const near =
+      wanted === stem && !chosen.includes(slot) ? slot : nearestSlot(wanted, slot, reach, byPlace, chosen);
+    if (near === undefined) return undefined;
+    edits += near.matches.find((match) => match.stem === wanted)?.edits ?? 0;
+    chosen.push(near);
+  }
+  const places = chosen.map((each) => each.place);
+  const first = Math.min(...places);
+  const last = Math.max(...places);
+  const spread = last - first + 1 - new Set(places).size;
+  if (spread > (reach > 1 ? 1 : 0)) return undefined;
+  if (!isTrustworthy(chosen, phrase, edits, tokens)) return undefined;
+  const used = Array.from(new Set(chosen.flatMap((each) => [each.token, each.lastToken])));
+  if (spread > 0 && isParted(used, tokens)) return undefined;
+  return { phrase, from: Math.min(...used), to: Math.max(...used), used, edits };
+}
+
+function nearestSlot(
+  wanted: string,
+  around: Slot,
+  reach: number,
+  byPlace: ReadonlyMap<number, readonly Slot[]>,
+  chosen: readonly Slot[],
+): Slot | undefined {
+  for (let step = 0; step <= reach; step += 1) {
+    for (const place of step === 0 ? [around.place] : [around.place + step, around.place - step]) {
+      const slot = (byPlace.get(place) ?? []).find(
+        (each) =>
+          each.stretch === around.stretch &&
+          !chosen.includes(each) &&
+          each.matches.some((match) => match.stem === wanted),
+      );
+      if (slot !== undefined) return slot;
+    }
+  }
+  // A joined word stands for two words of the phrase at once.
+  const joined = chosen.find(
+    (each) => each.matches.length > 1 && each.matches.some((match) => match.stem === wanted),
+  );
+  return joined !== undefined && !joined.isUncertain ? joined : undefined;
+}
+
+/** Whether a word in between parts the phrase: a number, a negation or a conjunction does. */
+function isParted(used: readonly number[], tokens: readonly Token[]): boolean {
+  for (let at = Math.min(...used); at <= Math.max(...used); at += 1) {
+    if (!used.includes(at) && cueWords.parting.has(tokens[at]?.folded ?? "")) return true;
+  }
+  return false;
+}
+
+/** A lone misspelt word must be long and have one reading only; a lone short name must be written in capitals. */
+function isTrustworthy(
+  chosen: readonly Slot[],
+  phrase: Phrase,
+  edits: number,
+  tokens: readonly Token[],
+): boolean {
+  const [only] = chosen;
+  if (phrase.stems.length !== 1 || only === undefined) return edits <= phrase.stems.length;
+  const token = tokens[only.token];
+  if (token === undefined) return false;
+  if (only.matches.length > 1) return false;
+  if (token.folded.length === 1) return token.isCapital && tokens[only.token - 1]?.folded === "the";
+  return edits === 0 || token.folded.length >= 5;
+}

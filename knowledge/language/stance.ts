@@ -1,0 +1,113 @@
+// How each clause is meant: the speaker's own observation and how firmly, somebody else's word, a question, or a
+// remark about another car. A stance runs on through commas and "and" until a contrast or the speaker's own eyes end it.
+import { certainties } from "../evidence/report.ts";
+import type { Clause } from "./clauses.ts";
+import {
+  cueWords,
+  embeddedQuestionCues,
+  hearsayCues,
+  maybeCues,
+  otherCarCues,
+  ownEyesCues,
+  thinksCues,
+} from "./cue-words.ts";
+
+export type Aside = "hearsay" | "question" | "another-car";
+
+export interface Stance {
+  /** Undefined when the clause is the speaker's own statement. */
+  readonly aside: Aside | undefined;
+  readonly certainty: number;
+}
+
+/** One stance for each clause, in order. */
+export function stancesOf(
+  clauses: readonly Clause[],
+  isQuoted: (clause: Clause) => boolean,
+): readonly Stance[] {
+  const asides: (Aside | undefined)[] = [];
+  let running: Aside | undefined;
+  clauses.forEach((clause, at) => {
+    const isNewSentence = clause.join === "sentence";
+    if (isNewSentence || clause.join === "contrast" || ownEyesCues.test(clause.text)) running = undefined;
+    const own = isQuoted(clause) ? "hearsay" : ownAside(clause, clauses, at);
+    if (own !== undefined) running = own;
+    asides.push(running);
+  });
+  spreadTrailing(clauses, asides);
+  return clauses.map((clause, at) => ({ aside: asides[at], certainty: certaintyOf(clauses, at, clause) }));
+}
+
+function ownAside(clause: Clause, clauses: readonly Clause[], at: number): Aside | undefined {
+  if (isQuestion(clause, clauses, at)) return "question";
+  if (hearsayCues.test(clause.text)) return "hearsay";
+  if (otherCarCues.test(clause.text) && !ownEyesCues.test(clause.text)) return "another-car";
+  return undefined;
+}
+
+const openers = /^(?:(?:and|so|but|or|well|ok|okay|also|then|now|hi|hello|hey|please|just|anyway|only) )+/;
+const showsOwnPart = /\b(?:this|these|that|those|i (?:have|ve|got)|ive|mine|my|is it|are they)\b/;
+
+function isQuestion(clause: Clause, clauses: readonly Clause[], at: number): boolean {
+  const text = clause.text.replace(openers, "");
+  const [first = ""] = text.split(" ", 1);
+  if (embeddedQuestionCues.test(clause.text)) return true;
+  const isWh = cueWords.interrogative.has(first) && !cueWords.polar.has(first);
+  // "Which spoiler is this with the rough inside?" tells of the part while it asks.
+  if (isWh && / with (?!out)/.test(text) && showsOwnPart.test(text)) return false;
+  const endsAsked = isAskedSentence(clauses, at);
+  if (isWh) return endsAsked || clause.text.split(" ").length <= 12;
+  if (cueWords.polar.has(first)) return endsAsked || looksInverted(text);
+  return clause.isAsked && !isTag(clause.text);
+}
+
+/** "is it …", "does the …", "do all …": the verb stands before who does it. */
+function looksInverted(text: string): boolean {
+  return /^\w+ (?:i|it|its|this|that|these|those|they|the|my|you|we|he|she|a|an|any|anyone|anybody|all|there|someone|somebody)\b/.test(
+    text,
+  );
+}
+
+function isTag(text: string): boolean {
+  return /^(?:right|correct|yes|no|ok|okay|yeah|eh|huh|innit|isnt it|arent they|doesnt it|is it|legit|thoughts|any ideas?|any thoughts|real|genuine|original|makes sense)$/.test(
+    text,
+  );
+}
+
+function isAskedSentence(clauses: readonly Clause[], at: number): boolean {
+  const sentence = clauses[at]?.sentence;
+  for (let next = at; clauses[next]?.sentence === sentence && next < clauses.length; next += 1) {
+    if (clauses[next]?.isAsked) return true;
+  }
+  return false;
+}
+
+/** "two screws, he says": a short closing clause of hearsay governs the one before it. */
+function spreadTrailing(clauses: readonly Clause[], asides: (Aside | undefined)[]): void {
+  clauses.forEach((clause, at) => {
+    if (asides[at] !== "hearsay" || clause.join !== "comma" || clause.to - clause.from > 4) return;
+    if (asides[at - 1] === undefined) asides[at - 1] = "hearsay";
+  });
+}
+
+/** The lower of the clause's own doubt and that of a neighbour made of doubt alone ("rough inside, I think"). */
+function certaintyOf(clauses: readonly Clause[], at: number, clause: Clause): number {
+  const next = clauses[at + 1];
+  const previous = clauses[at - 1];
+  let certainty = doubtIn(clause.text);
+  if (next !== undefined && next.sentence === clause.sentence && isOnlyDoubt(next)) {
+    certainty = Math.min(certainty, doubtIn(next.text));
+  }
+  const leads = previous !== undefined && previous.sentence === clause.sentence && isOnlyDoubt(previous);
+  if (leads) certainty = Math.min(certainty, doubtIn(previous.text));
+  return certainty;
+}
+
+function isOnlyDoubt(clause: Clause): boolean {
+  return clause.to - clause.from <= 3 && doubtIn(clause.text) < certainties.firm;
+}
+
+function doubtIn(text: string): number {
+  if (maybeCues.test(text)) return certainties.maybe;
+  return thinksCues.test(text) ? certainties.thinks : certainties.firm;
+}

@@ -1,0 +1,58 @@
+// A readable text cut into words, with the break that stands before each: nothing, a comma, or a sentence's end.
+// Figures and letters are parted ("mk2" is two words), as handbooks and members write them either way.
+import { foldWord, stemWord } from "./fold-word.ts";
+
+/** What stands between a word and the one before it, from weak to strong. */
+export type Break = "none" | "comma" | "sentence";
+
+export interface Token {
+  readonly folded: string;
+  readonly stem: string;
+  readonly start: number;
+  readonly end: number;
+  readonly breakBefore: Break;
+  /** True when a question mark ends the stretch that this word closes. */
+  readonly isAsked: boolean;
+  /** True when the word is written in capitals only. */
+  readonly isCapital: boolean;
+}
+
+/** Most words read of one message; with longestRead it bounds every later step. */
+const mostTokens = 1600;
+
+const wordPattern =
+  /w\/o\b|w\/(?=\s|\w)|p\/n\b|\d+(?:st|nd|rd|th)\b|\d+|\p{L}[\p{L}\p{M}]*(?:'\p{L}+)*|[&+](?=\s)/giu;
+
+/** The words of a text in order; never more than 1,600. */
+export function tokenise(text: string): readonly Token[] {
+  const tokens: Token[] = [];
+  let end = 0;
+  for (const found of text.matchAll(wordPattern)) {
+    if (tokens.length >= mostTokens) break;
+    const gap = text.slice(end, found.index);
+    const last = tokens.at(-1);
+    if (last !== undefined && gap.includes("?")) tokens[tokens.length - 1] = { ...last, isAsked: true };
+    const folded = foldWord(found[0]);
+    const start = found.index;
+    end = start + found[0].length;
+    tokens.push({
+      folded,
+      stem: stemWord(folded),
+      start,
+      end,
+      breakBefore: last === undefined ? "sentence" : breakIn(gap),
+      isAsked: false,
+      isCapital: found[0] === found[0].toUpperCase(),
+    });
+  }
+  const last = tokens.at(-1);
+  if (last !== undefined && text.slice(end).includes("?"))
+    tokens[tokens.length - 1] = { ...last, isAsked: true };
+  return tokens;
+}
+
+function breakIn(gap: string): Break {
+  if (/[!?;\n]|\.(?:\s|$)|\.{2,}/.test(gap)) return "sentence";
+  if (/[,:()\u2026|*]|\s[-/]\s/.test(gap) || /\s-+|-+\s/.test(gap)) return "comma";
+  return "none";
+}

@@ -1,0 +1,96 @@
+// All words of a handbook, and the nearest of them to a word as typed. Buckets by length and by first or second
+// letter keep the search to a few hundred comparisons; measured on a made-up message set this beat fuzzy search
+// over whole messages and n-grams by far in precision, and costs about a tenth of a millisecond a message.
+import { commonWords } from "./common-words.ts";
+import { boundedEditDistance } from "./edit-distance.ts";
+import { baseForms, stemWord } from "./fold-word.ts";
+
+/** A known word that a typed word may stand for, with the number of edits between them. */
+export interface WordMatch {
+  readonly stem: string;
+  readonly edits: number;
+}
+
+export interface Vocabulary {
+  readonly stems: ReadonlySet<string>;
+  readonly buckets: ReadonlyMap<string, readonly string[]>;
+}
+
+/** Builds the buckets once for an edition. */
+export function compileVocabulary(words: Iterable<string>): Vocabulary {
+  const stems = new Set(words);
+  const buckets = new Map<string, string[]>();
+  for (const stem of stems) {
+    if (stem.length < 3 || /\d/.test(stem)) continue;
+    for (const key of [`${stem.length}.${stem[0]}`, `${stem.length}-${stem[1]}`]) {
+      const bucket = buckets.get(key);
+      if (bucket === undefined) buckets.set(key, [stem]);
+      else bucket.push(stem);
+    }
+  }
+  return { stems, buckets };
+}
+
+/** Edits allowed in a word of this length: 0 below four letters, 1 below eight, else 2. */
+export function allowedEdits(length: number): number {
+  if (length < 4) return 0;
+  return length < 8 ? 1 : 2;
+}
+
+/**
+ * The known words a typed word stands for: itself, an inflection, or the closest misspelling (all ties, in
+ * handbook order). Everyday words stand only for themselves. Empty when nothing is near.
+ */
+export function findWords(folded: string, vocabulary: Vocabulary): readonly WordMatch[] {
+  const stem = stemWord(folded);
+  if (vocabulary.stems.has(stem)) return [{ stem, edits: 0 }];
+  if (vocabulary.stems.has(folded)) return [{ stem: folded, edits: 0 }];
+  if (commonWords.has(folded) || commonWords.has(stem)) return [];
+  const base = baseForms(stem).find((form) => vocabulary.stems.has(form));
+  if (base !== undefined) return [{ stem: base, edits: 1 }];
+  return closestWords(stem, vocabulary);
+}
+
+function closestWords(word: string, vocabulary: Vocabulary): readonly WordMatch[] {
+  if (/\d/.test(word)) return [];
+  let least = allowedEdits(word.length);
+  let found: string[] = [];
+  for (const candidate of candidatesFor(word, least, vocabulary)) {
+    const edits = boundedEditDistance(word, candidate, Math.min(least, allowedEdits(candidate.length)));
+    if (edits === 0 || edits > Math.min(least, allowedEdits(candidate.length))) continue;
+    if (edits < least) found = [];
+    least = edits;
+    if (!found.includes(candidate)) found.push(candidate);
+  }
+  return found.slice(0, 4).map((stem) => ({ stem, edits: least }));
+}
+
+function* candidatesFor(word: string, edits: number, vocabulary: Vocabulary): Generator<string> {
+  if (edits === 0) return;
+  const letters = letterMask(word);
+  for (let length = word.length - edits; length <= word.length + edits; length += 1) {
+    for (const key of keysFor(word, length)) {
+      for (const candidate of vocabulary.buckets.get(key) ?? []) {
+        if (bitCount(letters ^ letterMask(candidate)) <= 2 * edits) yield candidate;
+      }
+    }
+  }
+}
+
+/** The first letter is right, or the second; a swap of the two is a common slip as well. */
+function keysFor(word: string, length: number): readonly string[] {
+  if (word.length < 5) return [`${length}.${word[0]}`];
+  return [`${length}.${word[0]}`, `${length}-${word[1]}`, `${length}.${word[1]}`];
+}
+
+function letterMask(word: string): number {
+  let mask = 0;
+  for (let at = 0; at < word.length; at += 1) mask |= 1 << (word.charCodeAt(at) & 31);
+  return mask;
+}
+
+function bitCount(mask: number): number {
+  const pairs = mask - ((mask >>> 1) & 0x55555555);
+  const quads = (pairs & 0x33333333) + ((pairs >>> 2) & 0x33333333);
+  return Math.imul((quads + (quads >>> 4)) & 0x0f0f0f0f, 0x01010101) >>> 24;
+}

@@ -1,0 +1,139 @@
+// Several observations of one feature in one message become one finding, or are left aside: what was put right
+// replaces, what was denied excludes, "more rough than smooth" leans, "rough or smooth" keeps both.
+import { certainties, type ReportValue } from "../evidence/report.ts";
+import type { StateFeature } from "../handbook/schema.ts";
+import type { FeatureFinding } from "./message-reading.ts";
+import { type MessageView, wordsBetween } from "./message-view.ts";
+import type { Observation } from "./observations.ts";
+
+export interface Weighed {
+  readonly findings: readonly FeatureFinding[];
+  readonly leftAside: readonly string[];
+}
+
+const corrections =
+  /\b(?:sorry|i meant|i mean|correction|scratch that|make that|actually|rather|edit|oops|wait|no its|no it is|no theyre|on second|my mistake|should read|i was wrong|strike that|instead|looked again|had another look|checked again)\b/;
+
+/** One finding a feature at most, in the order first said. */
+export function weighObservations(view: MessageView, observations: readonly Observation[]): Weighed {
+  const byFeature = new Map<string, Observation[]>();
+  for (const observation of observations) {
+    const key = `${observation.part ?? ""} ${observation.feature}`;
+    byFeature.set(key, [...(byFeature.get(key) ?? []), observation]);
+  }
+  const findings: FeatureFinding[] = [];
+  const leftAside: string[] = [];
+  for (const group of byFeature.values()) {
+    const finding = weighGroup(view, group);
+    if (typeof finding === "string") leftAside.push(finding);
+    else if (finding !== undefined) findings.push(finding);
+  }
+  return { findings, leftAside };
+}
+
+function weighGroup(view: MessageView, group: readonly Observation[]): FeatureFinding | string | undefined {
+  const said = group.filter((each) => !each.isDenied);
+  const denied = group.filter((each) => each.isDenied);
+  const kept = dropCompared(view, said);
+  const states = new Set(kept.map((each) => each.state));
+  const last = kept.at(-1);
+  if (last === undefined) return deniedFinding(view, denied);
+  if (states.size === 1) return finding(view, kept, { kind: "state", state: last.state });
+  const corrected = lastCorrection(view, kept);
+  if (corrected !== undefined) return finding(view, [corrected], { kind: "state", state: corrected.state });
+  const feature = stateFeature(view, last);
+  if (isChoice(view, kept) && feature !== undefined && states.size < feature.states.length) {
+    const weights = Object.fromEntries(Array.from(states, (state) => [state, 1]));
+    return finding(view, kept, { kind: "weighed-states", weights });
+  }
+  return spanWords(view, kept);
+}
+
+/** The states that are left when some are denied. */
+function deniedFinding(view: MessageView, denied: readonly Observation[]): FeatureFinding | undefined {
+  const [first] = denied;
+  const feature = first === undefined ? undefined : stateFeature(view, first);
+  if (feature === undefined) return undefined;
+  const excluded = new Set(denied.map((each) => each.state));
+  const left = feature.states.map((state) => state.id).filter((id) => !excluded.has(id));
+  const [only] = left;
+  if (only === undefined) return undefined;
+  if (left.length === 1) return finding(view, denied, { kind: "state", state: only });
+  const weights = Object.fromEntries(left.map((state) => [state, 1]));
+  return finding(view, denied, { kind: "weighed-states", weights });
+}
+
+function stateFeature(view: MessageView, observation: Observation): StateFeature | undefined {
+  const parts = observation.part === null ? view.lexicon.parts.keys() : [observation.part];
+  for (const part of parts) {
+    const feature = view.lexicon.parts.get(part)?.features.get(observation.feature)?.feature;
+    if (feature?.kind === "states") return feature;
+  }
+  return undefined;
+}
+
+function finding(view: MessageView, from: readonly Observation[], value: ReportValue): FeatureFinding {
+  const [first] = from;
+  const last = from.at(-1);
+  const stated = Math.min(...from.map((each) => view.stances[each.clause]?.certainty ?? certainties.firm));
+  const certainty = leans(view, from) ? Math.min(stated, certainties.thinks) : stated;
+  return {
+    part: first?.part ?? null,
+    feature: first?.feature ?? "",
+    value,
+    certainty,
+    words: wordsBetween(view, first?.from ?? 0, last?.to ?? 0),
+  };
+}
+
+function spanWords(view: MessageView, group: readonly Observation[]): string {
+  return wordsBetween(view, group[0]?.from ?? 0, group.at(-1)?.to ?? 0);
+}
+
+/** "rather than smooth", "more rough than smooth", "instead of three": what it is compared with goes. */
+function dropCompared(view: MessageView, said: readonly Observation[]): readonly Observation[] {
+  const kept = said.filter(
+    (each) => !/\b(?:than|instead of|as opposed to|unlike|versus|not)$/.test(textBefore(view, each)),
+  );
+  return kept.length === 0 ? said : kept;
+}
+
+function leans(view: MessageView, from: readonly Observation[]): boolean {
+  return from.some((each) =>
+    /\b(?:more|mostly|mainly|rather|closer to|nearer to|tends to)(?: \w+)?$/.test(textBefore(view, each)),
+  );
+}
+
+/** The observation a correction stands before or in ("no, smooth actually"), when it is the last. */
+function lastCorrection(view: MessageView, said: readonly Observation[]): Observation | undefined {
+  const last = said.at(-1);
+  const previous = said.at(-2);
+  if (last === undefined || previous === undefined || last.state === previous.state) return undefined;
+  const clause = view.clauses[last.clause];
+  const between = text(view, previous.to + 1, Math.max(last.from - 1, previous.to));
+  const rest = text(view, last.to + 1, clause?.to ?? last.to);
+  const next = view.clauses[last.clause + 1]?.text ?? "";
+  const isCorrected =
+    corrections.test(between) || /\bno\b/.test(between) || /^(?:actually|sorry|rather)\b/.test(rest);
+  return isCorrected || /^(?:actually|sorry)$/.test(next) ? last : undefined;
+}
+
+function isChoice(view: MessageView, said: readonly Observation[]): boolean {
+  return said.slice(1).every((each, at) => {
+    const previous = said[at];
+    return (
+      previous !== undefined && /\b(?:or|between|either)\b/.test(text(view, previous.to + 1, each.from - 1))
+    );
+  });
+}
+
+function textBefore(view: MessageView, observation: Observation): string {
+  return text(view, Math.max(0, observation.from - 3), observation.from - 1);
+}
+
+function text(view: MessageView, from: number, to: number): string {
+  return view.tokens
+    .slice(from, to + 1)
+    .map((token) => token.folded)
+    .join(" ");
+}

@@ -1,0 +1,32 @@
+import { expect, test } from "vitest";
+import { readMessage } from "../../../knowledge/language/read-message.ts";
+import { demoLexicon, testToday } from "../../support/demo-lexicon.ts";
+import { carInWords, findingsInWords, intentsInWords } from "../../support/reading-in-words.ts";
+
+const lexicon = await demoLexicon();
+const read = (text: string, part?: string, askedFeature?: string) =>
+  readMessage(text, lexicon, {
+    today: testToday,
+    ...(part === undefined ? {} : { part }),
+    ...(askedFeature === undefined ? {} : { askedFeature }),
+  });
+
+test("a vague post gives what was seen and leaves the seller's word aside", () => {
+  const reading = read(
+    "got a pair of mirrors for my Shrike at a swap meet, guy swears first type. alloy housing, two screws, cant find a casting mark inside. legit?",
+  );
+  expect(findingsInWords(reading)).toEqual([
+    "door-mirror.housing cast-alloy",
+    "door-mirror.screws two",
+    "door-mirror.casting-mark no-mark",
+  ]);
+  expect(intentsInWords(reading)).toEqual(["genuine"]);
+  expect(reading.variants.map((mention) => mention.as)).toEqual(["hearsay"]);
+  expect(reading.leftAside.map((aside) => aside.because)).toContain("hearsay");
+});
+
+test("a build date and a mark on the part each fill their own role", () => {
+  const reading = read("car was finished 2 november 1981, the glass is marked week 31 81");
+  expect(carInWords(reading)).toEqual(["built 2 November 1981"]);
+  expect(findingsInWords(reading)).toEqual(["door-mirror.glass-week 27 July to 2 August 1981"]);
+});
