@@ -21,14 +21,17 @@ export function applyCar(
 ): CarApplied {
   if (findings.length === 0) return { facts, items: [], remarks: [] };
   if (!speaker.isOwner) return { facts, items: [], remarks: [notYourCar] };
-  // An exact date said in the same breath as a model year or a serial is the better one: it comes last.
-  const ordered = [...findings].sort((one, other) => rank(one) - rank(other));
-  const car = ordered.reduce<CarDescription>(withFinding, facts.car);
   return {
-    facts: { ...facts, car },
+    facts: { ...facts, car: describedCar(facts.car, findings) },
     items: findings.map((finding) => carItem(cars, finding)),
     remarks: findings.some((finding) => finding.about === "serial") ? [serialMasked] : [],
   };
+}
+
+/** The car with what was said of it, later words over earlier ones. */
+export function describedCar(car: CarDescription, findings: readonly CarFinding[]): CarDescription {
+  // An exact date said in the same breath as a model year or a serial is the better one: it comes last.
+  return [...findings].sort((one, other) => rank(one) - rank(other)).reduce(withFinding, car);
 }
 
 function rank(finding: CarFinding): number {
