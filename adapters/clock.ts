@@ -4,6 +4,7 @@ import type { Clock } from "../bot/index.ts";
 /** A clock that asks `now` (milliseconds since 1970) each time; a day is its fraction of the month. */
 export function systemClock(now: () => number = Date.now): Clock {
   return {
+    milliseconds: now,
     today() {
       const date = new Date(now());
       const year = date.getUTCFullYear();
@@ -12,6 +13,5 @@ export function systemClock(now: () => number = Date.now): Clock {
       const from = 12 * year + month + (date.getUTCDate() - 1) / daysInMonth;
       return { from, to: from + 1 / daysInMonth };
     },
-    milliseconds: now,
   };
 }

@@ -4,7 +4,7 @@
  */
 import { createInterface } from "node:readline";
 import type { ReadStream, WriteStream } from "node:tty";
-import type { IncomingMessage, Reply } from "../../bot/index.ts";
+import type { Receive, Reply } from "../../bot/index.ts";
 import { renderReply } from "./render.ts";
 import { typedAgainst } from "./typed-choice.ts";
 import { typedMessages } from "./typed-messages.ts";
@@ -15,7 +15,7 @@ export interface TerminalOptions {
   readonly output: NodeJS.WriteStream | WriteStream;
   /** Each a paragraph of its own; lines that begin with "- " are examples. */
   readonly greeting: readonly string[];
-  readonly ask: (message: IncomingMessage) => Promise<Reply>;
+  readonly receive: Receive;
   /** Where a drawing of the handbook lies for this person. */
   readonly locate: (path: string) => string;
   /** Ends the conversation from outside. */
@@ -27,7 +27,7 @@ const PIPE_WIDTH = 80;
 const PROMPT = "> ";
 const FAREWELLS = new Set(["quit", "bye", "exit"]);
 
-/** Talks until the input ends, somebody says bye or presses Ctrl-C; what `ask` throws comes out here. */
+/** Talks until the input ends, somebody says bye or presses Ctrl-C; what `receive` throws comes out here. */
 export async function startTerminal(options: TerminalOptions): Promise<void> {
   const { input, output } = options;
   const isTerminal = input.isTTY === true && output.isTTY === true;
@@ -51,7 +51,7 @@ export async function startTerminal(options: TerminalOptions): Promise<void> {
   for await (const message of messages) {
     if (FAREWELLS.has(message.trim().toLowerCase())) break;
     if (message.trim() !== "") {
-      last = await options.ask({ conversation: "terminal", from: "you", ...typedAgainst(message, last) });
+      last = await options.receive({ conversation: "terminal", from: "you", ...typedAgainst(message, last) });
       write(output, ["", ...renderReply(last, { ...pageOf(output), locate: options.locate }), ""]);
     }
     prompt();

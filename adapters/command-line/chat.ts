@@ -1,0 +1,23 @@
+/** `witness-mark chat`: the terminal's conversation alone, without a server, a log file or a folder of its own. */
+
+import { locateIn } from "../terminal/drawing-paths.ts";
+import { greetingFor } from "../terminal/greeting.ts";
+import { startTerminal } from "../terminal/index.ts";
+import { openConversation } from "./conversation.ts";
+import { readOptions } from "./options.ts";
+
+export async function run(written: readonly string[]): Promise<void> {
+  const options = readOptions("chat", written, { handbook: "text", store: "text" });
+  const { handbook, receive, close } = await openConversation({ platform: "terminal", ...options });
+  try {
+    await startTerminal({
+      input: process.stdin,
+      output: process.stdout,
+      greeting: greetingFor([handbook.handbook]),
+      receive,
+      locate: locateIn([handbook], process.cwd()),
+    });
+  } finally {
+    await close();
+  }
+}
