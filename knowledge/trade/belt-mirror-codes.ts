@@ -4,8 +4,7 @@ import { basisOf, type TradeReading } from "./trade-reading.ts";
 
 /** One reading per letter of a belt code; undefined when a letter is unknown or the code does not begin with A, B or S (or Z before them). */
 export function readBeltCode(code: string): readonly TradeReading[] | undefined {
-  if (!/^[ABS]r?[1-4]?[Nmeptz]{0,5}$/i.test(code) || !/^[ABSZ][r1-4NmeptZ]{0,8}$/.test(code))
-    return undefined;
+  if (!/^Z?[ABS](?:r[1-4]?)?[Nmept]{0,5}$/.test(code)) return undefined;
   const rows = BELT_MIRROR_CODES.filter((row) => row.part === "belt");
   const read = [...code].map((letter) => rows.find((row) => row.symbol === letter));
   const known = read.filter((row) => row !== undefined);

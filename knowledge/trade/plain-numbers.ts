@@ -16,8 +16,8 @@ export const NUMBER = String.raw`\d{1,7}(?:[ -]\d{1,2}\/\d{1,3}|\/\d{1,3}|[.,]\d
 
 /** Replaces fraction signs by figures, so that NUMBER can match them: "17½" gives "17 1/2". */
 export function spellFractions(text: string): string {
-  return text.replace(/(\d?)\s?([½¼¾⅛⅜⅝⅞])/g, (_whole, digit: string, sign: string) =>
-    `${digit} ${FRACTION_SIGNS[sign] ?? ""}`.trimStart(),
+  return text.replace(/(?:(\d)\s?)?([½¼¾⅛⅜⅝⅞])/g, (_whole, digit: string | undefined, sign: string) =>
+    `${digit ?? ""} ${FRACTION_SIGNS[sign] ?? ""}`.trimStart(),
   );
 }
 
@@ -33,6 +33,12 @@ export function parsePlainNumber(text: string): number | undefined {
   }
   if (!/^\d{0,7}(?:[.,]\d{1,6})?$/.test(text) || text === "") return undefined;
   return /^[1-9]\d{0,2},\d{3}$/.test(text) ? Number(text.replace(",", "")) : Number(text.replace(",", "."));
+}
+
+/** As `parsePlainNumber`, with a sign before the number allowed: "-12", "+30". */
+export function parseSignedNumber(text: string): number | undefined {
+  const value = parsePlainNumber(text.replace(/^[+-]/, ""));
+  return value === undefined || !text.startsWith("-") ? value : -value;
 }
 
 /** A number without trailing zeros, at most `decimals` of them: 651.6, 70.5, 25.4. */

@@ -1,6 +1,6 @@
 // Rim designations: 6J x 15 H2 ET30, 15 x 6 J, 13 x 5.50 B (ISO 4000-2:2021). Width is between the flanges and
 // about an inch less than overall; offset is mounting face to centre line, + when the face is outboard.
-import { sayNumber } from "./plain-numbers.ts";
+import { NUMBER, parsePlainNumber, parseSignedNumber, sayNumber } from "./plain-numbers.ts";
 import { RIM_DIAMETERS } from "./tables/rim-diameters.ts";
 import { RIM_FLANGES } from "./tables/rim-flanges.ts";
 import { basisOf, type TradeReading } from "./trade-reading.ts";
@@ -27,7 +27,7 @@ export function backSpaceMillimetres(widthInches: number, offsetMillimetres: num
 }
 
 function number(text: string | undefined): number | undefined {
-  return text === undefined ? undefined : Number(text.replace(",", "."));
+  return text === undefined ? undefined : parsePlainNumber(text);
 }
 
 interface RimParts {
@@ -37,31 +37,26 @@ interface RimParts {
   readonly flange: string | undefined;
 }
 
+const WIDTH_FIRST = new RegExp(
+  String.raw`(?<![\w.,/])(${NUMBER}) ?(${FLANGE})(?: ?[x×-] ?(1\d|2[0-4])(?![\d.]))?(?![A-Za-z])`,
+  "i",
+);
+const DIAMETER_FIRST = new RegExp(
+  String.raw`(?<![\w.,/])(1\d|2[0-4]) ?[x×] ?(${NUMBER}) ?(${FLANGE})(?!\w)`,
+  "i",
+);
+
 function parseRim(text: string): RimParts | undefined {
-  const size = String.raw`(\d{1,2}(?:[.,]\d{1,2})?)`;
-  const widthFirst = new RegExp(
-    String.raw`(?<![\w.,/])${size} ?(${FLANGE})(?: ?[x×-] ?(1\d|2[0-4])(?![\d.]))?(?![A-Za-z])`,
-    "i",
-  ).exec(text);
-  const diameterFirst = new RegExp(
-    String.raw`(?<![\w.,/])(1\d|2[0-4]) ?[x×] ?${size} ?(${FLANGE})?(?![\w])`,
-    "i",
-  ).exec(text);
-  if (widthFirst !== null) {
-    return {
-      written: widthFirst[0],
-      width: number(widthFirst[1]) ?? 0,
-      flange: widthFirst[2]?.toUpperCase(),
-      diameter: number(widthFirst[3]),
-    };
-  }
-  if (diameterFirst === null) return undefined;
-  return {
-    written: diameterFirst[0],
-    width: number(diameterFirst[2]) ?? 0,
-    flange: diameterFirst[3]?.toUpperCase(),
-    diameter: number(diameterFirst[1]),
-  };
+  const diameterFirst = DIAMETER_FIRST.exec(text);
+  const widthFirst = diameterFirst === null ? WIDTH_FIRST.exec(text) : null;
+  const match = diameterFirst ?? widthFirst;
+  if (match === null) return undefined;
+  const [written, one, other, third] = match;
+  const parts =
+    diameterFirst === null
+      ? { width: number(one), flange: other, diameter: number(third) }
+      : { width: number(other), flange: third, diameter: number(one) };
+  return { ...parts, written, width: parts.width ?? 0, flange: parts.flange?.toUpperCase() };
 }
 
 function flangeReading(letter: string | undefined): readonly TradeReading[] {
@@ -97,7 +92,9 @@ export function readRimDesignation(text: string): RimDesignation | undefined {
   const clean = text.slice(0, 2000).replace(/\s{1,20}/g, " ");
   const parts = parseRim(clean);
   if (parts === undefined || parts.width < 3 || parts.width > 16) return undefined;
-  const offset = number(/\b(?:ET|IS|offset)[ :=]{0,3}([+-]?\d{1,3}(?:[.,]\d)?)\b/i.exec(clean)?.[1]);
+  const offset = parseSignedNumber(
+    /\b(?:ET|IS|offset)[ :=]{0,3}([+-]?\d{1,3}(?:[.,]\d)?)\b/i.exec(clean)?.[1] ?? "",
+  );
   const hump = /\b(H2|FH2?|CH|EH2|H1|H)\b/.exec(clean)?.[1];
   const said = `${sayNumber(parts.width, 2)} inches wide between the flanges${parts.diameter === undefined ? "" : `, ${parts.diameter} inches across`}`;
   const size: TradeReading = {

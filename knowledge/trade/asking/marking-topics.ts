@@ -1,5 +1,5 @@
 // Questions about marks of approval and specification: glass, lamps, belts, mirrors, E numbers.
-import { readApprovalMark } from "../approval-mark.ts";
+import { type ApprovalMark, readApprovalMark } from "../approval-mark.ts";
 import { readBeltCode, readMirrorClass, US_BELT_REMARK } from "../belt-mirror-codes.ts";
 import {
   findGlazingSymbols,
@@ -16,43 +16,44 @@ import {
   readUnLampCode,
 } from "../lamp-codes.ts";
 import { UN_LAMP_CODES } from "../tables/lamp-codes-un.ts";
-import { type TopicReader, topicAnswer } from "./trade-question.ts";
+import type { TradeReading } from "../trade-reading.ts";
+import { type TopicReader, type TradeQuestion, topicAnswer } from "./trade-question.ts";
 
 const GLASS = /\bglass\b|windscreen|windshield|\bwindows?\b|\bpanes?\b|\bscreen\b|quarter ?light/;
 const LAMP = /\blamps?\b|\blights?\b|\blens(?:es)?\b|headl\w+|indicators?\b|reflectors?\b|repeaters?\b/;
 const RULE_DATES =
   "A mark dates its rule or the type's approval, never the car; almost nothing gives a not-after, for old stock and old tooling live long.";
 
+/** The approval on a pane. A lone "43R" is an answer to somebody's question more often than a question. */
+function approvalOnGlass(question: TradeQuestion): ApprovalMark | undefined {
+  const isGlass = GLASS.test(question.lower);
+  const found = isGlass || /\b43 ?r/.test(question.lower) ? readApprovalMark(question.text) : undefined;
+  return isGlass || question.isAsking || found?.authority !== undefined ? found : undefined;
+}
+
+/** DOT, its absence, and the UK rule of 1985: read only where the message speaks of glass. */
+function rulesOnGlass(question: TradeQuestion): readonly TradeReading[] {
+  const hasDot = /\bDOT ?\d/.test(question.text);
+  const lacksDot = /\bno dot\b|without (?:a )?dot\b|missing dot/.test(question.lower);
+  const isUkRule = /1985|laminated (?:screen|windscreen)s? (?:compulsory|required|law)/.test(question.lower);
+  return [...(hasDot || lacksDot ? [readGlassDot(!lacksDot)] : []), ...(isUkRule ? [UK_1985_REMARK] : [])];
+}
+
 /** "AS2 on my windscreen", "E11 43R-001234 on my glass", "DOT 318 on the window". */
 export const glassMarkTopic: TopicReader = (question) => {
+  if (!question.mayBeAnswered) return undefined;
   const isGlass = GLASS.test(question.lower);
+  const approval = approvalOnGlass(question);
+  const isPane = isGlass || approval?.regulationNumber === 43;
+  const symbols = isPane ? findGlazingSymbols(question.text).flatMap(readGlazingSymbol) : [];
+  const rules = isGlass && question.isAsking ? rulesOnGlass(question) : [];
   const items = readGlazingItems(question.text);
-  const found = isGlass || /\b43 ?r/.test(question.lower) ? readApprovalMark(question.text) : undefined;
-  // A lone "43R" is an answer to somebody's question more often than a question.
-  const approval = isGlass || question.isAsking || found?.authority !== undefined ? found : undefined;
-  const isMarked = items.length > 0 || approval !== undefined;
-  if (!question.mayBeAnswered || !(isMarked || (isGlass && question.isAsking))) return undefined;
-  const symbols =
-    isGlass || approval?.regulationNumber === 43
-      ? findGlazingSymbols(question.text).flatMap(readGlazingSymbol)
-      : [];
-  const hasDot = /\bDOT ?\d/.test(question.text);
-  const asksDot = /\bno dot\b|without (?:a )?dot\b|missing dot/.test(question.lower);
-  const dot = isGlass && (hasDot || asksDot) ? [readGlassDot(hasDot && !asksDot)] : [];
-  const toughened =
-    /1985|laminated (?:screen|windscreen)s? (?:compulsory|required|law)/.test(question.lower) && isGlass
-      ? [UK_1985_REMARK]
-      : [];
-  return topicAnswer(
-    "glass mark",
-    [...items, ...(approval?.readings ?? []), ...symbols, ...dot, ...toughened],
-    {
-      cannotSay: RULE_DATES,
-      lookNext:
-        "Read the rest of the mark in this order: maker, roman numeral, DOT number, model, figure and dots; and do it on every pane.",
-      cautions: ["lamp-law"],
-    },
-  );
+  return topicAnswer("glass mark", [...items, ...(approval?.readings ?? []), ...symbols, ...rules], {
+    cannotSay: RULE_DATES,
+    lookNext:
+      "Read the rest of the mark in this order: maker, roman numeral, DOT number, model, figure and dots; and do it on every pane.",
+    cautions: ["lamp-law"],
+  });
 };
 
 /** "what is E11", "e1 in a rectangle", "what does 7R mean on my lamp". */
@@ -70,7 +71,8 @@ export const approvalTopic: TopicReader = (question) => {
     return undefined;
   const approval = readApprovalMark(question.text);
   const isBareSmall = approval !== undefined && /^e/.test(approval.written) && !hasCue;
-  if (approval === undefined || isBareSmall) return undefined;
+  const isAnswer = approval?.authority === undefined && !question.isAsking;
+  if (approval === undefined || isBareSmall || isAnswer) return undefined;
   return topicAnswer("approval mark", approval.readings, {
     cannotSay: `The country approved the type; where and when the part was made stands elsewhere. ${RULE_DATES}`,
     lookNext: "Read the figures beside it: the first two are the series of amendments the type met.",

@@ -8,7 +8,7 @@ import {
 } from "../density.ts";
 import { materialsOfDensity } from "../material-candidates.ts";
 import { findAskedMaterialCode, findMaterialMarks } from "../material-mark.ts";
-import { NUMBER, parsePlainNumber, sayNumber } from "../plain-numbers.ts";
+import { NUMBER, parsePlainNumber, parseSignedNumber, sayNumber } from "../plain-numbers.ts";
 import { processesOfTraces } from "../process-traces.ts";
 import type { TradeReading } from "../trade-reading.ts";
 import { convertUnits, findUnit } from "../units.ts";
@@ -57,7 +57,7 @@ function massNear(lower: string, words: string): number | undefined {
 
 function waterCelsius(lower: string): number {
   const match = /(-?\d{1,3}(?:[.,]\d)?)\s?(?:°|deg(?:rees)?)?\s?(c|f|celsius|fahrenheit)\b/.exec(lower);
-  const value = parsePlainNumber(match?.[1] ?? "");
+  const value = parseSignedNumber(match?.[1] ?? "");
   if (match === null || value === undefined) return ROOM_TEMPERATURE;
   return match[2]?.startsWith("f") ? (convertUnits(value, "°F", "°C") ?? ROOM_TEMPERATURE) : value;
 }

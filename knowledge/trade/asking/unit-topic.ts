@@ -1,6 +1,6 @@
 // Questions that turn one unit into another: "what is 17 3/8 in in mm", "convert 30 lb ft to Nm". Where a word is
 // two units (gallon, hp) both are given.
-import { NUMBER, parsePlainNumber, sayNumber } from "../plain-numbers.ts";
+import { NUMBER, parseSignedNumber, sayNumber } from "../plain-numbers.ts";
 import type { TradeReading } from "../trade-reading.ts";
 import { convertUnits, findUnit, UNITS, type Unit } from "../units.ts";
 import { type TopicReader, topicAnswer } from "./trade-question.ts";
@@ -32,11 +32,6 @@ function unitsNamed(word: string): readonly Unit[] {
   return [unit, ...UNITS.filter((candidate) => candidate.id === twin)];
 }
 
-function signed(text: string): number | undefined {
-  const value = parsePlainNumber(text.replace(/^-/, ""));
-  return value === undefined ? undefined : value * (text.startsWith("-") ? -1 : 1);
-}
-
 function conversions(value: number, from: string, to: string): readonly TradeReading[] {
   return unitsNamed(from).flatMap((source) =>
     unitsNamed(to).flatMap((target) => {
@@ -59,7 +54,7 @@ export const unitTopic: TopicReader = (question) => {
   if (!question.mayBeAnswered) return undefined;
   const forward = FORWARD.exec(question.lower);
   const many = HOW_MANY.exec(question.lower);
-  const value = signed(forward?.[1] ?? many?.[2] ?? "1");
+  const value = parseSignedNumber(forward?.[1] ?? many?.[2] ?? "1");
   const [from, to] = forward === null ? [many?.[3], many?.[1]] : [forward[2], forward[3]];
   if (value === undefined || from === undefined || to === undefined) return undefined;
   return topicAnswer("units", conversions(value, from, to), {
