@@ -44,7 +44,7 @@ export function parseDateText(text: string): Interval | undefined {
 }
 
 /** The English name of a month, 1 to 12. */
-export function monthName(month: number): string {
+function monthName(month: number): string {
   return MONTH_NAMES[month - 1] ?? "";
 }
 

@@ -58,8 +58,10 @@ function authorityReading(authority: ApprovalAuthority): TradeReading {
   const since = accession(authority);
   const date =
     since === undefined ? "no day of joining in my table" : `no approval before ${formatInterval(since)}`;
+  const isVacant = authority.authority === "not assigned";
+  const whose = isVacant ? `not assigned${holder}` : `approved by ${authority.authority}${holder}`;
   return {
-    reading: `E${authority.number}: approved by ${authority.authority}${holder}; ${date}`,
+    reading: `E${authority.number}: ${whose}; ${date}`,
     why: "the number in the circle is the country that approved, not of manufacture nor of sale",
     basis: basisOf(authority),
   };

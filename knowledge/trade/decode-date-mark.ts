@@ -5,7 +5,7 @@ import { type Interval, intersect } from "../calendar/interval.ts";
 import type { DateMarkForm, DateMarkReader, DateMarkReading } from "./date-marks/date-mark-reading.ts";
 import { readFigureCode } from "./date-marks/figure-codes.ts";
 import { readGlassDots } from "./date-marks/glass-dots.ts";
-import { readDotGrid, readMouldClock } from "./date-marks/mould-dates.ts";
+import { readDayClock, readDotGrid, readMouldClock } from "./date-marks/mould-dates.ts";
 import { readTyreDate } from "./date-marks/tyre-date.ts";
 import {
   readDayMonthYear,
@@ -25,6 +25,7 @@ const READERS: readonly DateMarkReader[] = [
   readDayMonthYear,
   readMonthLetter,
   readMouldClock,
+  readDayClock,
   readDotGrid,
   readFigureCode,
 ];

@@ -65,10 +65,9 @@ export const UK_1985_REMARK: TradeReading = {
   basis: "SR (NI) 1999/454, regulation 37",
 };
 
-/** Date dots on glass follow no standard. */
-export const GLASS_DATE_REMARK: TradeReading = {
-  reading:
-    "figure and dots: the figure is the last of the year, the dots the month, counted down or up by maker",
-  why: "no standard; the decade comes from the car",
+/** Dots or bars under the letters of a word: no key is common to makers. */
+export const LETTER_DOTS_REMARK: TradeReading = {
+  reading: "dots or bars under letters: each letter stands for a month or a year by that maker's own key",
+  why: "no key is common to makers, and I hold none",
   basis: COMMON_PRACTICE,
 };

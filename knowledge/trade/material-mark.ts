@@ -98,7 +98,7 @@ function densityOf(code: string): Range | undefined {
 }
 
 /** Reads the code between the points (without them): "PP-TD20". */
-export function readMaterialCode(written: string): MaterialMark {
+function readMaterialCode(written: string): MaterialMark {
   const code = written.toUpperCase().replace(/\(AL\)/, "(Al)");
   const [head = "", ...suffixes] = splitOutside(code, "-");
   const polymerTexts = splitOutside(unwrap(head), "+");

@@ -142,6 +142,12 @@ function checkReading(vin: string): TradeReading {
   };
 }
 
+const SCHEME_READING: TradeReading = {
+  reading: "seventeen characters: US cars from model year 1981; elsewhere since ISO 3779 of February 1977",
+  why: "on a car of 1978 or before it would be exceptionally early: look for a later plate or a re-issued number",
+  basis: "49 CFR 565; ISO 3779:1977",
+};
+
 function yearReadings(vin: string, isAmerican: boolean): readonly TradeReading[] {
   const years = vinModelYears(vin);
   if (years.length === 0) return [];
@@ -194,6 +200,12 @@ export function readVin(written: string): VinReading | undefined {
     country,
     isSmallMaker: vin[2] === "9",
     notBefore: isYearSure ? yearInterval(firstYear - 1) : undefined,
-    readings: [checkReading(vin), ...origin, ...yearReadings(vin, isAmerican), ...smallMakerReading(vin)],
+    readings: [
+      checkReading(vin),
+      ...origin,
+      ...yearReadings(vin, isAmerican),
+      ...smallMakerReading(vin),
+      SCHEME_READING,
+    ],
   };
 }

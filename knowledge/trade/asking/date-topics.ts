@@ -3,6 +3,7 @@ import { formatInterval } from "../../calendar/date-text.ts";
 import { type Interval, monthStart } from "../../calendar/interval.ts";
 import type { DateMarkForm, DateMarkReading } from "../date-marks/date-mark-reading.ts";
 import { decodeDateMark } from "../decode-date-mark.ts";
+import { LETTER_DOTS_REMARK } from "../glazing-mark.ts";
 import type { TradeReading } from "../trade-reading.ts";
 import { type TopicReader, type TradeContext, topicAnswer } from "./trade-question.ts";
 
@@ -101,26 +102,47 @@ export const tyreDateTopic: TopicReader = (question) => {
     why: "weeks run to 53 at most; pages that read month and year are wrong",
     basis: "49 CFR 574",
   };
-  return topicAnswer("tyre date", readings.length === 0 ? [none] : groupReadings(readings), {
-    cannotSay:
-      "It dates the tyre, never the car; with three figures the decade stays open unless a triangle or the pattern tells.",
-    lookNext:
-      "Only one sidewall need carry the full number: look at the other side too, and at the speed letter and size.",
-    cautions: ["wheel"],
-  });
+  const retread: readonly TradeReading[] = /retread|re-?mould|recap/.test(question.lower)
+    ? [
+        {
+          reading: "on a retread the number dates the retreading, not the casing",
+          why: "the retreader adds his own number",
+          basis: "49 CFR 574.5; 80 FR 19553",
+        },
+      ]
+    : [];
+  return topicAnswer(
+    "tyre date",
+    [...(readings.length === 0 ? [none] : groupReadings(readings)), ...retread],
+    {
+      cannotSay:
+        "It dates the tyre, never the car; with three figures the decade stays open unless a triangle or the pattern tells.",
+      lookNext:
+        "Only one sidewall need carry the full number: look at the other side too, and at the speed letter and size.",
+      cautions: ["wheel"],
+    },
+  );
 };
 
 /** "..7 on the windscreen, what date is that". */
 export const glassDateTopic: TopicReader = (question) => {
   if (!question.isAsking || !question.mayBeAnswered) return undefined;
   const spotted = spotGlassDots(question.text);
-  if (spotted === undefined) return undefined;
-  const readings = decodeDateMark(spotted.mark, {
-    form: "glass-dots",
-    era: eraOf(question.context),
-    today: question.context.today,
-  });
-  return topicAnswer("glass date", groupReadings(readings), {
+  const isUnderLetters =
+    /\b(?:dots?|bars?|lines?) (?:under|below|over|above) (?:the |some |two |three )?letters?/.test(
+      question.lower,
+    );
+  if (spotted === undefined && !isUnderLetters) return undefined;
+  const dates =
+    spotted === undefined
+      ? []
+      : decodeDateMark(spotted.mark, {
+          form: "glass-dots",
+          era: eraOf(question.context),
+          today: question.context.today,
+        });
+  const readings = [...groupReadings(dates), ...(isUnderLetters ? [LETTER_DOTS_REMARK] : [])];
+  return topicAnswer("glass date", readings, {
     cannotSay:
       "There is no standard: makers counted the dots by two opposite habits. The decade comes from the car.",
     lookNext:

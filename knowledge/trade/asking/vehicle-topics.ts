@@ -1,6 +1,7 @@
 // Questions about the car itself: vehicle numbers, dated rules, wires, paint, provenance, spreads, cautions.
+import { formatInterval, parseDateText } from "../../calendar/date-text.ts";
 import { CAUTION_TAIL } from "../cautions.ts";
-import { datedRulesFor } from "../dated-rules.ts";
+import { datedRulesFor, highStopLampRule } from "../dated-rules.ts";
 import { readPaintSystems, readProvenanceGrades, readSmallRunSpreads } from "../provenance.ts";
 import { CAUTIONS } from "../tables/cautions.ts";
 import { basisOf, type TradeReading } from "../trade-reading.ts";
@@ -62,12 +63,36 @@ export const vinTopic: TopicReader = (question) => {
   });
 };
 
+const HIGH_STOP_WORDS = {
+  none: "not yet allowed for in the rule",
+  allowed: "allowed, not required",
+  required: "required",
+  open: "the date lies across a border of the rule: the day of manufacture decides",
+} as const;
+
+/** What the high stop lamp rule asks of a car whose day or month of building the question gives ("1985-08-31"). */
+function builtReadings(lower: string): readonly TradeReading[] {
+  const date = /\b\d{4}(?:-\d{2}){0,2}\b/.exec(lower)?.[0] ?? "";
+  const built = parseDateText(date);
+  const isHighStop = datedRulesFor(lower).some((rule) =>
+    rule.requirement.sign.startsWith("centre high stop"),
+  );
+  if (built === undefined || !isHighStop) return [];
+  return [
+    {
+      reading: `US passenger car made ${formatInterval(built)}: ${HIGH_STOP_WORDS[highStopLampRule(built)]}`,
+      why: "made on or after 1 September 1985 means required, whatever the model year",
+      basis: "FMVSS 108; NHTSA 86-3.1 and 86-4.17",
+    },
+  ];
+}
+
 /** "when did high level brake lights become compulsory". */
 export const datedRuleTopic: TopicReader = (question) => {
   const asks =
     /\bwhen\b|since|compulsory|required|mandatory|introduced|\bfirst\b|what year|how early|how late|before \d{4}|in \d{4}/;
   if (!question.isAsking || !question.mayBeAnswered || !asks.test(question.lower)) return undefined;
-  return topicAnswer("dated rule", datedRulesFor(question.lower), {
+  return topicAnswer("dated rule", [...builtReadings(question.lower), ...datedRulesFor(question.lower)], {
     cannotSay:
       "A rule's start gives a not-before for what carries the sign. It gives no not-after, and small makers were often exempt.",
     lookNext: "Look for a date of manufacture on the part itself: it outweighs any rule.",

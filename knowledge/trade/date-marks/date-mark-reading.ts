@@ -50,7 +50,7 @@ export function yearsEnding(figures: string, era: Interval): readonly number[] {
 }
 
 /** A month of a year, or undefined when there is no such month. */
-export function findMonth(year: number, month: number): Interval | undefined {
+function findMonth(year: number, month: number): Interval | undefined {
   return month >= 1 && month <= 12 ? monthInterval(year, month) : undefined;
 }
 

@@ -1,6 +1,7 @@
 // Dates set in moulds by hand: the clock insert (arrow at the month, year in the centre, split by the arrow as
 // 8|1) and the grid of years with dots. They are set when somebody remembers, so a date is "not before".
-import { type Interval, monthStart } from "../../calendar/interval.ts";
+import { isCivilDay } from "../../calendar/civil-day.ts";
+import { dayInterval, type Interval, monthStart } from "../../calendar/interval.ts";
 import { COMMON_PRACTICE } from "../trade-reading.ts";
 import { type DateMarkReading, monthReadings, yearsEnding } from "./date-mark-reading.ts";
 
@@ -27,6 +28,21 @@ export function readMouldClock(text: string, era: Interval): readonly DateMarkRe
     interval: { from: reading.interval.from + 12, to: reading.interval.to + 12 },
   }));
   return [...readings, ...later];
+}
+
+/** "day 12, month 7, year 81": three clocks side by side. */
+export function readDayClock(text: string, era: Interval): readonly DateMarkReading[] {
+  const match = /^day (\d{1,2}),? month (\d{1,2}),? year (\d{4}|\d{1,2})$/i.exec(text);
+  if (match === null) return [];
+  const [day, month] = [Number(match[1]), Number(match[2])];
+  const told = {
+    form: "clock",
+    why: "day, month and year clocks side by side",
+    basis: COMMON_PRACTICE,
+  } as const;
+  return yearsEnding(match[3] ?? "", era)
+    .filter((year) => isCivilDay(year, month, day))
+    .map((year) => ({ ...told, interval: dayInterval(year, month, day) }));
 }
 
 /** "last year 79, 5 dots" or "79: .....": the count of dots in the last year that has any is the month. */

@@ -16,7 +16,7 @@ interface TyreCode {
 }
 
 /** Takes the last group of three or four figures after DOT, or the bare figures; undefined when there are none. */
-export function parseTyreCode(text: string): TyreCode | undefined {
+function parseTyreCode(text: string): TyreCode | undefined {
   const match =
     /(?:^|[^0-9,/])(\d{2})(\d{1,2})\s{0,2}(?:[△▲▵◁◀<]|(?:and |with |then )?(?:a )?(?:small )?triangle)?[\s.?!)"']{0,4}$/i.exec(
       text.slice(-60),

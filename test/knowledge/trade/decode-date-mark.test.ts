@@ -113,6 +113,7 @@ describe("figures and signs", () => {
     ["1981-W31", ["27 July to 2 August 1981"]],
     ["arrow at 7, centre 81", ["July 1981"]],
     ["arrow at 1, centre 8|1", ["January 1981", "January 1982"]],
+    ["day 12, month 7, year 81", ["12 July 1981"]],
     ["last year 79, 5 dots", ["May 1979"]],
     ["79: 12 dots", ["December 1979", "1980"]],
   ])("%s reads as %j", (mark, expected) => {

@@ -75,7 +75,7 @@ describe("what the positions say", () => {
   test("third character 9 is a small maker: 12 to 14 are not serial", () => {
     const read = readVin("SA9GDM9AXKP042788");
     expect(read?.isSmallMaker).toBe(true);
-    expect(read?.readings.at(-1)?.reading).toContain("only 15 to 17 are the serial");
+    expect(read?.readings.at(-2)?.reading).toContain("only 15 to 17 are the serial");
     expect(readVin("1M8GDM9AXKP042788")?.isSmallMaker).toBe(false);
   });
 });
