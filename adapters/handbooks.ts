@@ -13,6 +13,7 @@ export interface OpenHandbook {
 /** A handbook that cannot be used. `message` is one line; `problems` has a line for each thing to mend. */
 export class BrokenHandbookError extends OutsideError {
   readonly problems: readonly string[];
+  readonly folder: string;
 
   constructor(folder: string, problems: readonly Problem[]) {
     const lines = problems.map(problemText);
@@ -21,6 +22,7 @@ export class BrokenHandbookError extends OutsideError {
       others > 0 ? ` (and ${others} more; witness-mark check --handbook ${folder} lists them)` : "";
     super(`handbook ${folder}: ${lines[0] ?? "is unsound"}${more}`);
     this.name = "BrokenHandbookError";
+    this.folder = folder;
     this.problems = lines;
   }
 }

@@ -139,6 +139,9 @@ function refuse(lines: readonly string[]): void {
 try {
   await main();
 } catch (failure) {
-  if (failure instanceof BrokenHandbookError) refuse([`${failure.message}`, ...failure.problems.slice(1)]);
-  else refuse([failureLine(failure)]);
+  if (failure instanceof BrokenHandbookError) {
+    refuse([`handbook ${failure.folder}: ${failure.problems.length} to mend`, ...failure.problems]);
+  } else {
+    refuse([failureLine(failure)]);
+  }
 }

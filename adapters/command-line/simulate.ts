@@ -17,7 +17,7 @@ export async function run(written: readonly string[]): Promise<void> {
     n: "text",
     seed: "text",
   });
-  const cases = wholeNumber("simulate", "n", n, { from: 1, to: 1_000_000, otherwise: 1000 });
+  const cases = wholeNumber("simulate", "n", n, { from: 1, to: 100_000, otherwise: 1000 });
   const start = wholeNumber("simulate", "seed", seed, { from: 0, to: Number.MAX_SAFE_INTEGER, otherwise: 1 });
   const { part, goal, tables } = await openPartTables("simulate", options);
 

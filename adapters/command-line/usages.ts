@@ -44,7 +44,7 @@ export const usages: Readonly<Record<string, Usage>> = {
     lines: [
       "witness-mark simulate --part KIND [--n N] [--seed S] [--handbook DIR] [--goal G] [--car TEXT] [--json]",
       PART,
-      "  --n N            how many cases, 1 to 1000000; 1000 when not given",
+      "  --n N            how many cases, 1 to 100000; 1000 when not given",
       "  --seed S         a whole number; the same number gives the same cases; 1 when not given",
       HANDBOOK,
       GOAL,

@@ -1,0 +1,95 @@
+import { existsSync, mkdirSync, writeFileSync } from "node:fs";
+import { createServer } from "node:net";
+import { join } from "node:path";
+import { expect, test } from "vitest";
+import { mainProgram, newFolder, type Running, run, shrike, start } from "./program.ts";
+
+async function addressOf(running: Running): Promise<string> {
+  const lines = await running.lines(2);
+  const address = /http:\/\/[^/ ]+/u.exec(lines.join("\n"))?.[0];
+  if (address === undefined) throw new Error(`no address in ${lines.join(" | ")}`);
+  return address;
+}
+
+test("without a terminal it serves its health until it is asked to stop, and stops cleanly", async () => {
+  for (const signal of ["SIGTERM", "SIGINT"] as const) {
+    const folder = newFolder();
+    const running = start(mainProgram, [], { folder, environment: { PORT: "0" } });
+    const address = await addressOf(running);
+    expect((await fetch(`${address}/healthz`)).status).toBe(200);
+    expect((await fetch(`${address}/readyz`)).status).toBe(200);
+    running.process.kill(signal);
+    expect(await running.ended).toMatchObject({ status: 0, signal: null });
+    expect(existsSync(join(folder, "data", "conversations.jsonl.lock"))).toBe(false);
+  }
+});
+
+test("two of them do not share one folder of data", async () => {
+  const folder = newFolder();
+  const first = start(mainProgram, [], { folder, environment: { PORT: "0" } });
+  await addressOf(first);
+  const second = await run(mainProgram, [], "", { folder, environment: { PORT: "0" } });
+  expect(second.status).toBe(1);
+  expect(second.err).toMatch(/is using this store\n$/u);
+  first.process.kill("SIGTERM");
+  expect((await first.ended).status).toBe(0);
+});
+
+test("every fault of the configuration is listed, without its value, and nothing starts", async () => {
+  const environment = { PORT: "seventy", LOG_LEVEL: "secret-level" };
+  const { status, out, err } = await run(mainProgram, [], "", { environment });
+  expect({ status, out }).toEqual({ status: 1, out: "" });
+  expect(err.trimEnd().split("\n")).toHaveLength(2);
+  expect(err).not.toMatch(/seventy|secret-level/u);
+});
+
+test("a broken handbook never starts serving: its problems are printed", async () => {
+  const folder = newFolder();
+  mkdirSync(join(folder, "book"));
+  writeFileSync(join(folder, "book", "handbook.yaml"), "format: 1\nid: Not An Id\n");
+  const environment = { HANDBOOKS: `${shrike},book`, PORT: "0" };
+  const { status, out, err } = await run(mainProgram, [], "", { folder, environment });
+  expect({ status, out }).toEqual({ status: 1, out: "" });
+  expect(err).toMatch(/handbook\.yaml:2:\d+/u);
+  expect(existsSync(join(folder, "data"))).toBe(false);
+});
+
+test("a port in use ends it with one clear line", async () => {
+  const server = createServer();
+  const port = await new Promise<number>((resolve) => {
+    server.listen(0, "127.0.0.1", () => {
+      const address = server.address();
+      resolve(typeof address === "object" && address !== null ? address.port : 0);
+    });
+  });
+  const { status, out, err } = await run(mainProgram, [], "", {
+    environment: { PORT: `${port}`, LOG_LEVEL: "warn" },
+  });
+  server.close();
+  expect({ status, out }).toEqual({ status: 1, out: "" });
+  expect(err).toBe(
+    `PORT: ${port} on 127.0.0.1 is in use by another program; set PORT to a free one, or 0 for any\n`,
+  );
+});
+
+test("a variable that is nearly one of ours is mentioned in the log, which is no part of the output", async () => {
+  const running = start(mainProgram, [], { environment: { PORT: "0", HANDBOOK: "x" } });
+  await addressOf(running);
+  running.process.kill("SIGTERM");
+  const { out, err } = await running.ended;
+  expect(err).toContain("did you mean HANDBOOKS");
+  expect(out).not.toContain("{");
+});
+
+test("the log is JSON, an object a line", async () => {
+  const folder = newFolder();
+  const running = start(mainProgram, [], { folder, environment: { PORT: "0" } });
+  await addressOf(running);
+  running.process.kill("SIGTERM");
+  const { err } = await running.ended;
+  const events = err
+    .trimEnd()
+    .split("\n")
+    .map((line) => JSON.parse(line).msg);
+  expect(events).toEqual(["serving", "stopping"]);
+});

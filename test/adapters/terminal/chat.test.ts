@@ -1,0 +1,115 @@
+import { spawn } from "node:child_process";
+import { existsSync } from "node:fs";
+import { stripVTControlCharacters } from "node:util";
+import { describe, expect, test } from "vitest";
+import { commandLine, newFolder, run, shrike, start } from "../program.ts";
+
+const chat = ["chat", "--handbook", shrike];
+const ESCAPE = "\u001b";
+
+describe("the chat in a pipe", () => {
+  test("greets, gives three examples, answers each line, and ends with its input", async () => {
+    const { status, out, err } = await run(commandLine, chat, "which rear spoiler is this?\nrough inside\n");
+    expect({ status, err }).toEqual({ status: 0, err: "" });
+    const greeting = out.split("\n").slice(0, 8).join("\n");
+    expect(greeting.match(/^ {2}- /gmu)).toHaveLength(3);
+    expect(out).toMatch(/inside/u);
+  });
+
+  test("prints neither prompt nor escapes, and no line over 80 columns", async () => {
+    const { out } = await run(commandLine, chat, "which rear spoiler is this?\nwhy do you ask?\n");
+    expect(out).not.toContain(ESCAPE);
+    expect(out).not.toMatch(/^> /mu);
+    for (const line of out.split("\n")) expect([...line].length).toBeLessThanOrEqual(80);
+  });
+
+  test("its own three examples are understood", async () => {
+    const { out } = await run(commandLine, chat, "bye\n");
+    const examples = out.split("\n").flatMap((line) => (line.startsWith("  - ") ? [line.slice(4)] : []));
+    expect(examples).toHaveLength(3);
+    for (const example of examples) {
+      const message = `${JSON.stringify({ from: "u1", text: example })}\n`;
+      const reply = await run(commandLine, ["converse", "--handbook", shrike, "--json"], message);
+      expect(JSON.parse(reply.out).part, example).not.toBeNull();
+    }
+  });
+
+  test("a number answers the question before it", async () => {
+    const { out } = await run(commandLine, chat, "which rear spoiler is this?\n1\n");
+    const [, second = ""] = out.split("I read", 2);
+    expect(second).not.toBe("");
+  });
+
+  test("bye ends it, and what follows is not answered", async () => {
+    const one = await run(commandLine, chat, "which rear spoiler is this?\nBye\n");
+    const more = await run(commandLine, chat, "which rear spoiler is this?\nBye\nrough inside\n");
+    expect(more).toEqual(one);
+  });
+
+  test("a reader that stops reading ends it quietly", async () => {
+    const running = start(commandLine, chat);
+    await running.lines(2);
+    running.process.stdout?.destroy();
+    running.write("which rear spoiler is this?\nrough inside\n".repeat(50));
+    running.process.stdin?.end();
+    expect(await running.ended).toMatchObject({ status: 0, err: "" });
+  });
+});
+
+/** A pseudo terminal by util-linux's script, which gives the chat a real TTY on both sides. */
+const script = "/usr/bin/script";
+
+interface Screen {
+  readonly text: string;
+  readonly status: number | null;
+}
+
+function atTerminal(keys: readonly string[], environment: Record<string, string> = {}): Promise<Screen> {
+  const command = `${process.execPath} ${commandLine} ${chat.join(" ")}`;
+  const child = spawn(script, ["-q", "-e", "-c", command, "/dev/null"], {
+    cwd: newFolder(),
+    env: { PATH: process.env.PATH ?? "", TERM: "xterm-256color", ...environment },
+  });
+  let text = "";
+  let pressed = 0;
+  const press = () => {
+    // Each prompt that has not been answered yet gets the next keys.
+    const prompts = stripVTControlCharacters(text).split(/(?:^|\n)\r?> /u).length - 1;
+    if (prompts <= pressed) return;
+    child.stdin.write(keys[pressed] ?? "\u0004");
+    pressed += 1;
+  };
+  return new Promise((resolve, reject) => {
+    child.on("error", reject);
+    child.stdout.setEncoding("utf8").on("data", (piece: string) => {
+      text += piece;
+      press();
+    });
+    child.on("close", (status) => resolve({ text, status }));
+  });
+}
+
+describe.skipIf(!existsSync(script))("the chat at a terminal (needs script of util-linux)", () => {
+  test("prompts, answers in colour, and ends with Ctrl-D", async () => {
+    const { text, status } = await atTerminal(["which rear spoiler is this?\r"]);
+    expect(status).toBe(0);
+    expect(text).toContain(`${ESCAPE}[1m`);
+    expect(stripVTControlCharacters(text)).toMatch(/^\r?> /mu);
+  });
+
+  test("NO_COLOR takes every colour away", async () => {
+    const { text } = await atTerminal(["which rear spoiler is this?\r"], { NO_COLOR: "1" });
+    expect(text).toContain("spoiler");
+    expect(text.split(ESCAPE).some((piece) => /^\[[0-9;]*m/u.test(piece))).toBe(false);
+  });
+
+  test("Ctrl-C ends it cleanly", async () => {
+    expect((await atTerminal(["\u0003"])).status).toBe(0);
+  });
+
+  test("lines pasted together are one message", async () => {
+    const { text } = await atTerminal(["rear spoiler here\rrough inside\r1180 mm wide\r"]);
+    const read = stripVTControlCharacters(text).match(/I read/gu) ?? [];
+    expect(read).toHaveLength(1);
+  });
+});
