@@ -5,6 +5,7 @@
 import { notThere, type ReportValue } from "../evidence/report.ts";
 import type { Feature, MeasurementFeature, StateFeature } from "../handbook/schema.ts";
 import { chancesOfBins, sizeBins, valueOfBin } from "./answer-bins.ts";
+import { KIN_LIKENESS } from "./likelihood.ts";
 import type { MeasurementTable } from "./measurement-table.ts";
 import type { StateTable } from "./state-table.ts";
 
@@ -19,6 +20,8 @@ export interface AnswerRows {
   readonly answers: readonly PlannedAnswer[];
   /** P(answer | variant), row-major, distinct rows × answers. */
   readonly rows: Float64Array;
+  /** P(answer | kin of the variant), for the same rows. */
+  readonly kinRows: Float64Array;
   /** The row of each variant. */
   readonly rowOf: Int32Array;
   readonly rowCount: number;
@@ -48,7 +51,22 @@ export function stateAnswers(feature: StateFeature, table: StateTable): AnswerRo
     const label = named?.name ?? noneLabel(feature);
     return { id: state, label, value: { kind: "state", state } };
   });
-  return { answers, rows, rowOf: table.rowOf, rowCount: table.rowCount, flat: through(table.flat, 0) };
+  const flat = through(table.flat, 0);
+  return {
+    answers,
+    rows,
+    kinRows: kinsOf(rows, flat),
+    rowOf: table.rowOf,
+    rowCount: table.rowCount,
+    flat,
+  };
+}
+
+/** A kin answers as its variant or, less often, as anything. */
+function kinsOf(rows: Float64Array, flat: Float64Array): Float64Array {
+  return rows.map(
+    (chance, index) => KIN_LIKENESS * chance + (1 - KIN_LIKENESS) * (flat[index % flat.length] as number),
+  );
 }
 
 /** What the answer "there is none" is called. */
@@ -121,5 +139,6 @@ function rowPerVariant(
   byVariant.forEach((row, variant) => {
     rows.set(row, variant * width);
   });
-  return { answers, rows, rowOf: Int32Array.from(byVariant.keys()), rowCount: byVariant.length, flat };
+  const rowOf = Int32Array.from(byVariant.keys());
+  return { answers, rows, kinRows: kinsOf(rows, flat), rowOf, rowCount: byVariant.length, flat };
 }

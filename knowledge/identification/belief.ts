@@ -4,9 +4,9 @@ import type { Report } from "../evidence/report.ts";
 import { normaliseLogarithms } from "../numbers/log-sum-exp.ts";
 import { type CarGround, carGround } from "./car-ground.ts";
 import type { CompiledPart } from "./compiled-part.ts";
-import { type Evidence, evidenceOf, KIN_LIKENESS, logLikelihoodOf } from "./evidence.ts";
+import { type Evidence, evidenceOf, logLikelihoodOf } from "./evidence.ts";
 import { type Fact, factsOf } from "./facts.ts";
-import type { VariantLikelihood } from "./likelihood.ts";
+import { KIN_LIKENESS, type VariantLikelihood } from "./likelihood.ts";
 import { logJoint } from "./posterior.ts";
 
 export interface Belief {
@@ -18,6 +18,8 @@ export interface Belief {
   /** ln prior + Σ ln likelihood, one per hypothesis. */
   readonly joint: Float64Array;
   readonly probabilities: Float64Array;
+  /** ln P(h, all facts but one), worked out when first asked for: a cache. */
+  readonly without: Map<Fact, Float64Array>;
 }
 
 interface Kept {
@@ -49,7 +51,16 @@ function workOut(compiled: CompiledPart, ground: CarGround, reports: readonly Re
     ground.logPrior,
     evidence.map((item) => item.logLikelihood),
   );
-  return { compiled, ground, facts, answered, evidence, joint, probabilities: normaliseLogarithms(joint) };
+  return {
+    compiled,
+    ground,
+    facts,
+    answered,
+    evidence,
+    joint,
+    probabilities: normaliseLogarithms(joint),
+    without: new Map(),
+  };
 }
 
 /** ln P(fact | h) of one fact by itself, tempered as it stands among all facts. */
@@ -61,23 +72,35 @@ export function factAlone(belief: Belief, fact: Fact): Float64Array {
 
 /** ln P(h, all facts but this one), the tempering of the others left as it is, so that weights add up. */
 export function jointWithout(belief: Belief, fact: Fact): Float64Array {
+  const known = belief.without.get(fact);
+  if (known) return known;
+  const joint = subtracted(belief, fact);
+  belief.without.set(fact, joint);
+  return joint;
+}
+
+function subtracted(belief: Belief, fact: Fact): Float64Array {
   const own = belief.evidence.find((item) => item.facts.includes(fact));
   if (!own) return belief.joint;
+  const joint = new Float64Array(belief.joint.length);
+  for (let h = 0; h < joint.length; h += 1) {
+    joint[h] = (belief.joint[h] as number) - (own.logLikelihood[h] as number);
+  }
   const others = own.facts.filter((other) => other !== fact);
-  const rest = logLikelihoodOf(belief.compiled, belief.ground, others, belief.answered);
-  return belief.joint.map(
-    (log, h) => log - (own.logLikelihood[h] as number) + (others.length > 0 ? (rest[h] as number) : 0),
-  );
+  return others.length === 0
+    ? joint
+    : logJoint(joint, [logLikelihoodOf(belief.compiled, belief.ground, others, belief.answered)]);
 }
 
 /** ln P(h, all facts but this one) as if it had never been told: its group is tempered anew. */
 export function jointUntold(belief: Belief, fact: Fact): Float64Array {
   const group = belief.compiled.groups.get(fact.feature);
-  const joint = jointWithout(belief, fact);
+  if (!group) return jointWithout(belief, fact);
+  const joint = Float64Array.from(jointWithout(belief, fact));
   const answered = new Set([...belief.answered].filter((feature) => feature !== fact.feature));
   for (const item of belief.evidence) {
     const [first] = item.facts;
-    if (!first || item.facts.includes(fact) || !group?.features.includes(first.feature)) continue;
+    if (!first || item.facts.includes(fact) || !group.features.includes(first.feature)) continue;
     const anew = logLikelihoodOf(belief.compiled, belief.ground, item.facts, answered);
     anew.forEach((log, h) => {
       joint[h] = (joint[h] as number) + log - (item.logLikelihood[h] as number);
@@ -92,13 +115,15 @@ export function jointUntold(belief: Belief, fact: Fact): Float64Array {
  */
 export function shareOfFact(belief: Belief, whole: VariantLikelihood, part: VariantLikelihood): number {
   const { space } = belief.compiled;
-  const shares = whole.byVariant.map((chance, variant) => (part.byVariant[variant] as number) / chance);
   const kin = (likelihood: VariantLikelihood, variant: number): number =>
     KIN_LIKENESS * (likelihood.byVariant[variant] as number) + (1 - KIN_LIKENESS) * likelihood.flat;
-  return belief.probabilities.reduce((sum, probability, h) => {
+  let sum = 0;
+  for (let h = 0; h < space.size; h += 1) {
+    const probability = belief.probabilities[h] as number;
     const variant = space.variants[h] as number;
-    if (h < space.inHandbook) return sum + probability * (shares[variant] as number);
-    if (variant < 0) return sum + (probability * part.flat) / whole.flat;
-    return sum + (probability * kin(part, variant)) / kin(whole, variant);
-  }, 0);
+    if (variant < 0) sum += (probability * part.flat) / whole.flat;
+    else if (h >= space.inHandbook) sum += (probability * kin(part, variant)) / kin(whole, variant);
+    else sum += (probability * (part.byVariant[variant] as number)) / (whole.byVariant[variant] as number);
+  }
+  return sum;
 }

@@ -19,8 +19,8 @@ export interface CarGround {
   readonly serviceMarks: readonly (readonly Interval[])[];
   readonly prior: Float64Array;
   readonly logPrior: Float64Array;
-  /** Rows of the date questions while no mark was read, by feature: a cache. */
-  readonly dateRows: Map<string, Float64Array>;
+  /** Rows of the questions about dates and the car while no mark was read, by question: a cache. */
+  readonly questionRows: Map<string, Float64Array>;
   /** The classes of each goal asked: a cache. */
   readonly classes: Map<Goal, Classes>;
 }
@@ -85,7 +85,7 @@ function workOut(compiled: CompiledPart, car: CarDescription): CarGround {
     serviceMarks,
     prior,
     logPrior: prior.map(Math.log),
-    dateRows: new Map(),
+    questionRows: new Map(),
     classes: new Map(),
   };
 }

@@ -8,6 +8,7 @@ import type { Belief } from "./belief.ts";
 import { carGround } from "./car-ground.ts";
 import type { CompiledPart } from "./compiled-part.ts";
 import { dateLikelihood } from "./date-likelihood.ts";
+import type { Fact } from "./facts.ts";
 import { type CarField, type CarQuestion, carFields, type PlannedCarAnswer } from "./question-plan.ts";
 
 /** More calendar years than this are not offered as answers. */
@@ -65,6 +66,21 @@ function namesOf(
  * P(answer) is the share of production for years, even for names. A hypothesis that no answer allows: P(answer).
  */
 export function carRows(belief: Belief, car: CarDescription, question: CarQuestion): Float64Array {
+  const { compiled, ground } = belief;
+  const marks = belief.facts.filter(({ feature }) => compiled.dates.has(feature));
+  const kept = marks.length === 0 ? ground.questionRows.get(question.id) : undefined;
+  if (kept) return kept;
+  const rows = workOut(belief, car, question, marks);
+  if (marks.length === 0) ground.questionRows.set(question.id, rows);
+  return rows;
+}
+
+function workOut(
+  belief: Belief,
+  car: CarDescription,
+  question: CarQuestion,
+  marks: readonly Fact[],
+): Float64Array {
   const { compiled } = belief;
   const width = question.answers.length;
   const { size } = compiled.space;
@@ -72,7 +88,6 @@ export function carRows(belief: Belief, car: CarDescription, question: CarQuesti
   const shares = question.answers.map((answer) =>
     question.field === "built" ? productionShare(belief, answer.car.built) : 1,
   );
-  const marks = belief.facts.filter(({ feature }) => compiled.dates.has(feature));
   question.answers.forEach((answer, column) => {
     const ground = carGround(compiled, { ...car, ...answer.car });
     const dated = dateLikelihood(compiled, ground, marks);

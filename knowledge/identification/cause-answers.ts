@@ -2,8 +2,8 @@
 import type { AnswerRows } from "./answer-rows.ts";
 import type { Belief } from "./belief.ts";
 import type { CauseTable } from "./cause-table.ts";
-import { KIN_LIKENESS } from "./evidence.ts";
 import type { Fact } from "./facts.ts";
+import { KIN_LIKENESS } from "./likelihood.ts";
 import type { VariantRows } from "./question-rows.ts";
 import { reportsByState } from "./state-reports.ts";
 import { causeLikelihood } from "./variant-likelihood.ts";

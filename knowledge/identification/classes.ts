@@ -77,3 +77,12 @@ export function heaviestFirst(weights: ArrayLike<number>): readonly number[] {
     (one, other) => (weights[other] as number) - (weights[one] as number) || one - other,
   );
 }
+
+/** Index of the greatest weight, the first of equal ones; −1 for none. */
+export function heaviest(weights: ArrayLike<number>): number {
+  let best = -1;
+  for (let index = 0; index < weights.length; index += 1) {
+    if (best < 0 || (weights[index] as number) > (weights[best] as number)) best = index;
+  }
+  return best;
+}

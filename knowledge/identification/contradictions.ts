@@ -3,6 +3,7 @@ import { logSumExp } from "../numbers/log-sum-exp.ts";
 import { type Belief, factAlone, jointWithout } from "./belief.ts";
 import type { Fact } from "./facts.ts";
 import type { Contradiction, Duel } from "./identification.ts";
+import { logJoint } from "./posterior.ts";
 import { stateProbability } from "./state-probability.ts";
 
 /** Alarm of either rule; false alarms 6.5 % in simulated cases without a wrong report (identification method, 7). */
@@ -35,11 +36,13 @@ export function misreadProbability(belief: Belief, fact: Fact): number {
 }
 
 function conflictBans(belief: Belief, fact: Fact): number {
-  const known = (logs: Float64Array): number => logSumExp(logs.subarray(0, belief.compiled.space.inHandbook));
+  const known = belief.compiled.space.inHandbook;
   const { logPrior } = belief.ground;
   const alone = factAlone(belief, fact);
-  const before = known(logPrior.map((log, h) => log + (alone[h] as number))) - known(logPrior);
-  const after = known(belief.joint) - known(jointWithout(belief, fact));
+  const told = logJoint(logPrior.subarray(0, known), [alone]);
+  const before = logSumExp(told) - logSumExp(logPrior.subarray(0, known));
+  const others = jointWithout(belief, fact).subarray(0, known);
+  const after = logSumExp(belief.joint.subarray(0, known)) - logSumExp(others);
   return (before - after) / Math.LN10;
 }
 

@@ -7,7 +7,7 @@ import type { Belief } from "./belief.ts";
 import type { CompiledPart } from "./compiled-part.ts";
 import { chainLikelihood } from "./date-likelihood.ts";
 import { type MarkReading, markReading } from "./date-marks.ts";
-import { KIN_LIKENESS } from "./evidence.ts";
+import { KIN_LIKENESS } from "./likelihood.ts";
 
 /** Production is cut into half years when it lasted no longer than this, else into whole years (months). */
 const HALF_YEARS_UP_TO = 48;
@@ -79,7 +79,7 @@ export function dateRows(belief: Belief, feature: string, answers: readonly Plan
     const reading = compiled.dates.has(fact.feature) && markReading(fact.reports, compiled.markEra);
     if (reading) readings.set(fact.feature, reading);
   }
-  const kept = readings.size === 0 ? ground.dateRows.get(feature) : undefined;
+  const kept = readings.size === 0 ? ground.questionRows.get(feature) : undefined;
   if (kept) return kept;
   const rows = withPresence(
     compiled,
@@ -87,7 +87,7 @@ export function dateRows(belief: Belief, feature: string, answers: readonly Plan
     answers.length,
     stretchRows(belief, feature, answers, readings),
   );
-  if (readings.size === 0) ground.dateRows.set(feature, rows);
+  if (readings.size === 0) ground.questionRows.set(feature, rows);
   return rows;
 }
 

@@ -8,11 +8,8 @@ import type { CompiledPart } from "./compiled-part.ts";
 import { dateLikelihood } from "./date-likelihood.ts";
 import type { Fact } from "./facts.ts";
 import type { HypothesisSpace } from "./hypothesis-space.ts";
-import type { VariantLikelihood } from "./likelihood.ts";
+import { KIN_LIKENESS, type VariantLikelihood } from "./likelihood.ts";
 import { causeLikelihood, presenceLikelihood, variantLikelihood } from "./variant-likelihood.ts";
-
-/** A kin of a variant shows what the variant shows this often, and anything else. */
-export const KIN_LIKENESS = 0.6;
 
 export interface Evidence {
   readonly facts: readonly Fact[];
@@ -20,12 +17,17 @@ export interface Evidence {
   readonly logLikelihood: Float64Array;
 }
 
-/** τ = 1 ÷ (1 + (k − 1)·ρ) with k of a group's features answered: the design effect of cluster samples. */
+/**
+ * τ = 1 ÷ (1 + (k − 1)·ρ) with k of a group's features answered, this one counted: the design effect of cluster
+ * samples. 1 for a feature of no group, or one that a cause governs.
+ */
 export function temper(compiled: CompiledPart, feature: string, answered: ReadonlySet<string>): number {
   const group = compiled.groups.get(feature);
   if (!group || compiled.causes.has(feature)) return 1;
-  const among = group.features.filter((other) => answered.has(other) && !compiled.causes.has(other)).length;
-  return 1 / (1 + Math.max(0, among - 1) * group.coupling);
+  const others = group.features.filter(
+    (other) => other !== feature && answered.has(other) && !compiled.causes.has(other),
+  );
+  return 1 / (1 + others.length * group.coupling);
 }
 
 /** Facts that are weighed as one: those of a cause, all date marks, every other fact by itself. */
@@ -77,7 +79,10 @@ export function overHypotheses(
   { byVariant, flat }: VariantLikelihood,
   tempering: number,
 ): Float64Array {
-  const known = byVariant.map((chance) => tempering * Math.log(chance));
+  const known = new Float64Array(byVariant.length);
+  for (let variant = 0; variant < known.length; variant += 1) {
+    known[variant] = tempering * Math.log(byVariant[variant] as number);
+  }
   const logs = new Float64Array(space.size);
   for (let h = 0; h < space.size; h += 1) {
     const variant = space.variants[h] as number;

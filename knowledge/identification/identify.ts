@@ -8,7 +8,7 @@ import type { Report } from "../evidence/report.ts";
 import { entropyBits } from "../information/entropy.ts";
 import { type Belief, beliefOf } from "./belief.ts";
 import { brokenLinks } from "./broken-links.ts";
-import { classesOf, heaviestFirst, overClasses } from "./classes.ts";
+import { classesOf, heaviest, heaviestFirst, overClasses } from "./classes.ts";
 import { type CompiledPart, compilePart } from "./compiled-part.ts";
 import { contradictionsOf } from "./contradictions.ts";
 import { doubtfulReadings } from "./doubtful-readings.ts";
@@ -90,6 +90,6 @@ function movedBits({ probabilities, ground }: Belief): number {
 function misfitsIfUnknown(belief: Belief, byVariant: Float64Array): readonly string[] {
   const known = byVariant.subarray(0, -1);
   const unknown = byVariant[byVariant.length - 1] as number;
-  const [best] = heaviestFirst(known);
-  return unknown >= MENTION_UNKNOWN && best !== undefined ? misfitsOf(belief, best) : [];
+  const best = heaviest(known);
+  return unknown >= MENTION_UNKNOWN && best >= 0 ? misfitsOf(belief, best) : [];
 }

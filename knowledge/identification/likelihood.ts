@@ -5,3 +5,6 @@ export interface VariantLikelihood {
   /** P(what was told | flat): what a part of no known kind would show. */
   readonly flat: number;
 }
+
+/** A kin of a variant shows what the variant shows this often, and anything else (identification method, section 1). */
+export const KIN_LIKENESS = 0.6;

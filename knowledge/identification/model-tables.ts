@@ -20,7 +20,7 @@ export interface ModelTables {
 
 /** The tables before anything was said of the part. */
 export function modelTables(compiled: CompiledPart, car: CarDescription, goal: Goal): ModelTables {
-  const { table } = planQuestions(compiled, { car, goal, reports: [] });
+  const { table } = planQuestions(compiled, { car, goal, reports: [], isWhole: true });
   return {
     hypotheses: table.hypotheses.map(({ id, prior, class: named }) => ({ id, prior, class: named })),
     questions: table.questions.map(({ id, cost, answers, likelihood, cannotTell }) => ({

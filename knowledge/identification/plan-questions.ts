@@ -10,11 +10,13 @@ import type { Question, QuestionTable } from "../questions/question-table.ts";
 import { type Belief, beliefOf } from "./belief.ts";
 import { carQuestions, carRows } from "./car-questions.ts";
 import { causeRows } from "./cause-answers.ts";
+import { heaviestFirst } from "./classes.ts";
 import type { CompiledPart } from "./compiled-part.ts";
 import { dateAnswersOf, dateRows } from "./date-answers.ts";
 import { temper } from "./evidence.ts";
 import type { CarQuestion, FeatureQuestion, PlannedQuestions, QuestionPlan } from "./question-plan.ts";
 import { likelihoodOfHypotheses, likelihoodOfRows, temperedRows, type VariantRows } from "./question-rows.ts";
+import { expectedPurity, purityNow, rowClasses } from "./question-worth.ts";
 import { stateProbability } from "./state-probability.ts";
 import { type TableRows, tableRows } from "./table-rows.ts";
 
@@ -24,12 +26,26 @@ const CAR_UNKNOWN = 0.1;
 /** A question whose condition is less probable than this is not offered. */
 const LEAST_CONDITION = 0.05;
 
+/** A table of up to this many cells (rows × questions) is written out whole; of a larger one, the promising questions. */
+const WRITTEN_OUT = 60_000;
+const PROMISING = 24;
+
+interface OpenQuestion {
+  readonly feature: Feature;
+  readonly plan: FeatureQuestion;
+  /** Rows by variant, or else rows by hypothesis. */
+  readonly byVariant?: VariantRows;
+  readonly byHypothesis?: Float64Array;
+}
+
 export interface PlanInput {
   readonly car: CarDescription;
   readonly goal: Goal;
   readonly reports: readonly Report[];
   /** Questions already put, answered or not: feature ids and "car.built", "car.trim" … */
   readonly excluded?: ReadonlySet<string>;
+  /** Write out every open question, however many there are. */
+  readonly isWhole?: boolean;
 }
 
 /** The table and the plans of its questions. Cost: rows × answers of all open questions. */
@@ -50,9 +66,11 @@ export function planQuestions(compiled: CompiledPart, input: PlanInput): Planned
     if (excluded.has(plan.id)) continue;
     add(plan, CAR_EFFORT, CAR_UNKNOWN, carLikelihood(belief, input.car, plan, rows));
   }
-  for (const feature of isAsBuilt ? [] : openFeatures(belief, input)) {
-    const asked = featureQuestion(belief, feature, rows);
-    if (asked) add(asked.plan, feature.effort, feature.unsure, asked.likelihood);
+  for (const asked of isAsBuilt
+    ? []
+    : promising(rows, openQuestions(belief, input), input.isWhole === true)) {
+    const { effort, unsure } = asked.feature;
+    add(asked.plan, effort, unsure, likelihoodOf(rows, asked));
   }
   const hypotheses = rows.ids.map((id, row) => ({
     id,
@@ -98,28 +116,50 @@ function mayApply(belief: Belief, feature: Feature): boolean {
   );
 }
 
-interface Asked {
-  readonly plan: FeatureQuestion;
-  readonly likelihood: Float64Array;
-}
-
-/** Undefined for a feature about which the handbook tells no variant from another. */
-function featureQuestion(belief: Belief, feature: Feature, rows: TableRows): Asked | undefined {
+/** Not undefined but for a feature about which the handbook tells no variant from another. */
+function featureQuestion(belief: Belief, feature: Feature): OpenQuestion | undefined {
   const { compiled } = belief;
   const { id, kind } = feature;
   if (kind === "date") {
     const answers = dateAnswersOf(compiled, id);
-    const likelihood = likelihoodOfHypotheses(rows, dateRows(belief, id, answers), answers.length);
-    return { plan: { kind, id, feature: id, answers }, likelihood };
+    const byHypothesis = dateRows(belief, id, answers);
+    return { feature, plan: { kind, id, feature: id, answers }, byHypothesis };
   }
   const expected = compiled.answers.get(id);
   const cause = compiled.causes.get(id);
   if (!expected || (expected.rowCount < 2 && !cause)) return undefined;
-  const source: VariantRows = cause
+  const byVariant = cause
     ? causeRows(belief, cause, id, expected)
-    : temperedRows(expected, temper(compiled, id, new Set([...belief.answered, id])));
-  return {
-    plan: { kind, id, feature: id, answers: expected.answers },
-    likelihood: likelihoodOfRows(rows, compiled.space, source),
-  };
+    : temperedRows(expected, temper(compiled, id, belief.answered));
+  return { feature, plan: { kind, id, feature: id, answers: expected.answers }, byVariant };
+}
+
+function openQuestions(belief: Belief, input: PlanInput): readonly OpenQuestion[] {
+  return openFeatures(belief, input).flatMap((feature) => featureQuestion(belief, feature) ?? []);
+}
+
+function likelihoodOf(rows: TableRows, asked: OpenQuestion): Float64Array {
+  if (asked.byVariant) return likelihoodOfRows(rows, asked.byVariant);
+  return likelihoodOfHypotheses(rows, asked.byHypothesis ?? new Float64Array(0), asked.plan.answers.length);
+}
+
+/**
+ * Of very many questions the ones that tell most for their price, in the handbook's order: the policy looks into a
+ * handful at a time, and writing out the rest would cost more than the search. Date marks always stay.
+ */
+function promising(
+  rows: TableRows,
+  open: readonly OpenQuestion[],
+  isWhole: boolean,
+): readonly OpenQuestion[] {
+  if (isWhole || open.length * rows.ids.length <= WRITTEN_OUT || open.length <= PROMISING) return open;
+  const classes = rowClasses(rows);
+  const now = purityNow(rows, classes);
+  const worth = open.map(({ byVariant, feature }) => {
+    if (!byVariant) return Number.POSITIVE_INFINITY;
+    const gain = expectedPurity(rows, classes, byVariant) - now;
+    return (gain * (1 - feature.unsure)) / feature.effort;
+  });
+  const kept = new Set(heaviestFirst(worth).slice(0, PROMISING));
+  return open.filter((_, index) => kept.has(index));
 }

@@ -1,7 +1,5 @@
 /** From what variants or hypotheses are expected to answer to the rows of a question table. */
 import type { AnswerRows } from "./answer-rows.ts";
-import { KIN_LIKENESS } from "./evidence.ts";
-import type { HypothesisSpace } from "./hypothesis-space.ts";
 import { MIXED, NOTHING, type TableRows } from "./table-rows.ts";
 
 /** P(answer | variant) and P(answer | kin of the variant), row-major over shared rows; P(answer | nothing). */
@@ -14,24 +12,20 @@ export interface VariantRows {
 }
 
 /** Rows of a feature, each raised to the tempering of its group and made to sum to one again. */
-export function temperedRows(answers: AnswerRows, tempering: number): VariantRows {
-  const width = answers.answers.length;
-  const kinRows = answers.rows.map(
-    (chance, index) => KIN_LIKENESS * chance + (1 - KIN_LIKENESS) * (answers.flat[index % width] as number),
-  );
-  const flat = raised(answers.flat, width, tempering);
-  const { rowOf } = answers;
+export function temperedRows(expected: AnswerRows, tempering: number): VariantRows {
+  const { rows, kinRows, rowOf, flat } = expected;
+  const width = expected.answers.length;
+  if (tempering === 1) return { width, rows, kinRows, rowOf, flat };
   return {
     width,
-    rows: raised(answers.rows, width, tempering),
+    rows: raised(rows, width, tempering),
     kinRows: raised(kinRows, width, tempering),
     rowOf,
-    flat,
+    flat: raised(flat, width, tempering),
   };
 }
 
 function raised(rows: Float64Array, width: number, power: number): Float64Array {
-  if (power === 1) return rows;
   const tempered = rows.map((chance) => chance ** power);
   for (let start = 0; start < tempered.length; start += width) {
     let total = 0;
@@ -44,22 +38,19 @@ function raised(rows: Float64Array, width: number, power: number): Float64Array 
 }
 
 /** The likelihood of a question over the rows of a table; a mixed row is the average of its kins. */
-export function likelihoodOfRows(
-  table: TableRows,
-  space: HypothesisSpace,
-  source: VariantRows,
-): Float64Array {
-  const { width, rowOf, flat } = source;
-  const size = table.variants.length;
+export function likelihoodOfRows(table: TableRows, source: VariantRows): Float64Array {
+  const { width, rowOf, rows, kinRows, flat } = source;
+  const { variants, areKin } = table;
+  const size = variants.length;
   const likelihood = new Float64Array(size * width);
   for (let row = 0; row < size; row += 1) {
-    const variant = table.variants[row] as number;
+    const variant = variants[row] as number;
     if (variant === MIXED) {
-      likelihood.set(mixedRow(table, row, space, source), row * width);
+      likelihood.set(mixedRow(table, source), row * width);
       continue;
     }
-    const isKin = table.areKin[row] === 1;
-    const from = variant === NOTHING ? flat : isKin ? source.kinRows : source.rows;
+    const isKin = areKin[row] === 1;
+    const from = variant === NOTHING ? flat : isKin ? kinRows : rows;
     const offset = variant === NOTHING ? 0 : (rowOf[variant] as number) * width;
     const start = row * width;
     for (let column = 0; column < width; column += 1) {
@@ -69,24 +60,22 @@ export function likelihoodOfRows(
   return likelihood;
 }
 
-/** Weights are gathered by shared row first, so that thousands of kins cost one addition each. */
-function mixedRow(table: TableRows, row: number, space: HypothesisSpace, source: VariantRows): Float64Array {
+/** P(answer | not in the handbook). Shares are gathered by shared row first: one addition for each of many kins. */
+export function mixedRow(table: TableRows, source: VariantRows): Float64Array {
   const { width, rowOf, kinRows, flat } = source;
+  const { kinShares, nothingShare } = table;
   const weights = new Float64Array(kinRows.length / width);
-  let flatShare = 0;
-  for (let at = table.starts[row] as number; at < (table.starts[row + 1] as number); at += 1) {
-    const variant = space.variants[table.members[at] as number] as number;
-    const share = table.shares[at] as number;
-    if (variant < 0) flatShare += share;
-    else weights[rowOf[variant] as number] = (weights[rowOf[variant] as number] as number) + share;
+  for (let variant = 0; variant < kinShares.length; variant += 1) {
+    const row = rowOf[variant] as number;
+    weights[row] = (weights[row] as number) + (kinShares[variant] as number);
   }
-  const mixed = flat.map((chance) => flatShare * chance);
-  for (let kin = 0; kin < weights.length; kin += 1) {
-    const weight = weights[kin] as number;
-    if (weight === 0) continue;
-    for (let column = 0; column < width; column += 1) {
-      mixed[column] = (mixed[column] as number) + weight * (kinRows[kin * width + column] as number);
+  const mixed = new Float64Array(width);
+  for (let column = 0; column < width; column += 1) {
+    let sum = nothingShare * (flat[column] as number);
+    for (let row = 0; row < weights.length; row += 1) {
+      sum += (weights[row] as number) * (kinRows[row * width + column] as number);
     }
+    mixed[column] = sum;
   }
   return mixed;
 }

@@ -30,6 +30,9 @@ export interface TableRows {
   readonly starts: Int32Array;
   readonly members: Int32Array;
   readonly shares: Float64Array;
+  /** The mixed row by variant: the share of each variant's kin, and of the kin of nothing. */
+  readonly kinShares: Float64Array;
+  readonly nothingShare: number;
 }
 
 /** The rows of a table for a goal, in the order of the hypotheses. */
@@ -67,9 +70,29 @@ function mergedId({ space, part }: CompiledPart, h: number, named: string): stri
   return variant === named ? variant : `${variant}:${named}`;
 }
 
+interface Kept {
+  readonly members: readonly number[];
+  readonly probability: number;
+}
+
+function mixture(
+  { compiled: { space, part }, probabilities }: Belief,
+  mixed: Kept | undefined,
+): Pick<TableRows, "kinShares" | "nothingShare"> {
+  const kinShares = new Float64Array(part.variants.length);
+  let nothingShare = 0;
+  for (const h of mixed?.members ?? []) {
+    const variant = space.variants[h] as number;
+    const share = (probabilities[h] as number) / (mixed?.probability ?? 1);
+    if (variant < 0) nothingShare = share;
+    else kinShares[variant] = share;
+  }
+  return { kinShares, nothingShare };
+}
+
 function flatRows(
   belief: Belief,
-  kept: readonly { readonly members: readonly number[]; readonly probability: number }[],
+  kept: readonly Kept[],
   nameOf: (h: number) => { readonly id: string; readonly named: string },
 ): TableRows {
   const { space } = belief.compiled;
@@ -79,14 +102,16 @@ function flatRows(
     starts[row + 1] = (starts[row] as number) + members.length;
   });
   const variantOf = (h: number): number => space.variants[h] as number;
+  const variants = Int32Array.from(kept, ({ members }) => {
+    const first = variantOf(members[0] ?? 0);
+    return members.every((h) => variantOf(h) === first) ? first : MIXED;
+  });
   return {
+    ...mixture(belief, kept[variants.indexOf(MIXED)]),
+    variants,
     ids: names.map(({ id }) => id),
     classes: names.map(({ named }) => named),
     probabilities: Float64Array.from(kept, ({ probability }) => probability),
-    variants: Int32Array.from(kept, ({ members }) => {
-      const first = variantOf(members[0] ?? 0);
-      return members.every((h) => variantOf(h) === first) ? first : MIXED;
-    }),
     areKin: Uint8Array.from(kept, ({ members }) => ((members[0] ?? 0) >= space.inHandbook ? 1 : 0)),
     starts,
     members: Int32Array.from(kept.flatMap(({ members }) => members)),

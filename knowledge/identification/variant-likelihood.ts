@@ -13,10 +13,11 @@ import { overFlat, overRows, type StateTable, there } from "./state-table.ts";
 /** A state table under a likelihood per state, variant by variant. */
 export function overVariants(table: StateTable, byState: Float64Array): VariantLikelihood {
   const rows = overRows(table, byState);
-  return {
-    byVariant: Float64Array.from(table.rowOf, (row) => rows[row] as number),
-    flat: overFlat(table, byState),
-  };
+  const byVariant = new Float64Array(table.rowOf.length);
+  for (let variant = 0; variant < byVariant.length; variant += 1) {
+    byVariant[variant] = rows[table.rowOf[variant] as number] as number;
+  }
+  return { byVariant, flat: overFlat(table, byState) };
 }
 
 /** P(a state, measurement or presence fact | variant); undefined when the fact says nothing of the variants. */

@@ -6,7 +6,9 @@
 /** ln Σ exp(x) over the values; −Infinity for no values or when all are −Infinity. */
 export function logSumExp(logarithms: ArrayLike<number>): number {
   let greatest = -Infinity;
-  for (let i = 0; i < logarithms.length; i += 1) greatest = Math.max(greatest, logarithms[i] as number);
+  for (let i = 0; i < logarithms.length; i += 1) {
+    if ((logarithms[i] as number) > greatest) greatest = logarithms[i] as number;
+  }
   if (greatest === -Infinity) return -Infinity;
   let sum = 0;
   for (let i = 0; i < logarithms.length; i += 1) sum += Math.exp((logarithms[i] as number) - greatest);
