@@ -61,7 +61,7 @@ function evidenceLines(block: Extract<Block, { kind: "evidence" }>): string {
 }
 
 function questionLines(block: QuestionBlock): string {
-  return lines([`> ${block.text}`, buttons([...block.answers, ...block.besides])]);
+  return lines([block.text, buttons([...block.answers, ...block.besides])]);
 }
 
 function tableLines(block: Extract<Block, { kind: "table" }>): string {

@@ -2,9 +2,10 @@
  * The one path from an adapter to a reply: load, step, save, log. It is asynchronous only because the store is; messages
  * of one conversation are taken one after another, so that none overwrites what another has said.
  */
-import type { Knowledge } from "./conversation/knowledge.ts";
-import { type Conversation, emptyConversation, readConversation } from "./conversation/conversation.ts";
+
 import { chooseKnowledge } from "./conversation/choose-knowledge.ts";
+import { type Conversation, emptyConversation, readConversation } from "./conversation/conversation.ts";
+import type { Knowledge } from "./conversation/knowledge.ts";
 import { step } from "./conversation/step.ts";
 import type { IncomingMessage } from "./message.ts";
 import type { Clock, Log, Store } from "./ports.ts";

@@ -29,6 +29,7 @@ export type { Cars, Claim, Feature, Handbook, PartKind, Source, Variant } from "
 export type { CompiledPart } from "./identification/compiled-part.ts";
 export { compilePart } from "./identification/compiled-part.ts";
 export { identify } from "./identification/identify.ts";
+export { planQuestions } from "./identification/plan-questions.ts";
 export type { BrokenDateLink, Identification } from "./identification/identification.ts";
 
 // Information

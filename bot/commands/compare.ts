@@ -1,6 +1,5 @@
 /** "compare X and Y", "how do I tell X from Y": the two side by side, then what tells them apart, best first. */
-import type { Feature, PartKind, Variant } from "../../knowledge/index.ts";
-import { featureOf } from "../conversation/assessed.ts";
+import { type Feature, featureById, type PartKind, type Variant } from "../../knowledge/index.ts";
 import { findPart } from "../conversation/knowledge.ts";
 import { effortWords } from "../conversation/phrases/effort.ts";
 import { listed } from "../conversation/phrases/grammar.ts";
@@ -31,7 +30,10 @@ export function compare(scene: Scene, partId: string | null, named: readonly str
   const [only] = variants;
   if (variants.length > 1) return sideBySide(scene, part, variants);
   const text = only === undefined ? compareWhich : oneOnlyNamed(only.name);
-  return [{ kind: "text", text }, { kind: "choices", choices: otherVariants(part, only) }];
+  return [
+    { kind: "text", text },
+    { kind: "choices", choices: otherVariants(part, only) },
+  ];
 }
 
 function chosen(scene: Scene, part: PartKind, named: readonly string[]): readonly Variant[] {
@@ -39,7 +41,9 @@ function chosen(scene: Scene, part: PartKind, named: readonly string[]): readonl
   if (known.length > 0) return known;
   const isInHand = scene.assessed?.part.id === part.id;
   const leaders = isInHand ? (scene.assessed?.identification.ranking ?? []) : [];
-  return leaders.flatMap(({ variant: id }) => part.variants.filter((variant) => variant.id === id)).slice(0, 2);
+  return leaders
+    .flatMap(({ variant: id }) => part.variants.filter((variant) => variant.id === id))
+    .slice(0, 2);
 }
 
 function otherVariants(part: PartKind, only: Variant | undefined): readonly Choice[] {
@@ -55,7 +59,11 @@ function otherVariants(part: PartKind, only: Variant | undefined): readonly Choi
 
 function sideBySide(scene: Scene, part: PartKind, variants: readonly Variant[]): readonly Block[] {
   const names = variants.map((variant) => variant.name);
-  const tells = tellsBetween(scene.knowledge, part, variants.map((variant) => variant.id)).slice(0, mostTells);
+  const tells = tellsBetween(
+    scene.knowledge,
+    part,
+    variants.map((variant) => variant.id),
+  ).slice(0, mostTells);
   const features = tells.map((tell) => tell.feature);
   const rows = [
     [originRow, ...variants.map(whereItComesFrom)],
@@ -85,7 +93,7 @@ function apart(
     items: features.map((feature) =>
       toldApartLine(
         feature.name,
-        featureOf(part, feature.id)?.check ?? "",
+        featureById(part, feature.id)?.check ?? "",
         effortWords(feature.effort),
         inBrackets(scene.knowledge.handbook, sourcesOfTell(part, feature.id, ids)),
       ),

@@ -1,6 +1,6 @@
 /** "how do I check?": cautions first, then the tools, the steps and the drawing. */
-import type { Feature } from "../../knowledge/index.ts";
-import { featureOf, type NextQuestion } from "../conversation/assessed.ts";
+import { type Feature, featureById } from "../../knowledge/index.ts";
+import type { NextQuestion } from "../conversation/assessed.ts";
 import {
   howBuilt,
   howMarket,
@@ -20,7 +20,7 @@ import type { Scene } from "./scene.ts";
 /** Steps for the named feature of the part in hand, else for the open question. */
 export function howToCheck(scene: Scene, named: string | undefined): readonly Block[] {
   const part = scene.assessed?.part;
-  const feature = named === undefined || part === undefined ? undefined : featureOf(part, named);
+  const feature = named === undefined || part === undefined ? undefined : featureById(part, named);
   if (feature !== undefined) return featureSteps(scene, feature);
   const { question } = scene;
   if (question === null) return [{ kind: "text", text: whyNothing }];

@@ -1,6 +1,6 @@
 /** "what photographs should I ask the seller for?": the tells a photograph can show, the most telling first. */
-import { type Feature, notThere } from "../../knowledge/index.ts";
-import { type Assessed, featureOf } from "../conversation/assessed.ts";
+import { type Feature, featureById, notThere } from "../../knowledge/index.ts";
+import type { Assessed } from "../conversation/assessed.ts";
 import {
   noPhotographs,
   photographOfDate,
@@ -30,7 +30,7 @@ export function photographs(scene: Scene): readonly Block[] {
 /** Features that a photograph shows and that are not told yet, by expected information about the goal. */
 function tellingFeatures(assessed: Assessed): readonly Feature[] {
   return byInformation(assessed.table)
-    .flatMap(({ question }) => featureOf(assessed.part, question.id) ?? [])
+    .flatMap(({ question }) => featureById(assessed.part, question.id) ?? [])
     .filter((feature) => feature.photograph)
     .slice(0, mostPhotographs);
 }
@@ -40,8 +40,15 @@ function photographLine(assessed: Assessed, feature: Feature): string {
   const conditions = Object.entries(feature.when)
     .filter(([id]) => !assessed.facts.reports.some((report) => report.feature === id))
     .flatMap(([id, states]) => {
-      const other = featureOf(assessed.part, id);
-      return other === undefined ? [] : [listed(states.map((state) => stateName(other, state)), "or")];
+      const other = featureById(assessed.part, id);
+      return other === undefined
+        ? []
+        : [
+            listed(
+              states.map((state) => stateName(other, state)),
+              "or",
+            ),
+          ];
     });
   return conditions.length === 0 ? line : photographWhen(line, conditions.join(", "));
 }

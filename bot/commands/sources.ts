@@ -1,5 +1,5 @@
 /** "show the sources": the long citations behind what was said of the facts and the first two variants. */
-import { noSourcesNamed, needsPart, sourcesOfHandbook } from "../conversation/phrases/commands.ts";
+import { needsPart, noSourcesNamed, sourcesOfHandbook } from "../conversation/phrases/commands.ts";
 import { sourcesBehind } from "../conversation/sources-behind.ts";
 import { sourcesBlock } from "../conversation/sources-of.ts";
 import type { Block } from "../reply.ts";

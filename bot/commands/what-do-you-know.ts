@@ -1,7 +1,6 @@
 /** "what do you know so far?": every fact with who said it and in which words, the car, and where it stands. */
-import type { PartKind, Report } from "../../knowledge/index.ts";
+import { featureById, type PartKind, type Report } from "../../knowledge/index.ts";
 import { carInWords } from "../conversation/apply-car.ts";
-import { featureOf } from "../conversation/assessed.ts";
 import type { Case } from "../conversation/case.ts";
 import {
   knownByAnother,
@@ -31,7 +30,7 @@ export function whatDoYouKnow(scene: Scene): readonly Block[] {
 /** One line a report: feature, value, the words it rests on, and whether another member said it. */
 export function factLines(part: PartKind, kept: Case): readonly string[] {
   return kept.facts.reports.flatMap((report) => {
-    const feature = featureOf(part, report.feature);
+    const feature = featureById(part, report.feature);
     if (feature === undefined) return [];
     const value = sayValue(feature, report.value);
     return [knownLine(feature.name, `${value}${wordsBehind(report, value)}`, byWhom(kept, report))];

@@ -42,7 +42,9 @@ export function whatFits(scene: Scene): readonly Block[] {
 }
 
 /** Which mounting the car was built with, from the as-built mix; the likeliest first. */
-function mountingShares(assessed: Assessed): readonly { readonly mounting: Mounting; readonly share: number }[] {
+function mountingShares(
+  assessed: Assessed,
+): readonly { readonly mounting: Mounting; readonly share: number }[] {
   const { part } = assessed;
   const shares = asBuiltShares(assessed.compiled, assessed.facts);
   return part.mountings

@@ -1,8 +1,14 @@
 /** "where do I go from here?": what evidence would settle it, and the notes of the case ready for a keeper. */
-import { featureOf } from "../conversation/assessed.ts";
-import { effortWords } from "../conversation/phrases/effort.ts";
-import { handOverLead, needsPart, whereLead, whereLine, whereNothing } from "../conversation/phrases/commands.ts";
+import { featureById } from "../../knowledge/index.ts";
 import { handOver } from "../conversation/hand-over.ts";
+import {
+  handOverLead,
+  needsPart,
+  whereLead,
+  whereLine,
+  whereNothing,
+} from "../conversation/phrases/commands.ts";
+import { effortWords } from "../conversation/phrases/effort.ts";
 import { byInformationPerEffort } from "../conversation/question-worth.ts";
 import type { Block } from "../reply.ts";
 import type { Scene } from "./scene.ts";
@@ -13,13 +19,11 @@ export function whereFromHere(scene: Scene): readonly Block[] {
   const { assessed, kept, knowledge } = scene;
   if (assessed === undefined) return [{ kind: "text", text: needsPart }];
   const items = byInformationPerEffort(assessed.table)
-    .flatMap(({ question }) => featureOf(assessed.part, question.id) ?? [])
+    .flatMap(({ question }) => featureById(assessed.part, question.id) ?? [])
     .slice(0, mostEvidence)
     .map((feature) => whereLine(feature.question, effortWords(feature.effort)));
   const evidence: Block =
-    items.length === 0
-      ? { kind: "text", text: whereNothing }
-      : { kind: "list", lead: whereLead, items };
+    items.length === 0 ? { kind: "text", text: whereNothing } : { kind: "list", lead: whereLead, items };
   return [
     evidence,
     { kind: "text", text: handOverLead },

@@ -1,6 +1,6 @@
 /** "why this?": what the answer would separate and settle, what the look costs, how often it goes wrong, who says so. */
 import { type Feature, type QuestionTable, sayProbability } from "../../knowledge/index.ts";
-import { type Assessed, type CarQuestion, type NextQuestion } from "../conversation/assessed.ts";
+import type { Assessed, CarQuestion, NextQuestion } from "../conversation/assessed.ts";
 import {
   whyBuilt,
   whyEffort,
@@ -15,7 +15,7 @@ import {
   whyUnit,
 } from "../conversation/phrases/question.ts";
 import { afterAnswers } from "../conversation/question-worth.ts";
-import { nameOfClass } from "../conversation/say-standing.ts";
+import { nameInSentence } from "../conversation/say-standing.ts";
 import { stateName } from "../conversation/say-value.ts";
 import { inBrackets, sourcesOfTell } from "../conversation/sources-of.ts";
 import type { Block } from "../reply.ts";
@@ -53,10 +53,14 @@ function whyCar(ask: CarQuestion): string {
   }
 }
 
-function whyFeature(scene: Scene, assessed: Assessed, question: Extract<NextQuestion, { about: "feature" }>): string {
+function whyFeature(
+  scene: Scene,
+  assessed: Assessed,
+  question: Extract<NextQuestion, { about: "feature" }>,
+): string {
   const { feature, because } = question;
   const shares = assessed.identification.classes.filter((one) => one.probability >= leftOver);
-  const left = shares.slice(0, 3).map((one) => nameOfClass(assessed, one.class));
+  const left = shares.slice(0, 3).map((one) => nameInSentence(assessed, one.class));
   const sources = inBrackets(
     scene.knowledge.handbook,
     sourcesOfTell(
@@ -84,7 +88,7 @@ function foretold(assessed: Assessed, table: QuestionTable, feature: Feature): r
     .map((after) =>
       whySettles(
         stateName(feature, after.answer),
-        nameOfClass(assessed, after.class),
+        nameInSentence(assessed, after.class),
         sayProbability(after.classProbability),
       ),
     );

@@ -1,7 +1,12 @@
 /** "withdraw the width": a fact is dropped as if never said. The owner may drop anybody's, others only their own. */
 import type { Feature, PartKind } from "../../knowledge/index.ts";
 import { type Change, withNote } from "../conversation/change.ts";
-import { notToldThat, nothingToWithdraw, withdrawn, withdrawWhich } from "../conversation/phrases/commands.ts";
+import {
+  nothingToWithdraw,
+  notToldThat,
+  withdrawn,
+  withdrawWhich,
+} from "../conversation/phrases/commands.ts";
 import { sayFact } from "../conversation/say-value.ts";
 import type { Speaker } from "../conversation/speaker.ts";
 

@@ -38,7 +38,12 @@ export function cannotTell(
 }
 
 /** Takes "yes" or "no" to a unit that was proposed; any other open question is not one for yes or no. */
-export function yesOrNo(part: PartKind | undefined, change: Change, said: "yes" | "no", speaker: Speaker): Change {
+export function yesOrNo(
+  part: PartKind | undefined,
+  change: Change,
+  said: "yes" | "no",
+  speaker: Speaker,
+): Change {
   const { open } = change.facts;
   if (open === null || !open.feature.startsWith(unitQuestionPrefix)) return withNote(change, yesOrNoToWhat);
   return said === "no" ? dropReading(part, change, speaker) : confirmUnit(part, change);

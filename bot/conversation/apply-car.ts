@@ -105,6 +105,6 @@ export function carInWords(cars: Cars, car: CarDescription): Readonly<Record<str
     ...(car.modelYear === undefined ? {} : { "model year": String(car.modelYear) }),
     ...(car.grade === undefined ? {} : { history: historyWords(car.grade) }),
     ...(car.maskedSerial === undefined ? {} : { serial: car.maskedSerial }),
-    ...(car.isLoosePart === true ? { part: loosePartValue } : {}),
+    ...(car.isLoosePart === true ? { [carLabels.loose]: loosePartValue } : {}),
   };
 }

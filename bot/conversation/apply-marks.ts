@@ -9,14 +9,21 @@ import type { Speaker } from "./speaker.ts";
 import { findingsOfMarks } from "./trade-evidence.ts";
 import { understoodItem } from "./understood.ts";
 
-export function applyMarks(part: PartKind | undefined, change: Change, heard: Heard, speaker: Speaker): Change {
+export function applyMarks(
+  part: PartKind | undefined,
+  change: Change,
+  heard: Heard,
+  speaker: Speaker,
+): Change {
   if (heard.marks.length === 0) return change;
   const told = new Set(heard.reading.findings.map((finding) => finding.feature));
   const asked = change.facts.open?.feature;
   const found = part === undefined ? [] : findingsOfMarks(part, heard.marks, asked);
   const findings = found.filter((finding) => !told.has(finding.feature));
   const applied =
-    part === undefined ? { facts: change.facts, items: [] } : applyFacts(part, change.facts, findings, speaker);
+    part === undefined
+      ? { facts: change.facts, items: [] }
+      : applyFacts(part, change.facts, findings, speaker);
   const noted = heard.marks.flatMap((mark) => (mark.kind === "not-before" ? [noteOf(mark)] : []));
   const known = new Set(change.facts.marks.map((mark) => mark.words));
   const fresh = noted.filter((mark) => !known.has(mark.words));

@@ -1,10 +1,5 @@
 /** From the facts of a case to what they amount to: one identification, one table of open questions, one next question. */
-import {
-  type CompiledPart,
-  identify,
-  type QuestionTable,
-  questionTable,
-} from "../../knowledge/index.ts";
+import { type CompiledPart, identify, planQuestions, type QuestionTable } from "../../knowledge/index.ts";
 import type { Assessed } from "./assessed.ts";
 import { carForGoal } from "./car-for-goal.ts";
 import type { CaseFacts } from "./case.ts";
@@ -14,14 +9,15 @@ import { chooseQuestion } from "./choose-question.ts";
 export function assess(compiled: CompiledPart, facts: CaseFacts): Assessed {
   const asked = { car: carForGoal(facts), goal: facts.goal, reports: facts.reports };
   const identification = identify(compiled, asked);
-  const table = questionTable(compiled, asked);
+  const { table } = planQuestions(compiled, { ...asked, excluded: new Set(facts.unanswerable) });
   const found = { part: compiled.part, compiled, goal: facts.goal, facts, identification, table };
   return { ...found, question: chooseQuestion(found) };
 }
 
 /** The table with nothing told: for comparing variants as such. */
 export function openTable(compiled: CompiledPart): QuestionTable {
-  return questionTable(compiled, { car: {}, goal: "which-variant", reports: [] });
+  const asked = { car: { isLoosePart: true }, goal: "which-variant", reports: [], isWhole: true } as const;
+  return planQuestions(compiled, asked).table;
 }
 
 /** Share of each variant in what the works fitted to this car. */

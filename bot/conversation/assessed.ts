@@ -9,7 +9,8 @@ import type {
 } from "../../knowledge/index.ts";
 import type { CaseFacts } from "./case.ts";
 
-export type CarQuestion = "car.built" | "car.trim" | "car.market" | "car.model";
+export const carQuestions = ["car.built", "car.trim", "car.market", "car.model"] as const;
+export type CarQuestion = (typeof carQuestions)[number];
 
 /** Why a question about a part is put: the search chose it, or a fact that was told needs a second look. */
 export type Reason =
@@ -32,8 +33,4 @@ export interface Assessed {
   /** What may still be asked, with the present beliefs. */
   readonly table: QuestionTable;
   readonly question: NextQuestion | null;
-}
-
-export function featureOf(part: PartKind, id: string): Feature | undefined {
-  return part.features.find((feature) => feature.id === id);
 }

@@ -5,7 +5,14 @@
 import type { Handbook, MessageReading } from "../../knowledge/index.ts";
 import type { IncomingMessage } from "../message.ts";
 import type { Case } from "./case.ts";
-import { type Conversation, caseInHand, findCase, newCase, withCase, withCaseInHand } from "./conversation.ts";
+import {
+  type Conversation,
+  caseInHand,
+  findCase,
+  newCase,
+  withCase,
+  withCaseInHand,
+} from "./conversation.ts";
 
 export interface CaseChosen {
   readonly conversation: Conversation;
@@ -106,12 +113,7 @@ function routeByPart(
 }
 
 // A second voice that names a part and asks its own question, or tells of its own car, has a case of its own.
-function ownCase(
-  inHand: Case,
-  parts: readonly string[],
-  person: string,
-  reading: MessageReading,
-): boolean {
+function ownCase(inHand: Case, parts: readonly string[], person: string, reading: MessageReading): boolean {
   if (inHand.owner === person || parts.length === 0) return true;
   const asksOwn = reading.intents.some((intent) => intent.kind === "goal") || reading.car.length > 0;
   const isOtherPart = inHand.facts.part !== null && !parts.includes(inHand.facts.part);
@@ -173,7 +175,6 @@ function partsSpokenOf(
   ];
   const told = new Set(reading.findings.flatMap((finding) => finding.part ?? []));
   return [...new Set(named)].filter(
-    (part) =>
-      handbook.parts.some((kind) => kind.id === part) && (told.has(part) || !compared.includes(part)),
+    (part) => handbook.parts.some((kind) => kind.id === part) && (told.has(part) || !compared.includes(part)),
   );
 }

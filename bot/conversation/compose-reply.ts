@@ -6,6 +6,7 @@ import { answerWishes } from "../commands/answer-wishes.ts";
 import { caseChoice, partNameOf } from "../commands/cases.ts";
 import type { Scene } from "../commands/scene.ts";
 import type { Block, Reply } from "../reply.ts";
+import { longestMessage } from "./hear.ts";
 import type { Knowledge } from "./knowledge.ts";
 import {
   alsoOpened,
@@ -18,7 +19,6 @@ import {
 } from "./phrases/commands.ts";
 import { listed } from "./phrases/grammar.ts";
 import { nothingSaid, notUnderstood, readOnlySoFar } from "./phrases/understood.ts";
-import { longestMessage } from "./hear.ts";
 import { sayAnswer } from "./say-answer.ts";
 import { sayCautions } from "./say-cautions.ts";
 import { sayMisbeliefs } from "./say-misbeliefs.ts";
@@ -83,7 +83,9 @@ function doneLines(knowledge: Knowledge, turn: Turn): readonly Block[] {
 }
 
 function waiting(knowledge: Knowledge, { chosen }: Turn): string | undefined {
-  const names = chosen.others.map((other) => waitingCase(other.number, partNameOf(knowledge.handbook.parts, other)));
+  const names = chosen.others.map((other) =>
+    waitingCase(other.number, partNameOf(knowledge.handbook.parts, other)),
+  );
   if (names.length === 0) return undefined;
   return names.length === 1 ? alsoOpened(listed(names)) : alsoOpenedSeveral(listed(names));
 }
@@ -91,7 +93,9 @@ function waiting(knowledge: Knowledge, { chosen }: Turn): string | undefined {
 /** Where it stands, or the answer; nothing when nothing has changed since it was last said. */
 function standsBlocks(knowledge: Knowledge, turn: Turn): readonly Block[] {
   const { assessed, question, hasChanged, chosen, justTold, heard } = turn;
-  const isAskedFor = heard.reading.intents.some((intent) => intent.kind === "switch-case" || intent.kind === "goal");
+  const isAskedFor = heard.reading.intents.some(
+    (intent) => intent.kind === "switch-case" || intent.kind === "goal",
+  );
   if (assessed === undefined || !(hasChanged || chosen.hasSwitched || isAskedFor)) return [];
   const dates = sayBrokenDates(assessed);
   if (question === null) {

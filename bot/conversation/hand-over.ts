@@ -1,7 +1,7 @@
 /** The notes of a case as one plain text for a keeper: what was seen and in which words, where it stands, what is open. */
-import type { Handbook } from "../../knowledge/index.ts";
+import { featureById, type Handbook } from "../../knowledge/index.ts";
 import { carInWords } from "./apply-car.ts";
-import { type Assessed, featureOf } from "./assessed.ts";
+import type { Assessed } from "./assessed.ts";
 import type { Case } from "./case.ts";
 import { edition } from "./phrases/answer.ts";
 import { goalWords } from "./phrases/goals.ts";
@@ -14,7 +14,9 @@ import { sayReported, sayValue } from "./say-value.ts";
 /** Several lines, no markup; the same text for the same case and edition. */
 export function handOver(handbook: Handbook, kept: Case, assessed: Assessed): string {
   const { identification, part, facts } = assessed;
-  const carWords = Object.entries(carInWords(handbook.cars, facts.car)).map(([label, value]) => `${label} ${value}`);
+  const carWords = Object.entries(carInWords(handbook.cars, facts.car)).map(
+    ([label, value]) => `${label} ${value}`,
+  );
   const weights = identification.duel?.weights ?? [];
   const telling = weights.filter((one) => Math.abs(one.bans) >= hushedBans).map((one) => one.feature);
   const byWeight = (wanted: (bans: number) => boolean) =>
@@ -24,11 +26,31 @@ export function handOver(handbook: Handbook, kept: Case, assessed: Assessed): st
     notes.wants(goalWords[facts.goal]),
     carWords.length === 0 ? notes.carUnknown : notes.car(carWords.join(", ")),
     ...factLines(kept, assessed),
-    notes.stands(standingItems(assessed).map(({ name, words }) => `${name}, ${words}`).join("; ")),
-    factsLine(assessed, byWeight((bans) => bans > 0), notes.speaksFor),
-    factsLine(assessed, byWeight((bans) => bans < 0), notes.speaksAgainst),
-    factsLine(assessed, identification.contradictions.map((one) => one.feature), notes.pullsApart),
-    namesLine(assessed, identification.toldApartBy.flatMap((one) => one.features), notes.open),
+    notes.stands(
+      standingItems(assessed)
+        .map(({ name, words }) => `${name}, ${words}`)
+        .join("; "),
+    ),
+    factsLine(
+      assessed,
+      byWeight((bans) => bans > 0),
+      notes.speaksFor,
+    ),
+    factsLine(
+      assessed,
+      byWeight((bans) => bans < 0),
+      notes.speaksAgainst,
+    ),
+    factsLine(
+      assessed,
+      identification.contradictions.map((one) => one.feature),
+      notes.pullsApart,
+    ),
+    namesLine(
+      assessed,
+      identification.toldApartBy.flatMap((one) => one.features),
+      notes.open,
+    ),
     edition(handbook.cover.name, shortEdition(handbook)),
   ]
     .filter((line) => line !== undefined)
@@ -43,14 +65,14 @@ export function shortEdition(handbook: Handbook): string {
 function factLines(kept: Case, { part, facts }: Assessed): readonly string[] {
   const told = facts.reports.filter((report) => report.value.kind !== "cannot-tell");
   const lines = told.flatMap((report) => {
-    const feature = featureOf(part, report.feature);
+    const feature = featureById(part, report.feature);
     if (feature === undefined) return [];
     const by = report.by === kept.owner ? "" : notes.byAnother;
     return [notes.fact(feature.name, sayValue(feature, report.value), report.words, by)];
   });
   const unsure = facts.reports
     .filter((report) => report.value.kind === "cannot-tell")
-    .flatMap((report) => featureOf(part, report.feature)?.name ?? []);
+    .flatMap((report) => featureById(part, report.feature)?.name ?? []);
   return [
     ...(lines.length === 0 ? [notes.seenNothing] : [notes.seen, ...lines]),
     ...(unsure.length === 0 ? [] : [notes.couldNotTell(listed(unsure))]),
@@ -63,7 +85,7 @@ function factsLine(
   say: (facts: string) => string,
 ): string | undefined {
   const told = features.flatMap((id) => {
-    const feature = featureOf(part, id);
+    const feature = featureById(part, id);
     return feature === undefined ? [] : [sayReported(feature, facts.reports)];
   });
   return told.length === 0 ? undefined : say(listed(told));
@@ -74,6 +96,6 @@ function namesLine(
   features: readonly string[],
   say: (features: string) => string,
 ): string | undefined {
-  const names = [...new Set(features)].flatMap((id) => featureOf(part, id)?.name ?? []);
+  const names = [...new Set(features)].flatMap((id) => featureById(part, id)?.name ?? []);
   return names.length === 0 ? undefined : say(listed(names));
 }

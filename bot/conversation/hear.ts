@@ -7,13 +7,14 @@ import {
   type Handbook,
   type Interval,
   type MessageReading,
+  type ReadingContext,
   readMessage,
   readTradeEvidence,
-  type ReadingContext,
   type TradeAnswer,
   type TradeEvidence,
 } from "../../knowledge/index.ts";
 import type { IncomingMessage, PressedAnswer } from "../message.ts";
+import { answerOfCar } from "./answer-of-car.ts";
 import { unitQuestionPrefix } from "./answer-open-question.ts";
 import type { Case } from "./case.ts";
 import { type Conversation, caseInHand, findCase } from "./conversation.ts";
@@ -43,14 +44,22 @@ export function hear(
   const kept = spokenOf(conversation, message);
   const text = message.text ?? "";
   const context = contextOf(kept, today);
-  const spoken = readMessage(text.slice(0, longestMessage), knowledge.lexicon, context);
-  const pressed = message.answer === undefined ? undefined : pressedReading(knowledge, kept, message.answer, context);
+  const spoken = readWords(knowledge, text.slice(0, longestMessage), context);
+  const pressed =
+    message.answer === undefined ? undefined : pressedReading(knowledge, kept, message.answer, context);
   return {
     reading: pressed === undefined ? spoken : both(spoken, pressed, text.trim() === ""),
     isCut: text.length > longestMessage,
     isEmpty: spoken.shownText.trim() === "" && pressed === undefined,
     ...heardOfTrade(text.slice(0, longestMessage), spoken, kept, today),
   };
+}
+
+/** The words read, a bare answer to a question about the car included. */
+function readWords(knowledge: Knowledge, text: string, context: ReadingContext): MessageReading {
+  const spoken = readMessage(text, knowledge.lexicon, context);
+  const car = answerOfCar(text, knowledge.lexicon, context, spoken);
+  return car.length === 0 ? spoken : { ...spoken, car, isOpaque: false };
 }
 
 const asking = /\?|\bmean(s|ing)?\b|^\s*(what|which|when|how|is|are|does|do|can)\b/i;
@@ -98,7 +107,7 @@ function pressedReading(
   const { feature } = answer;
   if ("cannotTell" in answer) return { ...nothing, intents: [{ kind: "cannot-tell", feature }] };
   if ("reading" in answer) {
-    return readMessage(answer.reading, knowledge.lexicon, { ...context, askedFeature: feature });
+    return readWords(knowledge, answer.reading, { ...context, askedFeature: feature });
   }
   const { state } = answer;
   if (feature.startsWith(unitQuestionPrefix)) {

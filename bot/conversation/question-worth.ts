@@ -21,7 +21,9 @@ export function byInformation(table: QuestionTable): readonly QuestionWorth[] {
 /** The same by what they tell for their effort. */
 export function byInformationPerEffort(table: QuestionTable): readonly QuestionWorth[] {
   const price = (worth: QuestionWorth) => worth.bits / worth.question.cost;
-  return worths(table).toSorted((one, other) => price(other) - price(one) || byId(one.question, other.question));
+  return worths(table).toSorted(
+    (one, other) => price(other) - price(one) || byId(one.question, other.question),
+  );
 }
 
 /** The table as if only these classes were possible and equally likely. */

@@ -22,20 +22,31 @@ export function readingRemarks(
   const names = reading.variants.flatMap((mention) => {
     const part = findPart(knowledge, mention.part);
     if (part === undefined || mention.as === "question") return [];
-    return [namedVariantLeftAside(variantName(part, mention.variant), mention.as === "hearsay" ? "another" : "you")];
+    return [
+      namedVariantLeftAside(variantName(part, mention.variant), mention.as === "hearsay" ? "another" : "you"),
+    ];
   });
-  const hearsay = reading.leftAside.flatMap(({ words, because }) => {
-    switch (because) {
-      case "hearsay":
-        return reading.variants.some((mention) => mention.as === "hearsay") ? [] : [hearsayLeftAside(words)];
-      case "another-car":
-        return [anotherCarLeftAside(words)];
-      case "several-readings":
-        return [severalReadingsLeftAside(words)];
-      case "question":
-        return [];
-    }
-  });
-  const near = reading.nearMisses.slice(0, mostNearMisses).map(({ words, meant }) => didYouMean(words, meant));
-  return [...new Set([...names, ...hearsay, ...near])].filter((remark) => !change.remarks.includes(remark));
+  const isClaimed = reading.variants.some((mention) => mention.as === "hearsay");
+  const aside = reading.leftAside.flatMap(
+    ({ words, because }) => asideRemark(words, because, isClaimed) ?? [],
+  );
+  const near = reading.nearMisses
+    .slice(0, mostNearMisses)
+    .map(({ words, meant }) => didYouMean(words, meant));
+  return [...new Set([...names, ...aside, ...near])].filter((remark) => !change.remarks.includes(remark));
+}
+
+type Because = MessageReading["leftAside"][number]["because"];
+
+function asideRemark(words: string, because: Because, isClaimed: boolean): string | undefined {
+  switch (because) {
+    case "hearsay":
+      return isClaimed ? undefined : hearsayLeftAside(words);
+    case "another-car":
+      return anotherCarLeftAside(words);
+    case "several-readings":
+      return severalReadingsLeftAside(words);
+    case "question":
+      return undefined;
+  }
 }

@@ -2,19 +2,19 @@
  * The answer, given when asking more would not change it: what it is and how sure, what speaks for and against, what is
  * left open and would settle it, what it means for the car, and the edition it rests on.
  */
-import { notInHandbook, sayProbability } from "../../knowledge/index.ts";
+import { featureById, notInHandbook, sayProbability } from "../../knowledge/index.ts";
 import type { Block } from "../reply.ts";
-import { type Assessed, featureOf } from "./assessed.ts";
+import type { Assessed } from "./assessed.ts";
 import type { Knowledge } from "./knowledge.ts";
 import * as words from "./phrases/answer.ts";
 import { effortWords } from "./phrases/effort.ts";
 import { kindItWasBuiltWithWords, notInHandbookWords } from "./phrases/goals.ts";
-import { listed, withThe } from "./phrases/grammar.ts";
+import { withThe } from "./phrases/grammar.ts";
 import { stillTheOne } from "./phrases/standing.ts";
 import { nothingFits, oddOnesOut, photographTheOddOne } from "./phrases/trouble.ts";
 import { sayEvidence } from "./say-evidence.ts";
 import { sayForYourCar } from "./say-for-your-car.ts";
-import { isAboutVariants, nameOfClass, restsOn, sayStanding } from "./say-standing.ts";
+import { isAboutVariants, nameInSentence, restsOn, sayStanding } from "./say-standing.ts";
 import { sayReported } from "./say-value.ts";
 
 /** Above this the rest is not worth a line of its own. */
@@ -55,17 +55,12 @@ function verdictBlocks(assessed: Assessed): readonly Block[] {
   ];
 }
 
-/** A variant takes its article; a class has its own. */
-export function nameInSentence(assessed: Assessed, id: string): string {
-  const isVariant = assessed.part.variants.some((variant) => variant.id === id);
-  const name = nameOfClass(assessed, id);
-  return isVariant ? withThe(name) : name;
-}
-
 // The rival and what would settle it; below the settled mark always, with the cause of the doubt named.
 function leftOpen(assessed: Assessed): string | undefined {
   const { identification } = assessed;
-  const [first, rival] = [...identification.classes].sort((one, other) => other.probability - one.probability);
+  const [first, rival] = [...identification.classes].sort(
+    (one, other) => other.probability - one.probability,
+  );
   if (first === undefined || rival === undefined || identification.verdict === null) return undefined;
   if (first.probability >= settled) return words.leftOpenLittle(sayProbability(1 - first.probability));
   const open = words.leftOpenRival(nameInSentence(assessed, rival.class), sayProbability(rival.probability));
@@ -77,18 +72,20 @@ function leftOpen(assessed: Assessed): string | undefined {
 function settlingFeatures(assessed: Assessed): readonly string[] {
   const ids = [...new Set(assessed.identification.toldApartBy.flatMap((one) => one.features))];
   return ids.slice(0, 3).flatMap((id) => {
-    const feature = featureOf(assessed.part, id);
+    const feature = featureById(assessed.part, id);
     if (feature === undefined) return [];
     const isUntellable = assessed.facts.reports.some((report) => report.feature === id);
     return [
-      isUntellable ? words.couldNotTell(feature.name) : words.dearer(feature.name, effortWords(feature.effort)),
+      isUntellable
+        ? words.couldNotTell(feature.name)
+        : words.dearer(feature.name, effortWords(feature.effort)),
     ];
   });
 }
 
 function hinges(assessed: Assessed): string | undefined {
   const facts = assessed.identification.hingesOn.flatMap((id) => {
-    const feature = featureOf(assessed.part, id);
+    const feature = featureById(assessed.part, id);
     return feature === undefined ? [] : [sayReported(feature, assessed.facts.reports)];
   });
   return facts.length === 0 || facts.length > 2 ? undefined : words.hingesOn(facts);
@@ -99,7 +96,7 @@ function nothingFitsBlocks(knowledge: Knowledge, assessed: Assessed): readonly B
   const best = identification.ranking.find((one) => one.variant !== notInHandbook);
   const unknown = identification.ranking.find((one) => one.variant === notInHandbook)?.probability ?? 0;
   const odd = identification.misfits.flatMap((id) => {
-    const feature = featureOf(part, id);
+    const feature = featureById(part, id);
     return feature === undefined ? [] : [sayReported(feature, facts.reports)];
   });
   return [
@@ -118,9 +115,4 @@ function nothingFitsBlocks(knowledge: Knowledge, assessed: Assessed): readonly B
 
 function texts(lines: readonly (string | undefined)[]): readonly Block[] {
   return lines.flatMap((text): readonly Block[] => (text === undefined ? [] : [{ kind: "text", text }]));
-}
-
-/** Names for "what tells them apart" that other lines share. */
-export function namesOfFeatures(assessed: Assessed, ids: readonly string[]): string {
-  return listed(ids.flatMap((id) => featureOf(assessed.part, id)?.name ?? []));
 }

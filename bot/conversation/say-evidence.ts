@@ -1,7 +1,7 @@
 /** The duel between the first and its rival as a balance: each fact with its weight, its strength and its sources. */
-import type { Handbook } from "../../knowledge/index.ts";
+import { featureById, type Handbook } from "../../knowledge/index.ts";
 import type { Block } from "../reply.ts";
-import { type Assessed, featureOf } from "./assessed.ts";
+import type { Assessed } from "./assessed.ts";
 import { saysNothingEitherWay } from "./phrases/answer.ts";
 import { hushedBans, strengthOf } from "./phrases/strength.ts";
 import { nameOfClass } from "./say-standing.ts";
@@ -15,7 +15,7 @@ export function sayEvidence(handbook: Handbook, assessed: Assessed): readonly Bl
   if (duel === null || duel.weights.length === 0) return [];
   const leaders = identification.ranking.slice(0, 2).map((one) => one.variant);
   const told = duel.weights.flatMap(({ feature: id, bans }) => {
-    const feature = featureOf(part, id);
+    const feature = featureById(part, id);
     if (feature === undefined) return [];
     return [{ bans, words: sayReported(feature, facts.reports), id }];
   });

@@ -19,14 +19,19 @@ function choicesAfter(assessed: Assessed): readonly Choice[] {
   const [first, second] = identification.ranking;
   const isDatedCar = facts.car.built !== undefined && facts.car.isLoosePart !== true;
   const compare =
-    first === undefined || second === undefined || first.variant === notInHandbook || second.variant === notInHandbook
+    first === undefined ||
+    second === undefined ||
+    first.variant === notInHandbook ||
+    second.variant === notInHandbook
       ? undefined
       : { id: "compare", label: choiceLabels.compare, say: `compare ${first.name} and ${second.name}` };
   return [
     goal === "right-for-car" || goal === "what-should-it-have"
       ? undefined
       : { id: "right-for-car", label: choiceLabels.rightForCar, say: "is it right for my car?" },
-    isDatedCar && goal !== "what-should-it-have" ? { id: "should-have", label: choiceLabels.shouldHave, say: "what should my car have?" } : undefined,
+    isDatedCar && goal !== "what-should-it-have"
+      ? { id: "should-have", label: choiceLabels.shouldHave, say: "what should my car have?" }
+      : undefined,
     compare,
     { id: "sources", label: choiceLabels.sources, say: "show the sources" },
     { id: "keeper", label: choiceLabels.keeper, say: "where do I go from here?" },

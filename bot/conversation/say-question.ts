@@ -7,6 +7,7 @@ import type { CarQuestion, NextQuestion } from "./assessed.ts";
 import type { CaseFacts, OpenQuestion } from "./case.ts";
 import {
   besides,
+  inUnit,
   isItThisUnit,
   lookAgain,
   no,
@@ -104,7 +105,8 @@ function unitQuestion(facts: CaseFacts, feature: Feature, unit: string): Questio
 }
 
 function featureQuestion(feature: Feature, isSecondLook: boolean): QuestionBlock {
-  const text = isSecondLook ? lookAgain(feature.question) : feature.question;
+  const asked = feature.kind === "measurement" ? inUnit(feature.question, feature.unit) : feature.question;
+  const text = isSecondLook ? lookAgain(asked) : asked;
   const absent = feature.none === undefined ? [] : [{ id: notThere, label: feature.none, say: feature.none }];
   const base = {
     kind: "question",
@@ -122,7 +124,11 @@ function featureQuestion(feature: Feature, isSecondLook: boolean): QuestionBlock
 }
 
 /** The cautions block type's neighbour: pictures of a feature or variant, when the handbook has them. */
-export function pictureBlock(handbook: Handbook, path: string | undefined, alternative: string): Block | undefined {
+export function pictureBlock(
+  handbook: Handbook,
+  path: string | undefined,
+  alternative: string,
+): Block | undefined {
   const svg = path === undefined ? undefined : handbook.drawings.get(path);
   return path === undefined || svg === undefined ? undefined : { kind: "picture", path, svg, alternative };
 }

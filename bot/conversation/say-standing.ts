@@ -1,14 +1,16 @@
 /** Where it stands, before it is settled: the goal's classes, then which kind, with the cause of the doubt named. */
-import { type Goal, notInHandbook, sayProbability } from "../../knowledge/index.ts";
+import { featureById, type Goal, notInHandbook, sayProbability } from "../../knowledge/index.ts";
 import type { Block } from "../reply.ts";
-import { type Assessed, featureOf } from "./assessed.ts";
+import type { Assessed } from "./assessed.ts";
 import { notInHandbookWords, wordsOfClass } from "./phrases/goals.ts";
+import { withThe } from "./phrases/grammar.ts";
 import {
   asBuiltLead,
   builtWithKind,
+  closestKind,
   mayBeUnknown,
-  noVerdictYet,
   nothingSeenYet,
+  noVerdictYet,
   restsOnCar,
   restsOnCommonness,
   saysLittle,
@@ -62,6 +64,13 @@ export function nameOfClass(assessed: Assessed, id: string): string {
   return wordsOfClass(id) ?? variantName(assessed.part, id);
 }
 
+/** A variant takes its article; a class has its own. */
+export function nameInSentence(assessed: Assessed, id: string): string {
+  const isVariant = assessed.part.variants.some((variant) => variant.id === id);
+  const name = nameOfClass(assessed, id);
+  return isVariant ? withThe(name) : name;
+}
+
 function isWorthNaming(id: string, probability: number, index: number): boolean {
   if (index === 0) return true;
   return probability >= (id === notInHandbook ? unknownWorthMentioning : worthNaming);
@@ -84,11 +93,20 @@ function remarks(assessed: Assessed, justTold: readonly string[]): readonly stri
     goal === "right-for-car" && identification.kindItWasBuiltWith !== undefined
       ? builtWithKind(sayProbability(identification.kindItWasBuiltWith))
       : undefined,
+    closest(assessed),
     littleTold(assessed, justTold),
     restsOn(assessed),
     notVerdict(assessed),
     unknownMention(assessed),
   ].filter((line) => line !== undefined);
+}
+
+// Goals about classes say beside them which kind it looks like.
+function closest({ goal, identification }: Assessed): string | undefined {
+  const [likeliest] = identification.ranking;
+  if (isAboutVariants(goal) || likeliest === undefined || likeliest.variant === notInHandbook)
+    return undefined;
+  return closestKind(likeliest.name, sayProbability(likeliest.probability));
 }
 
 function littleTold(assessed: Assessed, justTold: readonly string[]): string | undefined {
@@ -98,7 +116,7 @@ function littleTold(assessed: Assessed, justTold: readonly string[]): string | u
     return weight !== undefined && Math.abs(weight.bans) < 2 * hushedBans;
   });
   const names = little.flatMap((id) => {
-    const feature = featureOf(assessed.part, id);
+    const feature = featureById(assessed.part, id);
     return feature === undefined ? [] : [sayReported(feature, assessed.facts.reports)];
   });
   return names.length === 0 ? undefined : saysLittle(names);
@@ -119,7 +137,7 @@ function notVerdict(assessed: Assessed): string | undefined {
   if (one === undefined || other === undefined) return undefined;
   const features = identification.toldApartBy
     .flatMap((pair) => pair.features)
-    .flatMap((id) => featureOf(part, id)?.name ?? []);
+    .flatMap((id) => featureById(part, id)?.name ?? []);
   return noVerdictYet(
     nameOfClass(assessed, one.variant),
     nameOfClass(assessed, other.variant),
@@ -129,6 +147,7 @@ function notVerdict(assessed: Assessed): string | undefined {
 
 function unknownMention(assessed: Assessed): string | undefined {
   const named = standingItems(assessed).some((item) => item.name === notInHandbookWords);
-  const unknown = assessed.identification.classes.find((one) => one.class === notInHandbook)?.probability ?? 0;
+  const unknown =
+    assessed.identification.classes.find((one) => one.class === notInHandbook)?.probability ?? 0;
   return !named && unknown >= unknownWorthMentioning ? mayBeUnknown(sayProbability(unknown)) : undefined;
 }

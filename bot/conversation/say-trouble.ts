@@ -1,7 +1,7 @@
 /** Facts that pull apart, readings far from everything, dates in the wrong order: each is named, never averaged away. */
-import { type BrokenDateLink, type Feature, formatInterval } from "../../knowledge/index.ts";
+import { type BrokenDateLink, type Feature, featureById, formatInterval } from "../../knowledge/index.ts";
 import type { Block } from "../reply.ts";
-import { type Assessed, featureOf, type NextQuestion } from "./assessed.ts";
+import type { Assessed, NextQuestion } from "./assessed.ts";
 import { capitalised } from "./phrases/grammar.ts";
 import {
   builtDate,
@@ -28,12 +28,14 @@ export function sayReason(assessed: Assessed, question: NextQuestion | null): Bl
 
 /** Links of the date chain that cannot stand, by name; empty when all can. */
 export function sayBrokenDates(assessed: Assessed): readonly Block[] {
-  return assessed.identification.brokenLinks.map((link): Block => ({ kind: "text", text: brokenLink(assessed, link) }));
+  return assessed.identification.brokenLinks.map(
+    (link): Block => ({ kind: "text", text: brokenLink(assessed, link) }),
+  );
 }
 
 function contradiction({ part, facts }: Assessed, feature: Feature, against: string | null): string {
   const doubted = sayReported(feature, facts.reports);
-  const other = against === null ? undefined : featureOf(part, against);
+  const other = against === null ? undefined : featureById(part, against);
   const isPair = other !== undefined && other.id !== feature.id;
   return isPair ? pullApart(doubted, sayReported(other, facts.reports)) : pullsAlone(doubted);
 }
@@ -42,7 +44,7 @@ function farAway({ part, facts }: Assessed, feature: Feature): string {
   const told = facts.reports.findLast((report) => report.feature === feature.id);
   const reading = told === undefined ? feature.name : sayValue(feature, told.value);
   const means = part.variants.flatMap((variant) => {
-    const mean = variant.tells[feature.id]?.["mean"];
+    const mean = variant.tells[feature.id]?.mean;
     return typeof mean === "number" ? [mean] : [];
   });
   if (means.length === 0 || feature.kind !== "measurement") return farFromEverything(reading);
@@ -61,7 +63,7 @@ function brokenLink(assessed: Assessed, link: BrokenDateLink): string {
 
 function dateName({ part, facts }: Assessed, id: string): string {
   if (id === "built") return builtDate(facts.car.built === undefined ? "" : formatInterval(facts.car.built));
-  const feature = featureOf(part, id);
+  const feature = featureById(part, id);
   const value = facts.reports.findLast((report) => report.feature === id)?.value;
   if (feature === undefined || value === undefined) return id;
   return datedMark(feature.name, sayValue(feature, value));

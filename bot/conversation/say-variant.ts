@@ -4,12 +4,19 @@ import {
   type Feature,
   formatInterval,
   type Interval,
-  parseDateText,
   type PartKind,
+  parseDateText,
   type Variant,
 } from "../../knowledge/index.ts";
 import { listed } from "./phrases/grammar.ts";
-import { aboutTime, fittedWords, neverFitted, notRecorded, originWords, soldWords } from "./phrases/variants.ts";
+import {
+  aboutTime,
+  fittedWords,
+  neverFitted,
+  notRecorded,
+  originWords,
+  soldWords,
+} from "./phrases/variants.ts";
 import { sayNumber, stateName } from "./say-value.ts";
 
 /** "rough, fibres showing (nearly always, 15 of 16); painted (rarely)", "1180 mm ± 1.5", or that nobody recorded it. */
@@ -27,7 +34,7 @@ export function sayClaim(feature: Feature, claim: Claim | undefined): string {
 }
 
 function isMeasured(claim: Claim): claim is Extract<Claim, { mean: number }> {
-  return typeof claim["mean"] === "number";
+  return typeof claim.mean === "number";
 }
 
 /** When the works fitted it: "about May 1977 to March 1979 and September to November 1981"; undefined when never. */
@@ -61,7 +68,9 @@ export function variantName(part: PartKind, id: string): string {
   return part.variants.find((variant) => variant.id === id)?.name ?? id;
 }
 
-function spansInWords(periods: readonly { readonly from: string; readonly to: string }[]): string | undefined {
+function spansInWords(
+  periods: readonly { readonly from: string; readonly to: string }[],
+): string | undefined {
   const spans = periods
     .flatMap(({ from, to }) => spanOf(from, to) ?? [])
     .toSorted((one, other) => one.from - other.from || one.to - other.to);
@@ -75,10 +84,13 @@ function spanOf(from: string, to: string): Interval | undefined {
   return first && last && { from: first.from, to: last.to };
 }
 
+/** Spans in order of their beginning, those that touch or overlap made one. */
 function merged(spans: readonly Interval[]): readonly Interval[] {
-  return spans.reduce<readonly Interval[]>((done, span) => {
+  const done: Interval[] = [];
+  for (const span of spans) {
     const last = done.at(-1);
-    if (last === undefined || span.from > last.to) return [...done, span];
-    return [...done.slice(0, -1), { from: last.from, to: Math.max(last.to, span.to) }];
-  }, []);
+    if (last === undefined || span.from > last.to) done.push(span);
+    else done.splice(-1, 1, { from: last.from, to: Math.max(last.to, span.to) });
+  }
+  return done;
 }

@@ -6,7 +6,9 @@ import { sourcesOfTell } from "./sources-of.ts";
 export function sourcesBehind(assessed: Assessed, question: NextQuestion | null): readonly string[] {
   const { part, facts, identification } = assessed;
   const leaders = identification.ranking.slice(0, 2).map((one) => one.variant);
-  const told = facts.reports.filter((report) => report.value.kind !== "cannot-tell").map((report) => report.feature);
+  const told = facts.reports
+    .filter((report) => report.value.kind !== "cannot-tell")
+    .map((report) => report.feature);
   const asked = question?.about === "feature" ? [question.feature.id] : [];
   const behindFacts = [...told, ...asked].flatMap((feature) => sourcesOfTell(part, feature, leaders));
   const behindVariants = part.variants

@@ -12,7 +12,7 @@ import { changeCase } from "./change-case.ts";
 import { type CaseChosen, chooseCase } from "./choose-case.ts";
 import { composeReply } from "./compose-reply.ts";
 import { type Conversation, findCase, withCase } from "./conversation.ts";
-import { hear, type Heard } from "./hear.ts";
+import { type Heard, hear } from "./hear.ts";
 import type { Knowledge } from "./knowledge.ts";
 import { openQuestion } from "./say-question.ts";
 

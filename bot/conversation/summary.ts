@@ -1,8 +1,8 @@
 /** The state of a case in the terms that scripts read; field names are fixed, blocks say the same to people. */
-import type { Handbook, Report } from "../../knowledge/index.ts";
+import { featureById, type Handbook, type Report } from "../../knowledge/index.ts";
 import type { CaseSummary, QuestionBlock } from "../reply.ts";
 import { carInWords } from "./apply-car.ts";
-import { type Assessed, featureOf, type NextQuestion } from "./assessed.ts";
+import type { Assessed, NextQuestion } from "./assessed.ts";
 import type { Case } from "./case.ts";
 import { cautionLines } from "./say-cautions.ts";
 import { questionBlock } from "./say-question.ts";
@@ -42,7 +42,7 @@ function understoodEntry(assessed: Assessed | undefined, report: Report): CaseSu
   const { feature, certainty, words, value } = report;
   if (value.kind === "cannot-tell") return [];
   if (value.kind === "state") return [{ feature, state: value.state, certainty, words }];
-  const known = assessed === undefined ? undefined : featureOf(assessed.part, feature);
+  const known = assessed === undefined ? undefined : featureById(assessed.part, feature);
   return [{ feature, reading: known === undefined ? words : sayValue(known, value), certainty, words }];
 }
 

@@ -1,7 +1,6 @@
 /** Which features tell two or more variants apart, whatever has been said in the case: by information per effort. */
-import type { Feature, PartKind } from "../../knowledge/index.ts";
+import { type Feature, featureById, type PartKind } from "../../knowledge/index.ts";
 import { openTable } from "./assess.ts";
-import { featureOf } from "./assessed.ts";
 import type { Knowledge } from "./knowledge.ts";
 import { betweenClasses, byInformationPerEffort } from "./question-worth.ts";
 
@@ -20,7 +19,7 @@ export function tellsBetween(
   if (compiled === undefined) return [];
   const table = betweenClasses(openTable(compiled), variants);
   return byInformationPerEffort(table).flatMap(({ question, bits }) => {
-    const feature = featureOf(part, question.id);
+    const feature = featureById(part, question.id);
     return feature === undefined ? [] : [{ feature, bits }];
   });
 }

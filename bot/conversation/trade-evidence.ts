@@ -30,13 +30,15 @@ function materialFindings(part: PartKind, material: Material): readonly FeatureF
   return part.features.flatMap((feature) => {
     if (feature.kind !== "states" || !feature.states.some((state) => state.material !== undefined)) return [];
     const isMark = material.symbols.length <= mostSymbolsOfMark;
-    const fitting = feature.states.filter((state) => (isMark ? hasSymbol(state, material) : hasDensity(state, material)));
+    const fitting = feature.states.filter((state) =>
+      isMark ? hasSymbol(state, material) : hasDensity(state, material),
+    );
     if (fitting.length === 0) return [];
     return [
       {
         part: part.id,
         feature: feature.id,
-        value: valueOf(fitting),
+        value: materialValue(fitting),
         certainty: isMark ? certaintyOfMark : certaintyOfWeighing,
         words: material.words,
       },
@@ -46,7 +48,9 @@ function materialFindings(part: PartKind, material: Material): readonly FeatureF
 
 function hasSymbol(state: State, material: Material): boolean {
   return (state.material?.symbols ?? []).some((symbol) =>
-    material.symbols.some((read) => read === symbol || read.startsWith(`${symbol}-`) || read.startsWith(`${symbol}+`)),
+    material.symbols.some(
+      (read) => read === symbol || read.startsWith(`${symbol}-`) || read.startsWith(`${symbol}+`),
+    ),
   );
 }
 
@@ -56,7 +60,7 @@ function hasDensity(state: State, material: Material): boolean {
   return known !== undefined && read !== undefined && known[0] <= read.to && read.from <= known[1];
 }
 
-function valueOf(fitting: readonly State[]): ReportValue {
+function materialValue(fitting: readonly State[]): ReportValue {
   const [only] = fitting;
   if (fitting.length === 1 && only !== undefined) return { kind: "state", state: only.id };
   return { kind: "weighed-states", weights: Object.fromEntries(fitting.map((state) => [state.id, 1])) };

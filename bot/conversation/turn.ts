@@ -1,8 +1,8 @@
 /** Everything that happened in one turn, from which the reply is composed; nothing in it is said yet. */
 import type { Assessed, NextQuestion } from "./assessed.ts";
 import type { Case } from "./case.ts";
-import type { CaseChosen } from "./choose-case.ts";
 import type { Change } from "./change.ts";
+import type { CaseChosen } from "./choose-case.ts";
 import type { Conversation } from "./conversation.ts";
 import type { Heard } from "./hear.ts";
 

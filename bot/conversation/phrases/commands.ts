@@ -27,7 +27,8 @@ export const nothingToWithdraw = "You have told me nothing that could be withdra
 export const notToldThat = (feature: string) => `You have not told me the ${feature}.`;
 export const withdrawWhich = "Which one shall I withdraw?";
 export const withdrawSay = (feature: string) => `withdraw ${feature}`;
-export const takenAsCannotTell = (feature: string) => `${capitalised(feature)}: cannot tell. I will not ask again.`;
+export const takenAsCannotTell = (feature: string) =>
+  `${capitalised(feature)}: cannot tell. I will not ask again.`;
 export const cannotTellPart =
   "Then say where on the car it sits and what it is for; a photograph lets somebody else name it.";
 export const cannotTellWhat = "Nothing is being asked at the moment.";
@@ -58,18 +59,21 @@ export const goToCase = (number: number) => `case ${number}`;
 // Photographs to ask a seller for
 export const photographsLead = (part: string) =>
   `Ask for these photographs of the ${part}, the most telling first; daylight, sharp, nothing wet:`;
-export const photographOfStates = (feature: string, states: string) => `${feature}, so near that you can tell: ${states}`;
+export const photographOfStates = (feature: string, states: string) =>
+  `${feature}, so near that you can tell: ${states}`;
 export const photographOfSize = (feature: string) => `${feature}, with a rule laid beside it, seen square on`;
 export const photographOfDate = (feature: string) =>
   `${feature}, every figure, dot and arrow readable, light from the side`;
 export const photographWhen = (line: string, condition: string) => `${line} (if ${condition})`;
 export const photographsWhole = "the whole part from both sides, and one of where it sits";
-export const noPhotographs = (part: string) => `Nothing that is still open about the ${part} shows in a photograph.`;
+export const noPhotographs = (part: string) =>
+  `Nothing that is still open about the ${part} shows in a photograph.`;
 export const photographsNeedPart = "Photographs of which part?";
 
 // Where do I go from here
 export const whereLead = "What would settle it, least effort first:";
-export const whereNothing = "Nothing more in the handbook would settle it; only somebody who knows such parts can.";
+export const whereNothing =
+  "Nothing more in the handbook would settle it; only somebody who knows such parts can.";
 export const whereLine = (question: string, effort: string) => `${question} (${effort})`;
 export const handOverLead = "Ready to hand to a keeper:";
 export const noSourcesNamed = "The handbook names no source for this.";

@@ -13,10 +13,10 @@ export const notInHandbookWords = "something not in the handbook";
 
 const classWords: Readonly<Record<string, string>> = {
   "as-built": "the one the car left the works with",
-  "right-kind-replaced": "the right kind, fitted later",
-  "other-year-or-model": "a works part from another year or model",
-  "service-part": "a service part, sold later over the counter",
-  genuine: "genuine, from the works or its counter",
+  "right-kind-replaced": "the right kind but fitted later",
+  "other-year-or-model": "a works part of another year or model",
+  "service-part": "a service part sold later over the counter",
+  genuine: "genuine",
   reproduction: "a reproduction",
   "other-maker": "another maker's part",
   "not-in-the-handbook": notInHandbookWords,

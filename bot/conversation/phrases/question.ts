@@ -16,6 +16,7 @@ export const whichTrim = "Which trim is the car?";
 export const whichModel = "Which model is the car?";
 export const whichMarket = "Which market was the car built for?";
 
+export const inUnit = (question: string, unit: string) => `${question} (in ${unit}, or name your unit)`;
 export const lookAgain = (question: string) => `Please look again: ${question}`;
 export const theOpenQuestion = (question: string) => `Still open: ${question}`;
 
@@ -61,4 +62,5 @@ export const toolsNeeded = (tools: readonly string[]) => `You need: ${listed(too
 export const photographDoes = "A sharp photograph shows it too, for somebody else to read.";
 export const howUnit = "Look at the scale you read it from.";
 
-export const asSaidBefore = (opening: string) => `As said before: ${opening.slice(0, 1).toLowerCase()}${opening.slice(1)}.`;
+export const asSaidBefore = (opening: string) =>
+  `As said before: ${opening.slice(0, 1).toLowerCase()}${opening.slice(1)}.`;

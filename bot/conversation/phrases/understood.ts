@@ -11,7 +11,7 @@ export const carLabels = {
   built: "car built",
   modelYear: "model year",
   grade: "history",
-  loose: "the part",
+  loose: "where it is",
   serial: "chassis number",
 } as const;
 

@@ -32,12 +32,14 @@ export const kindsCaption = (part: string, count: number) => `${part}: the ${cou
 export const kindsHead = ["kind", "comes from", "what it is"] as const;
 
 // What fits
-export const fitsForLid = (mounting: string, probability: string) => `Your car most likely has the ${mounting}: ${probability}.`;
+export const fitsForLid = (mounting: string, probability: string) =>
+  `Your car most likely has the ${mounting}: ${probability}.`;
 export const fitsForAny = "Which mounting your car has depends on its build date; here is each.";
 export const fitsUnknown = "The handbook does not say how this part is mounted.";
 export const withoutDrilling = (mounting: string) => `On a car with the ${mounting}, without drilling:`;
 export const withWork = (mounting: string) => `On a car with the ${mounting}, with work:`;
-export const nothingGoesOn = (mounting: string) => `On a car with the ${mounting} nothing goes on without work.`;
+export const nothingGoesOn = (mounting: string) =>
+  `On a car with the ${mounting} nothing goes on without work.`;
 export const doesNotGo = (mounting: string, names: string) => `Not on a car with the ${mounting}: ${names}.`;
 export const fitLine = (names: string, how: string) => (how === "" ? names : `${names}: ${how}`);
 export const needsLine = (name: string, needs: string) => `${name} also needs ${needs}`;

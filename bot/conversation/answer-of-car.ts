@@ -1,0 +1,42 @@
+/** A bare answer to a question about the car ("nov 81", "S"), which by itself would mean nothing. */
+import {
+  type CarFinding,
+  type Cars,
+  type Lexicon,
+  type MessageReading,
+  type ReadingContext,
+  readMessage,
+} from "../../knowledge/index.ts";
+
+/** Longer messages say more than an answer and are read as they are. */
+const longestAnswer = 60;
+
+/** What the text answers to the open question about the car; empty when it is no such answer. */
+export function answerOfCar(
+  text: string,
+  lexicon: Lexicon,
+  context: ReadingContext,
+  spoken: MessageReading,
+): readonly CarFinding[] {
+  const asked = context.askedFeature;
+  const isElse = spoken.findings.length > 0 || spoken.car.length > 0 || text.length > longestAnswer;
+  if (asked === undefined || isElse) return [];
+  if (asked === "car.built") {
+    return readMessage(`the car was built ${text}`, lexicon, context).car.filter(
+      (finding) => finding.about === "built",
+    );
+  }
+  const about = aspects.find((aspect) => asked === `car.${aspect}`);
+  if (about === undefined) return [];
+  const id = named(lexicon.handbook.cars, about, text);
+  return id === undefined ? [] : [{ about, id, words: text }];
+}
+
+const aspects = ["model", "trim", "market"] as const;
+
+function named(cars: Cars, about: (typeof aspects)[number], text: string): string | undefined {
+  const said = text.trim().toLowerCase();
+  const isMeant = (name: string) =>
+    name.toLowerCase() === said || name.toLowerCase().split(" ").at(-1) === said;
+  return cars[`${about}s`].find((one) => one.id === said || [one.name, ...one.also].some(isMeant))?.id;
+}

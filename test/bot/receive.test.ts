@@ -1,0 +1,104 @@
+// The one path over the ports: what is stored, what is logged, and what happens when several speak at once.
+import { describe, expect, test } from "vitest";
+import { type Clock, type Log, receiver, type Store } from "../../bot/index.ts";
+import { demoKnowledge, demoToday } from "../support/demo-knowledge.ts";
+
+interface Line {
+  readonly level: string;
+  readonly fields: object;
+  readonly message: string;
+}
+
+function surroundings(states: Map<string, unknown> = new Map()) {
+  const lines: Line[] = [];
+  const logged =
+    (level: string) =>
+    (fields: object, message: string): void => {
+      lines.push({ level, fields, message });
+    };
+  const log: Log = { info: logged("info"), warn: logged("warn"), error: logged("error") };
+  const store: Store = {
+    async read(conversation) {
+      await Promise.resolve();
+      return states.get(conversation);
+    },
+    async write(conversation, state) {
+      await Promise.resolve();
+      states.set(conversation, JSON.parse(JSON.stringify(state)));
+    },
+  };
+  let milliseconds = 0;
+  const clock: Clock = {
+    today: () => demoToday,
+    milliseconds() {
+      milliseconds += 3;
+      return milliseconds;
+    },
+  };
+  const receive = receiver({ knowledge: () => [demoKnowledge()], store, clock, log, platform: "test" });
+  return { receive, lines, states };
+}
+
+const said = (text: string) => ({ conversation: "workshop", from: "owner", text });
+
+describe("receiving a message", () => {
+  test("a case goes on over messages that come one by one", async () => {
+    const { receive } = surroundings();
+    await receive(said("rear spoiler, rough inside"));
+    const reply = await receive(said("square tips"));
+    expect(reply.summary.understood.map((fact) => fact.feature)).toEqual(["inside-finish", "tips"]);
+  });
+
+  test("messages sent at the same moment are taken in turn, and none is lost", async () => {
+    const { receive } = surroundings();
+    const replies = await Promise.all(
+      ["rear spoiler, rough inside", "square tips", "two drain notches"].map((text) => receive(said(text))),
+    );
+    expect(replies.at(-1)?.summary.understood).toHaveLength(3);
+  });
+
+  test("one line is logged a question, with platform, outcome, variants left and milliseconds", async () => {
+    const { receive, lines } = surroundings();
+    const reply = await receive(said("rear spoiler, rough inside"));
+    expect(lines).toEqual([
+      {
+        level: "info",
+        fields: {
+          platform: "test",
+          outcome: "asked",
+          variantsLeft: reply.summary.uncertainty.remaining.length,
+          milliseconds: 3,
+        },
+        message: "question answered",
+      },
+    ]);
+  });
+
+  test("no log line carries what was said", async () => {
+    const { receive, lines } = surroundings();
+    await receive(said("rear spoiler with an unusual sticker"));
+    expect(JSON.stringify(lines)).not.toContain("sticker");
+  });
+
+  test("a damaged state is warned of and a new conversation begun", async () => {
+    const { receive, lines } = surroundings(new Map([["workshop", { version: 1, cases: "gone" }]]));
+    const reply = await receive(said("rear spoiler, rough inside"));
+    expect(reply.summary.part).toBe("rear-spoiler");
+    expect(lines.map((line) => line.level)).toEqual(["warn", "info"]);
+  });
+
+  test("a store that cannot read rejects, and the next message is answered again", async () => {
+    const states = new Map<string, unknown>();
+    const { receive } = surroundings(states);
+    const failing = receiver({
+      knowledge: () => [demoKnowledge()],
+      store: { read: () => Promise.reject(new Error("no disk")), write: () => Promise.resolve() },
+      clock: { today: () => demoToday, milliseconds: () => 0 },
+      log: { info: () => undefined, warn: () => undefined, error: () => undefined },
+      platform: "test",
+    });
+    await expect(failing(said("hello"))).rejects.toThrow("no disk");
+    await expect(failing(said("hello"))).rejects.toThrow("no disk");
+    await expect(receive(said("hello"))).resolves.toBeDefined();
+  });
+});
