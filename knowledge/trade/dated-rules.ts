@@ -3,6 +3,7 @@
 import { formatInterval, parseDateText } from "../calendar/date-text.ts";
 import { type Interval, monthStart, yearInterval } from "../calendar/interval.ts";
 import { DATED_REQUIREMENTS, type DatedRequirement } from "./tables/dated-requirements.ts";
+import { UN_REGULATIONS } from "./tables/un-regulations.ts";
 import { basisOf, type TradeReading } from "./trade-reading.ts";
 
 /** A dated rule found for a question, with the first day, month or year its sign can occur. */
@@ -34,7 +35,7 @@ const CUES: readonly (readonly [RegExp, string])[] = [
   [/unified thread|\bunc\b.*\bunf\b/, "Unified thread"],
   [/metric thread/, "metric thread"],
   [/\bce mark/, "CE mark"],
-  [/r-?134a/, "R-134a"],
+  [/r-?134a/, "refrigerant"],
   [/blade fuses?/, "blade fuses"],
   [/asbestos[- ]free/, "asbestos-free"],
   [
@@ -65,6 +66,22 @@ function sayRule(row: DatedRequirement, from: Interval | undefined): string {
   const limit = /^((?:not|seldom|rare) before)(?: about \d{4})?(.*)$/.exec(row.use);
   if (limit !== null) return `${row.sign}: ${limit[1]} ${day}${limit[2]}`;
   return row.use === "from" ? `${row.sign}: from ${day}` : `${row.sign}: from ${day} (${row.use})`;
+}
+
+/** The UN Regulation a question names ("UN regulation 43", "ECE R16"), with its entry into force. */
+export function unRegulationFor(text: string): TradeReading | undefined {
+  const number =
+    /\b(?:un|ece|unece) ?(?:reg(?:ulation)?\.? ?|r ?)(\d{1,3})\b|\bregulation (?:no\.? ?)?(\d{1,3})\b/i.exec(
+      text.slice(0, 2000),
+    );
+  const row = UN_REGULATIONS.find((candidate) => candidate.number === Number(number?.[1] ?? number?.[2]));
+  const since = row === undefined ? undefined : parseDateText(row.inForce);
+  if (row === undefined || since === undefined) return undefined;
+  return {
+    reading: `UN Regulation ${row.number}, ${row.subject}: in force from ${formatInterval(since)}`,
+    why: "a mark of a regulation is not older than the regulation",
+    basis: basisOf(row),
+  };
 }
 
 /** The dated rules a question in plain words speaks of; empty when none is recognised. */

@@ -58,6 +58,14 @@ export function readHeadlampArrow(
   };
 }
 
+/** DOT on a lamp: nobody approves it. */
+export const LAMP_DOT_REMARK: TradeReading = {
+  reading:
+    "DOT on a lens is the maker's own statement; no approval exists, and it is obligatory on headlamps only",
+  why: "US law knows no approval of types; the maker certifies",
+  basis: "NHTSA 11673ZTV; FMVSS 108",
+};
+
 /** A lens mark of SAE J759 taken apart. `notBefore`: the year of the SAE handbook it names. */
 export interface SaeLens {
   readonly written: string;
@@ -110,6 +118,7 @@ export function readSaeLens(text: string): SaeLens | undefined {
     );
   if (match === null) return undefined;
   const letters = (match[2] ?? "").replace(/[ -]/g, "");
+  if (letters.includes("DOT")) return undefined;
   const readings = lensReadings(letters);
   const year = handbookYear(match[3]);
   if (readings.length === 0) return undefined;

@@ -38,7 +38,7 @@ interface RimParts {
 }
 
 const WIDTH_FIRST = new RegExp(
-  String.raw`(?<![\w.,/])(${NUMBER}) ?(${FLANGE})(?: ?[x×-] ?(1\d|2[0-4])(?![\d.]))?(?![A-Za-z])`,
+  String.raw`(?<![\w.,/])(${NUMBER}) ?(${FLANGE})(?: ?[x×-] ?(1\d|2[0-4])(?![\d.])(?:H2?|FH2?|CH|EH2)?)?(?![A-Za-z])`,
   "i",
 );
 const DIAMETER_FIRST = new RegExp(
@@ -95,7 +95,7 @@ export function readRimDesignation(text: string): RimDesignation | undefined {
   const offset = parseSignedNumber(
     /\b(?:ET|IS|offset)[ :=]{0,3}([+-]?\d{1,3}(?:[.,]\d)?)\b/i.exec(clean)?.[1] ?? "",
   );
-  const hump = /\b(H2|FH2?|CH|EH2|H1|H)\b/.exec(clean)?.[1];
+  const hump = /(?:\b|\d)(EH2|FH2?|CH|H2|H1|H)\b/.exec(clean)?.[1];
   const said = `${sayNumber(parts.width, 2)} inches wide between the flanges${parts.diameter === undefined ? "" : `, ${parts.diameter} inches across`}`;
   const size: TradeReading = {
     reading: `${parts.written.trim()}: ${said}`,
@@ -127,6 +127,18 @@ export function readRimDesignation(text: string): RimDesignation | undefined {
       ...humps,
       ...offsetReading(parts.width, offset),
     ],
+  };
+}
+
+/** What an offset alone says ("ET30"); undefined without one. */
+export function readOffset(text: string): TradeReading | undefined {
+  const offset = parseSignedNumber(/\b(?:ET|IS) ?([+-]?\d{1,3})\b/i.exec(text.slice(0, 2000))?.[1] ?? "");
+  if (offset === undefined) return undefined;
+  const side = offset > 0 ? "outboard of" : offset < 0 ? "inboard of" : "on";
+  return {
+    reading: `ET ${offset}: the mounting face lies ${offset === 0 ? "" : `${Math.abs(offset)} mm `}${side} the rim's centre line`,
+    why: "offset in millimetres, plus when the face is outboard",
+    basis: ISO_4000,
   };
 }
 

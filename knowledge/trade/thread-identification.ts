@@ -39,17 +39,34 @@ function misfit(thread: Thread, measure: ThreadMeasure): number {
   );
 }
 
+function candidate(thread: Thread): ThreadCandidate {
+  return {
+    thread,
+    reading: `${thread.series} ${thread.size}`,
+    why: `${sayNumber(thread.majorDiameterMillimetres, 3)} mm over the threads, pitch ${sayNumber(thread.pitchMillimetres, 3)} mm (${sayNumber(thread.threadsPerInch, 1)} to the inch), flanks ${thread.flankAngleDegrees}°`,
+    basis: basisOf(thread),
+  };
+}
+
+/** Threads called by name: "2BA", "5/16 UNF", "1/4 BSW"; empty when none is named. */
+export function threadsNamed(text: string): readonly ThreadCandidate[] {
+  const lower = text.slice(0, 2000).toLowerCase();
+  const ba = /\b(\d{1,2}) ?ba\b/.exec(lower)?.[1];
+  const inch = /(?<![\w./])(#?\d{1,2}(?:\/\d{1,2})?)["”]? ?(unc|unf|bsw|bsf|bsp|npt)\b/.exec(lower);
+  const isNamed = (thread: Thread): boolean => {
+    if (ba !== undefined) return thread.series === "BA" && thread.size === `${ba}BA`;
+    const series = inch?.[2]?.toUpperCase();
+    return series !== undefined && thread.series.split(" ")[0] === series && thread.size === inch?.[1];
+  };
+  return THREADS.filter(isNamed).map(candidate);
+}
+
 /** Every thread of the tables that fits, nearest first, ties in table order; empty when neither measure is given. */
 export function threadsOfMeasure(measure: ThreadMeasure): readonly ThreadCandidate[] {
   if (measure.diameterMillimetres === undefined && measure.pitchMillimetres === undefined) return [];
   return THREADS.filter((thread) => fits(thread, measure))
     .toSorted((one, other) => misfit(one, measure) - misfit(other, measure))
-    .map((thread) => ({
-      thread,
-      reading: `${thread.series} ${thread.size}`,
-      why: `${sayNumber(thread.majorDiameterMillimetres, 3)} mm over the threads, pitch ${sayNumber(thread.pitchMillimetres, 3)} mm (${sayNumber(thread.threadsPerInch, 1)} to the inch), flanks ${thread.flankAngleDegrees}°`,
-      basis: basisOf(thread),
-    }));
+    .map(candidate);
 }
 
 /** What else to measure when several threads fit: the flank angle when it differs, else the pitch or diameter. */

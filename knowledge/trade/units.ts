@@ -87,6 +87,13 @@ export const UNITS: readonly Unit[] = [
     factor: 0.00454609,
     names: ["imp gal", "imperial gallon", "uk gallon", "gallon", "gal"],
   },
+  { id: "cm³", kind: "volume", factor: 1e-6, names: ["cm³", "cm3", "cc", "ml"] },
+  {
+    id: "in³",
+    kind: "volume",
+    factor: INCH ** 3,
+    names: ["in³", "in3", "cu in", "cubic inch", "cubic inches"],
+  },
   { id: "g/cm³", kind: "density", factor: 1000, names: ["g/cm³", "g/cm3", "g/cc"] },
   { id: "kg/m³", kind: "density", factor: 1, names: ["kg/m³", "kg/m3"] },
   { id: "lb/in³", kind: "density", factor: POUND / INCH ** 3, names: ["lb/in³", "lb/in3"] },

@@ -26,7 +26,11 @@ export function findWireColour(text: string): string | undefined {
     .toLowerCase()
     .replace(/\bgray\b/, "grey")
     .replace(/\bviolet\b/, "purple");
-  return COLOURS.find((colour) => new RegExp(`\\b${colour}\\b`).test(lower));
+  // Of "green/white" the first is the ground colour, the second the tracer.
+  const found = COLOURS.map((colour) => ({ colour, at: lower.search(new RegExp(`\\b${colour}\\b`)) })).filter(
+    (place) => place.at >= 0,
+  );
+  return found.toSorted((one, other) => one.at - other.at)[0]?.colour;
 }
 
 /** What a wire colour is for, by every standard that has it. */

@@ -4,7 +4,7 @@ import { type Interval, monthStart } from "../../calendar/interval.ts";
 import type { DateMarkForm, DateMarkReading } from "../date-marks/date-mark-reading.ts";
 import { decodeDateMark } from "../decode-date-mark.ts";
 import { LETTER_DOTS_REMARK } from "../glazing-mark.ts";
-import type { TradeReading } from "../trade-reading.ts";
+import { COMMON_PRACTICE, type TradeReading } from "../trade-reading.ts";
 import { type TopicReader, type TradeContext, topicAnswer } from "./trade-question.ts";
 
 const SLIPS =
@@ -42,6 +42,10 @@ export function spotGlassDots(text: string): SpottedDateMark | undefined {
       text,
     );
   if (signs !== null) return { mark: signs[0], form: "glass-dots" };
+  const single = /\b(?:dots?|month|date)\b/i.test(text)
+    ? /(?<![\w.])\.\d(?![\w.]| ?(?:mm|in|kg|g)\b)/.exec(text)
+    : null;
+  if (single !== null) return { mark: single[0], form: "glass-dots" };
   const count = "(?:[1-6]|one|two|three|four|five|six)";
   const words = new RegExp(
     `\\b${count} dots? (?:before|then|left of|in front of) (?:the |a )?\\d{1,2}\\b|\\b\\d{1,2},? (?:and |with |has )?${count} dots? ?(?:before|after|in front|left|right|behind)?(?: it)?\\b`,
@@ -151,18 +155,27 @@ export const glassDateTopic: TopicReader = (question) => {
   });
 };
 
+const CAVITY_READING: TradeReading = {
+  reading: "a single figure in a ring alone is the number of the cavity in the mould, not the year",
+  why: "tools with several cavities number them, often 1 to 8 near the gate",
+  basis: COMMON_PRACTICE,
+};
+
 /** "week 31 of 1981 is when", "what does date code 8127 mean". */
 export const dateCodeTopic: TopicReader = (question) => {
   const asks =
     /when|what (?:date|day|year|month)|mean|decode|which (?:week|month|date|year)|how old|date code/;
   if (!question.isAsking || !question.mayBeAnswered || !asks.test(question.lower)) return undefined;
   const spotted = spotOther(question.text);
-  if (spotted === undefined) return undefined;
-  const readings = decodeDateMark(spotted.mark, {
-    era: eraOf(question.context),
-    today: question.context.today,
-  });
-  return topicAnswer("date mark", groupReadings(readings), {
+  const isRinged =
+    /(?<![\d.])[1-9] in a (?:ring|circle)\b/.test(question.lower) && !/\be ?[1-9] in/.test(question.lower);
+  if (spotted === undefined && !isRinged) return undefined;
+  const dates =
+    spotted === undefined
+      ? []
+      : decodeDateMark(spotted.mark, { era: eraOf(question.context), today: question.context.today });
+  const readings = [...groupReadings(dates), ...(isRinged ? [CAVITY_READING] : [])];
+  return topicAnswer("date mark", readings, {
     cannotSay:
       "The mark dates the part, its tool or its batch, never the car; a hand-set insert is a not-before.",
     lookNext: `${SLIPS}, and tell me what kind of part it is on: the form follows the trade.`,

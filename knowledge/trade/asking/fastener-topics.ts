@@ -4,6 +4,7 @@ import { NUMBER, parsePlainNumber } from "../plain-numbers.ts";
 import {
   spannersOfWidth,
   type ThreadMeasure,
+  threadsNamed,
   threadsOfMeasure,
   threadTrap,
 } from "../thread-identification.ts";
@@ -24,11 +25,11 @@ function pitchOf(lower: string): number | undefined {
 }
 
 function diameterOf(lower: string): number | undefined {
-  const metric = parsePlainNumber(/\bm(\d{1,2}(?:\.\d)?)\b/.exec(lower)?.[1] ?? "");
+  const metric = parsePlainNumber(/\bm(\d{1,2}(?:\.\d)?)(?![\d.a-wyz])/.exec(lower)?.[1] ?? "");
   if (metric !== undefined) return metric;
-  const measured = new RegExp(String.raw`(?<![\w.,/])(${NUMBER}) ?(mm|inch(?:es)?|in\b|")(?! pitch)`).exec(
-    lower,
-  );
+  const measured = new RegExp(
+    String.raw`(?<![\w.,/])(${NUMBER}) ?(mm|inch(?:es)?|in\b|")(?! pitch(?! (?:of |is )?\d))`,
+  ).exec(lower);
   const value = parsePlainNumber(measured?.[1] ?? "");
   if (measured !== null && value !== undefined) return measured[2] === "mm" ? value : value * INCH;
   const fraction = parsePlainNumber(/(?<![\w.,/-])(\d{1,2}\/\d{1,2})(?![\w/])/.exec(lower)?.[1] ?? "");
@@ -48,6 +49,14 @@ function measureOf(lower: string): ThreadMeasure {
 export const threadTopic: TopicReader = (question) => {
   const isAbout =
     /\bthreads?\b|\btpi\b|\bpitch\b/.test(question.lower) && !/pitch circle|bolt circle/.test(question.lower);
+  const named = threadsNamed(question.lower);
+  if (
+    question.mayBeAnswered &&
+    named.length > 0 &&
+    (isAbout || /\bsize\b|diameter|\bmean/.test(question.lower))
+  ) {
+    return topicAnswer("thread", named, { cannotSay: SERVICE, lookNext: threadTrap(named) });
+  }
   const measure = measureOf(question.lower);
   if (!question.mayBeAnswered || !isAbout || measure.diameterMillimetres === undefined) return undefined;
   if (measure.pitchMillimetres === undefined && !question.isAsking) return undefined;

@@ -9,6 +9,7 @@ import {
   UK_1985_REMARK,
 } from "../glazing-mark.ts";
 import {
+  LAMP_DOT_REMARK,
   type LampPlace,
   readHeadlampArrow,
   readReferenceNumber,
@@ -59,7 +60,7 @@ export const glassMarkTopic: TopicReader = (question) => {
 /** "what is E11", "e1 in a rectangle", "what does 7R mean on my lamp". */
 export const approvalTopic: TopicReader = (question) => {
   const hasCue =
-    /approval|\bcircle\b|rectang|\be[- ]?marks?\b|homologat|\bstand|\bmean|\bcountry\b|\b\d{1,3} ?r\b|\b\d{1,3}r-/.test(
+    /approval|\bcircle\b|rectang|in a (?:box|square)|\be[- ]?marks?\b|homologat|\bstand|\bmean|\bcountry\b|\b\d{1,3} ?r\b|\b\d{1,3}r-/.test(
       question.lower,
     );
   const isShort = question.lower.split(" ").length <= 6;
@@ -123,8 +124,10 @@ export const lampTopic: TopicReader = (question) => {
     /(?:reference|number|figure) (\d{1,2}(?:\.5)?)\b/.exec(question.lower)?.[1] ?? "",
   );
   const arrows = /headl|dip|beam/.test(question.lower) ? arrowReadings(question.lower) : [];
+  const dot = isLamp && question.isAsking && /\bDOT\b/.test(question.text) ? [LAMP_DOT_REMARK] : [];
   const readings = [
     ...(lens?.readings ?? []),
+    ...dot,
     ...codes,
     ...(reference === undefined ? [] : [reference]),
     ...arrows,

@@ -33,7 +33,7 @@ const DECODING =
 const IDENTIFYING =
   /\bgenuine\b|\boriginal\b|\b(?:right|correct|ok|okay) (?:for|on) (?:my|this|the|a)\b|\bfakes?\b|\brepros?\b|\breproductions?\b|\blegit\b|\bwhich (?:version|variant|type|one|kind)\b|\bearly or late\b|\bwhat (?:have i|do i have|is this|part)\b|\bshould (?:my|it|the|a)\b|\bworth\b|\bfrom (?:a|my|the) .{1,30}\?/;
 const DESCRIBING =
-  /\b(?:is|are|was|were|has|have|had|got|it's|its|there's|there|marked|says|reads|looks|seems|think|shows|found|fitted|came|comes|with a mark)\b/;
+  /\b(?:is|are|was|were|has|have|had|got|it's|its|there's|there|marked|says|reads|looks|seems|think|shows|found|fitted|came|comes|weighs|weighed|measures|measured|carries|stamped|etched)\b/;
 
 /** Prepares a message; at most 2,000 characters of it are read. */
 export function toTradeQuestion(message: string, context: TradeContext): TradeQuestion {

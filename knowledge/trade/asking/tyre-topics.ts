@@ -29,10 +29,12 @@ function sizeReadings(size: TyreSize): readonly TradeReading[] {
 
 /** "195/65 R 15 diameter". */
 export const tyreSizeTopic: TopicReader = (question) => {
-  const cue = /\bt[yi]res?\b|diameter|\bsize\b|mean|rolling|circumference|height|decode/;
+  const cue = /\bt[yi]res?\b|diameter|radius|\bsize\b|mean|rolling|circumference|height|decode/;
   if (!question.mayBeAnswered || !cue.test(question.lower)) return undefined;
   const sizes = readTyreSizes(question.text);
-  const isLoose = sizes.every((size) => /inch/.test(size.system) && !/\bt[yi]re/.test(question.lower));
+  const isLoose = sizes.every(
+    (size) => /inch/.test(size.system) && !/\bt[yi]re|rolling|circumference/.test(question.lower),
+  );
   return topicAnswer("tyre size", isLoose ? [] : sizes.flatMap(sizeReadings), {
     cannotSay: WEAR,
     lookNext: LOOK,

@@ -1,7 +1,7 @@
 // Questions about the car itself: vehicle numbers, dated rules, wires, paint, provenance, spreads, cautions.
 import { formatInterval, parseDateText } from "../../calendar/date-text.ts";
 import { CAUTION_TAIL } from "../cautions.ts";
-import { datedRulesFor, highStopLampRule } from "../dated-rules.ts";
+import { datedRulesFor, highStopLampRule, unRegulationFor } from "../dated-rules.ts";
 import { readPaintSystems, readProvenanceGrades, readSmallRunSpreads } from "../provenance.ts";
 import { CAUTIONS } from "../tables/cautions.ts";
 import { basisOf, type TradeReading } from "../trade-reading.ts";
@@ -92,7 +92,13 @@ export const datedRuleTopic: TopicReader = (question) => {
   const asks =
     /\bwhen\b|since|compulsory|required|mandatory|introduced|\bfirst\b|what year|how early|how late|before \d{4}|in \d{4}/;
   if (!question.isAsking || !question.mayBeAnswered || !asks.test(question.lower)) return undefined;
-  return topicAnswer("dated rule", [...builtReadings(question.lower), ...datedRulesFor(question.lower)], {
+  const regulation = unRegulationFor(question.lower);
+  const readings = [
+    ...builtReadings(question.lower),
+    ...datedRulesFor(question.lower),
+    ...(regulation === undefined ? [] : [regulation]),
+  ];
+  return topicAnswer("dated rule", readings, {
     cannotSay:
       "A rule's start gives a not-before for what carries the sign. It gives no not-after, and small makers were often exempt.",
     lookNext: "Look for a date of manufacture on the part itself: it outweighs any rule.",
@@ -102,7 +108,9 @@ export const datedRuleTopic: TopicReader = (question) => {
 /** "brown wire is what", "terminal 15". */
 export const wiringTopic: TopicReader = (question) => {
   const isWire = /\bwires?\b|\bwiring\b|\bloom\b|\bharness\b|\bcables?\b/.test(question.lower);
-  const terminal = /\bterminal (\d{1,2}[ab]?|[bd][+-]|df)(?![\w])/.exec(question.lower)?.[1];
+  const terminal = /\bterminal (?:is |no\.? |number )?(\d{1,2}[ab]?|[bd][+-]|df)(?![\w])/.exec(
+    question.lower,
+  )?.[1];
   if (!question.mayBeAnswered || !question.isAsking || !(isWire || terminal !== undefined)) return undefined;
   const colour = findWireColour(question.lower);
   const named =

@@ -1,7 +1,7 @@
 // Questions about wheels: rim designation and back space, bolt circle, test marks.
 import { boltCircleOf, boltCircleTrap, type HoleSpan } from "../bolt-circle.ts";
 import { NUMBER, parsePlainNumber, sayNumber } from "../plain-numbers.ts";
-import { readRimDesignation, WHEEL_MARKS } from "../rim-designation.ts";
+import { readOffset, readRimDesignation, WHEEL_MARKS } from "../rim-designation.ts";
 import type { TradeReading } from "../trade-reading.ts";
 import { convertUnits } from "../units.ts";
 import { parseCount, type TopicReader, topicAnswer } from "./trade-question.ts";
@@ -13,7 +13,9 @@ export const rimTopic: TopicReader = (question) => {
   const cue = /back[- ]?spac|offset|\bet ?[+-]?\d|\brims?\b|\bwheels?\b|mean|width|flange|decode/;
   if (!question.mayBeAnswered || !cue.test(question.lower)) return undefined;
   const rim = readRimDesignation(question.text);
-  return topicAnswer("rim", rim?.readings ?? [], {
+  const asksOffset = question.isAsking && /\bmean|\bwhat\b/.test(question.lower);
+  const offset = rim === undefined && asksOffset ? readOffset(question.text) : undefined;
+  return topicAnswer("rim", rim?.readings ?? (offset === undefined ? [] : [offset]), {
     cannotSay: "The designation says what fits, not who made the wheel; cast date and maker stand elsewhere.",
     lookNext: "Look at the back for a casting dial or grid, and near a spoke root for size and offset.",
     cautions: CAUTIONS,

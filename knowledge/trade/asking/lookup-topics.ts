@@ -1,0 +1,87 @@
+// Questions that look a material or a process up by its name: "what is the density of ABS", "density 1.05, what
+// plastic", "how can I tell hand lay-up from SMC".
+import { APPARENT_DENSITY_REMARK } from "../density.ts";
+import { materialsOfDensity } from "../material-candidates.ts";
+import { parsePlainNumber, sayNumber } from "../plain-numbers.ts";
+import { MOULDING_PROCESSES } from "../tables/moulding-processes.ts";
+import { OTHER_MATERIALS } from "../tables/other-materials.ts";
+import { PLASTICS } from "../tables/plastics.ts";
+import { basisOf, type TradeReading } from "../trade-reading.ts";
+import { type TopicReader, topicAnswer } from "./trade-question.ts";
+
+const TABLE_SPREAD = 0.02;
+
+function densityOfNamed(lower: string): readonly TradeReading[] {
+  const name =
+    /\b(?:density of|how dense is|how heavy is) (?:an? |the )?([a-z0-9+()-]{2,24}(?: [a-z]{3,16})?)/.exec(
+      lower,
+    )?.[1] ?? "";
+  const words = name.split(" ");
+  return [...PLASTICS, ...OTHER_MATERIALS]
+    .filter((row) => {
+      const isSymbol = words.includes(row.symbol.toLowerCase());
+      const text = row.material.toLowerCase();
+      return (
+        isSymbol ||
+        (name.length > 2 &&
+          new RegExp(`(?:^|[ (])${words[0]?.replace(/[+()-]/g, ".") ?? ""}(?:[ ,)]|$)`).test(text))
+      );
+    })
+    .map((row) => ({
+      reading: `${row.symbol}, ${row.material}: ${sayNumber(row.density.from, 3)} to ${sayNumber(row.density.to, 3)} g/cm³`,
+      why: row.use,
+      basis: basisOf(row),
+    }));
+}
+
+/** Densities by name, and names by density. */
+export const densityLookupTopic: TopicReader = (question) => {
+  if (!question.isAsking || !question.mayBeAnswered || !/densit|\bdense\b/.test(question.lower))
+    return undefined;
+  const figure = parsePlainNumber(
+    /densit\w*(?: of| is|:)? (\d{1,2}[.,]\d{1,3})/.exec(question.lower)?.[1] ?? "",
+  );
+  const readings =
+    figure === undefined
+      ? densityOfNamed(question.lower)
+      : materialsOfDensity({ from: figure - TABLE_SPREAD, to: figure + TABLE_SPREAD });
+  return topicAnswer("density", readings, {
+    cannotSay: APPARENT_DENSITY_REMARK,
+    lookNext: "Weigh the part dry and hung in water, and tell me both with the water's temperature.",
+  });
+};
+
+const NAMES: readonly (readonly [RegExp, string])[] = [
+  [/hand[- ]?(?:lay(?:[- ]?up)?|laid)/i, "hand lay-up"],
+  [/spray[- ]?up|chopper gun/i, "spray-up"],
+  [/cold press/i, "cold press (matched mould, low pressure)"],
+  [/\bRTM\b|resin injection/, "RTM (resin injection)"],
+  [/\bSMC\b|\bsmc\b/, "hot-press SMC"],
+  [/\bR?RIM\b(?! ?\d)/, "RIM / RRIM polyurethane"],
+  [/vacuum[- ]?form/i, "vacuum forming"],
+  [/injection mou?ld/i, "injection moulding"],
+  [/blow mou?ld|rotational/i, "blow or rotational moulding"],
+  [/pre-?preg/i, "filament or woven pre-preg"],
+  [/splash copy/i, "splash copy (mould off an original)"],
+];
+
+/** "what is SMC", "how can I tell hand lay-up from SMC". */
+export const namedProcessTopic: TopicReader = (question) => {
+  const asks =
+    /how (?:can|do|would) (?:i|you|one) (?:tell|see|know)|what (?:is|does) (?:an? )?(?:hand|spray|cold|rtm|smc|r?rim|vacuum|injection|blow|rotational|pre|splash)|difference between|\btell .{1,30} (?:from|apart)/;
+  if (!question.mayBeAnswered || !question.isAsking || !asks.test(question.lower)) return undefined;
+  if (/\bmine\b|\bmy\b|\bit\b|\bthis\b/.test(question.lower)) return undefined;
+  const wanted = NAMES.filter(([pattern]) => pattern.test(question.text)).map(([, process]) => process);
+  const rows = MOULDING_PROCESSES.filter((row) => wanted.includes(row.process));
+  const readings = rows.map((row) => ({
+    reading: `${row.process}: outside ${row.outerFace}; inside ${row.innerFace}; edge ${row.edge}; ${sayNumber(row.density.from, 2)} to ${sayNumber(row.density.to, 2)} g/cm³`,
+    why: `${row.traces}; ${row.period}`,
+    basis: basisOf(row),
+  }));
+  return topicAnswer("process", readings, {
+    cannotSay: "One trace seldom decides; a later copy can be made by the same process.",
+    lookNext:
+      "Look first whether the inner face is rough or smooth, then whether the edge is moulded or cut.",
+    cautions: ["grp-dust"],
+  });
+};
