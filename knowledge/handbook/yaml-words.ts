@@ -60,19 +60,23 @@ export interface PlacedComplaint extends YamlComplaint {
   readonly offset: number;
 }
 
-/** The library's errors in plain words, at most one for each place. */
+/** The library's errors in plain words, at most one for each place. Cost: linear in the errors. */
 export function yamlComplaints(errors: readonly YAMLError[], text: string): readonly PlacedComplaint[] {
-  const byOffset = new Map<number, PlacedComplaint>();
+  const byOffset = new Map<number, YAMLError[]>();
   for (const error of errors) {
-    const overIndented = overIndentedLine(error, errors, text);
-    const offset = overIndented ?? error.pos[0];
-    const complaint = overIndented === undefined ? complaintOf(error) : tooFarIn;
-    if (!byOffset.has(offset)) byOffset.set(offset, { ...complaint, offset });
+    const together = byOffset.get(error.pos[0]);
+    if (together === undefined) byOffset.set(error.pos[0], [error]);
+    else together.push(error);
   }
-  return [...byOffset.values()];
+  return [...byOffset].map(([offset, together]) => {
+    const tooFarIn = overIndentedLine(together, text);
+    if (tooFarIn !== undefined) return { ...overIndented, offset: tooFarIn };
+    const [error] = together;
+    return { ...(error ? complaintOf(error) : notGood), offset };
+  });
 }
 
-const tooFarIn: YamlComplaint = {
+const overIndented: YamlComplaint = {
   code: "yaml-indentation",
   message: "this line is indented further than the entries it belongs to",
   mend: "line it up with them",
@@ -82,14 +86,17 @@ const tooFarIn: YamlComplaint = {
  * A line that stands too far in reads on from the one before, and the library complains there, twice: of a second
  * colon and of a key over two lines. The line to mend is the later one.
  */
-function overIndentedLine(error: YAMLError, errors: readonly YAMLError[], text: string): number | undefined {
-  const codes = new Set(errors.filter(({ pos }) => pos[0] === error.pos[0]).map(({ code }) => code));
+function overIndentedLine(together: readonly YAMLError[], text: string): number | undefined {
+  const codes = new Set(together.map(({ code }) => code));
   const isBoth = codes.has("MULTILINE_IMPLICIT_KEY") && codes.has("BLOCK_AS_IMPLICIT_KEY");
   if (!isBoth) return undefined;
-  const end = Math.max(...errors.filter(({ pos }) => pos[0] === error.pos[0]).map(({ pos }) => pos[1]));
+  const start = together[0]?.pos[0] ?? 0;
+  const end = Math.max(...together.map(({ pos }) => pos[1]));
   const line = text.lastIndexOf("\n", end - 1);
-  return line <= error.pos[0] ? undefined : line + 1 + text.slice(line + 1, end).search(/\S|$/);
+  return line <= start ? undefined : line + 1 + text.slice(line + 1, end).search(/\S|$/);
 }
+
+const notGood = syntax("this is not good YAML", "compare the line with its neighbours; put text in quotes");
 
 function complaintOf(error: YAMLError): YamlComplaint {
   if (error.code === "MISSING_CHAR") return missingCharacter(error.message);
@@ -98,7 +105,7 @@ function complaintOf(error: YAMLError): YamlComplaint {
   }
   const known = COMPLAINTS[error.code];
   if (known !== undefined) return known;
-  return syntax("this is not good YAML", "compare the line with its neighbours; put text in quotes");
+  return notGood;
 }
 
 function missingCharacter(message: string): YamlComplaint {
