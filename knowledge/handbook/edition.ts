@@ -17,7 +17,7 @@ export function editionOf(files: readonly HandbookFile[]): string {
   const hash = sha256.create();
   for (const { path, text } of sorted) {
     const bytes = utf8ToBytes(canonicalText(text));
-    hash.update(utf8ToBytes(`${path}\\0${bytes.length}\\0`)).update(bytes);
+    hash.update(utf8ToBytes(`${path}\0${bytes.length}\0`)).update(bytes);
   }
   return bytesToHex(hash.digest());
 }
