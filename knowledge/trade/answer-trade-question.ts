@@ -3,7 +3,7 @@
 
 import { dateCodeTopic, glassDateTopic, tyreDateTopic } from "./asking/date-topics.ts";
 import { boltHeadTopic, spannerTopic, threadTopic } from "./asking/fastener-topics.ts";
-import { densityLookupTopic, namedProcessTopic } from "./asking/lookup-topics.ts";
+import { areaWeightTopic, densityLookupTopic, namedProcessTopic } from "./asking/lookup-topics.ts";
 import { approvalTopic, beltMirrorTopic, glassMarkTopic, lampTopic } from "./asking/marking-topics.ts";
 import { densityTopic, materialMarkTopic, processTopic } from "./asking/material-topics.ts";
 import { type TopicReader, type TradeContext, toTradeQuestion } from "./asking/trade-question.ts";
@@ -50,6 +50,7 @@ const TOPICS: readonly TopicReader[] = [
   wiringTopic,
   dateCodeTopic,
   processTopic,
+  areaWeightTopic,
   namedProcessTopic,
   densityLookupTopic,
   paintTopic,

@@ -1,7 +1,7 @@
 // What the marks in any message, question or not, let a case conclude: the plastic or the density, a day before
 // which the mark cannot exist, the readings of a date mark that plain date words do not cover (tyre numbers, dots
 // on glass). "Week 31 of 1981" in words is left to the reading of messages, so that nothing counts twice.
-import { formatInterval } from "../calendar/date-text.ts";
+import { formatInterval, parseDateText } from "../calendar/date-text.ts";
 import { type Interval, monthStart } from "../calendar/interval.ts";
 import { type ApprovalMark, readApprovalMark } from "./approval-mark.ts";
 import { spotGlassDots, spotTyreDate } from "./asking/date-topics.ts";
@@ -31,6 +31,7 @@ const materialMarks: EvidenceReader = (question) =>
       kind: "not-before",
       about: "part",
       date: MATERIAL_MARK_BEGINS,
+      isFirm: false,
       words: `a mark like >${mark.code}< is seldom older than December 1987`,
     };
     return [
@@ -61,6 +62,14 @@ function subjectOf(approval: ApprovalMark, lower: string): TradeSubject {
   return rule === 30 || rule === 54 || /\bt[yi]re/.test(lower) ? "tyre" : "part";
 }
 
+/** Whether the regulation's day, told from memory, is what sets the date of an approval. */
+function isFromMemory(approval: ApprovalMark): boolean {
+  const rule = approval.regulation;
+  const since = rule === undefined ? undefined : parseDateText(rule.inForce);
+  const sets = since !== undefined && since.from === approval.notBefore?.from;
+  return sets ? rule?.basis !== "standard" : approval.authority?.dateBasis !== "standard";
+}
+
 const approvals: EvidenceReader = (question) => {
   const approval = readApprovalMark(question.text);
   if (approval?.notBefore === undefined) return [];
@@ -70,9 +79,15 @@ const approvals: EvidenceReader = (question) => {
   const isCapital = /^\(?E/.test(approval.written) || approval.regulation !== undefined;
   const at = question.text.indexOf(approval.written.split(" ")[0] ?? "");
   if (!isMark || !isCapital || isDeniedAt(question.lower, Math.max(0, at))) return [];
-  const words = `an approval ${approval.written} cannot be older than ${formatInterval(approval.notBefore)}`;
+  const words = `an approval ${approval.written} cannot be older than ${formatInterval(approval.notBefore)}${isFromMemory(approval) ? " (the day is from memory)" : ""}`;
   return [
-    { kind: "not-before", about: subjectOf(approval, question.lower), date: approval.notBefore, words },
+    {
+      kind: "not-before",
+      about: subjectOf(approval, question.lower),
+      date: approval.notBefore,
+      isFirm: true,
+      words,
+    },
   ];
 };
 
@@ -108,7 +123,7 @@ const lampYears: EvidenceReader = (question) => {
   const lens = readSaeLens(question.text);
   if (lens?.notBefore === undefined) return [];
   const words = `the lens names the SAE handbook of ${formatInterval(lens.notBefore)} and is of about that year or later`;
-  return [{ kind: "not-before", about: "lamp", date: lens.notBefore, words }];
+  return [{ kind: "not-before", about: "lamp", date: lens.notBefore, isFirm: false, words }];
 };
 
 const vehicleNumbers: EvidenceReader = (question) =>
@@ -116,7 +131,7 @@ const vehicleNumbers: EvidenceReader = (question) =>
     const read = readVin(vin);
     if (read?.notBefore === undefined) return [];
     const words = `model year ${read.modelYears.join(" or ")} by the number ${read.masked}; building may begin the January before`;
-    return [{ kind: "not-before", about: "car", date: read.notBefore, words }];
+    return [{ kind: "not-before", about: "car", date: read.notBefore, isFirm: true, words }];
   });
 
 const SIGNS: readonly (readonly [RegExp, TradeSubject])[] = [
@@ -135,7 +150,15 @@ const signs: EvidenceReader = (question) =>
         return datedRulesFor(match[0]).flatMap((rule): readonly TradeEvidence[] =>
           rule.from === undefined
             ? []
-            : [{ kind: "not-before", about, date: rule.from, words: rule.reading }],
+            : [
+                {
+                  kind: "not-before",
+                  about,
+                  date: rule.from,
+                  isFirm: rule.requirement.use.startsWith("not before"),
+                  words: rule.reading,
+                },
+              ],
         );
       });
 

@@ -16,7 +16,8 @@ export type TradeSubject = "tyre" | "wheel" | "glass" | "lamp" | "belt" | "mirro
 /**
  * What a mark lets a case conclude. A material speaks of what the part is made of (`symbols`: ISO 1043, the
  * most exact first; density in g/cm³). Before `date.from` of a not-before the mark cannot exist; its `date`
- * is the day or month on which rule or authority began. Weights of a date mark's readings sum to one.
+ * is the day, month or year in which rule or authority began; it is not firm when earlier marks are
+ * merely rare (material marks, SAE years). Weights of a date mark's readings sum to one.
  */
 export type TradeEvidence =
   | {
@@ -30,6 +31,7 @@ export type TradeEvidence =
       readonly kind: "not-before";
       readonly about: TradeSubject;
       readonly date: Interval;
+      readonly isFirm: boolean;
       readonly words: string;
     }
   | {

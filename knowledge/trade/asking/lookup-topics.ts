@@ -65,6 +65,24 @@ const NAMES: readonly (readonly [RegExp, string])[] = [
   [/splash copy/i, "splash copy (mould off an original)"],
 ];
 
+/** "what does 3 mm hand laid weigh per square metre": thickness in mm × density in g/cm³ is kg/m². */
+export const areaWeightTopic: TopicReader = (question) => {
+  const isAbout = /square met(?:re|er)|\bm²|\bm2\b|sq\.? ?m\b|area weight/.test(question.lower);
+  const thickness = parsePlainNumber(/(\d{1,2}(?:[.,]\d)?) ?mm\b/.exec(question.lower)?.[1] ?? "");
+  if (!question.isAsking || !question.mayBeAnswered || !isAbout || thickness === undefined) return undefined;
+  const wanted = NAMES.filter(([pattern]) => pattern.test(question.text)).map(([, process]) => process);
+  const readings = MOULDING_PROCESSES.filter((row) => wanted.includes(row.process)).map((row) => ({
+    reading: `${row.process}, ${sayNumber(thickness, 1)} mm: ${sayNumber(thickness * row.density.from, 1)} to ${sayNumber(thickness * row.density.to, 1)} kg/m²`,
+    why: "thickness in millimetres × density in g/cm³",
+    basis: basisOf(row),
+  }));
+  return topicAnswer("area weight", readings, {
+    cannotSay:
+      "Bonded-in wood, metal or foam and uneven thickness shift it; a hand-laid part varies by 30 to 50 percent within itself.",
+    lookNext: "Measure the thickness at several edges, and weigh the whole part.",
+  });
+};
+
 /** "what is SMC", "how can I tell hand lay-up from SMC". */
 export const namedProcessTopic: TopicReader = (question) => {
   const asks =

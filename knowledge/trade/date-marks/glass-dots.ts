@@ -1,8 +1,7 @@
 // Figure and dots on glass: the figure is the last of the year, the dots tell the month, by two opposite habits
 // and no standard. Both are always given: habit A counts down (dots before: month 7 − n, after: 13 − n), habit
 // B counts up (before: n, after: 6 + n). So "..7" is May by A and February by B.
-import type { Interval } from "../../calendar/interval.ts";
-import { yearInterval } from "../../calendar/interval.ts";
+import { type Interval, yearInterval } from "../../calendar/interval.ts";
 import { COMMON_PRACTICE } from "../trade-reading.ts";
 import { type DateMarkReading, monthReadings, yearsEnding } from "./date-mark-reading.ts";
 

@@ -121,4 +121,11 @@ export const SMALL_RUN_SPREADS: readonly SmallRunSpread[] = [
     unit: "percent",
     ...RANGE,
   },
+  {
+    quantity: "shrinkage of a casting copied from an original, aluminium or iron",
+    range: "1.0 to 1.3 percent smaller in aluminium, about 1 percent in iron",
+    remark: "unless the copyist allowed for it; machined faces and drilled holes do not shrink",
+    unit: "percent",
+    ...RANGE,
+  },
 ];

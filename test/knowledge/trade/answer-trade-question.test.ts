@@ -75,6 +75,9 @@ const QUESTIONS: readonly (readonly [string, string, string])[] = [
   ["density 1.05, what plastic?", "density", "PUR"],
   ["412 g dry and 20 g under water at 64 F, what plastic", "density", "1.05 g/cm³"],
   ["how can I tell hand lay-up from SMC?", "process", "hot-press SMC"],
+  ["what does 3 mm hand laid weigh per square metre?", "area weight", "4.2 to 4.8 kg/m²"],
+  ["how heavy is a 2.5 mm SMC panel per m2?", "area weight", "4.5 to 4.9 kg/m²"],
+  ["how much smaller is a casting copied in aluminium?", "small-run spread", "1.0 to 1.3 percent"],
   ["what is RIM?", "process", "RIM / RRIM"],
   ["what is 17 3/8 in in mm", "units", "441.32"],
   ["how many mm in 3/8 inch", "units", "9.525 mm"],
@@ -212,7 +215,7 @@ describe("evidence in any message", () => {
       symbols: ["PP-TD20", "PP"],
       densityGramsPerCubicCentimetre: { from: 1.03, to: 1.06 },
     });
-    expect(begins).toMatchObject({ kind: "not-before", date: parseDateText("1987-12-15") });
+    expect(begins).toMatchObject({ kind: "not-before", date: parseDateText("1987-12-15"), isFirm: false });
   });
 
   test("a weighing speaks of every material it fits", () => {

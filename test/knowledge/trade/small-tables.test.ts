@@ -33,7 +33,7 @@ const TABLES: readonly (readonly [string, readonly Sourced[], number])[] = [
   ["date mark formats", DATE_MARK_FORMATS, 24],
   ["dated requirements", DATED_REQUIREMENTS, 23],
   ["plastics", PLASTICS, 26],
-  ["small-run spreads", SMALL_RUN_SPREADS, 26],
+  ["small-run spreads", SMALL_RUN_SPREADS, 27],
   ["threads", THREADS, 128],
   ["UN regulations", UN_REGULATIONS, 48],
 ];
