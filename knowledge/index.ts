@@ -28,9 +28,9 @@ export type { Cars, Claim, Feature, Handbook, PartKind, Source, Variant } from "
 // Identification
 export type { CompiledPart } from "./identification/compiled-part.ts";
 export { compilePart } from "./identification/compiled-part.ts";
+export type { BrokenDateLink, ClassProbability, Identification } from "./identification/identification.ts";
 export { identify } from "./identification/identify.ts";
 export { planQuestions } from "./identification/plan-questions.ts";
-export type { BrokenDateLink, Identification } from "./identification/identification.ts";
 
 // Information
 export { mutualInformationBits } from "./information/mutual-information.ts";
