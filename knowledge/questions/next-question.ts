@@ -1,0 +1,104 @@
+// Which question next, or none: the one place the conversation asks. The value of asking is weighed against
+// the price of a wrong verdict; a bare threshold such as "95 % sure" asks on where nothing can be resolved
+// and stops too late where the answer is settled.
+
+import type { BeliefsByClass } from "./beliefs-by-class.ts";
+import { beliefsByClass } from "./beliefs-by-class.ts";
+import { classInformationBits } from "./class-information.ts";
+import { mergeHypotheses } from "./merge-hypotheses.ts";
+import type { Question, QuestionTable } from "./question-table.ts";
+import { unresolvedBelief } from "./search-table.ts";
+import { searchWithinBudget } from "./search-within-budget.ts";
+import { effectiveCost, shortlist } from "./shortlist.ts";
+import type { SearchOutcome } from "./tapered-search.ts";
+
+export interface RankedQuestion {
+  readonly question: string;
+  /** Expected price of asking it first and going on well, in looks; absent where the search left it early. */
+  readonly value?: number;
+  /** Bits its answer is expected to tell about the class, "cannot tell" counted as telling none. */
+  readonly informationBits: number;
+  readonly cost: number;
+}
+
+export interface Decision {
+  /** The question to ask; null: stop. */
+  readonly question: string | null;
+  /** Expected price of stopping now, λ·(1 − heaviest class), in looks from outside. */
+  readonly stopValue: number;
+  /** Expected price of the course decided on; stopValue where that is to stop or was not worked out. */
+  readonly bestValue: number;
+  /** The questions looked into (all, if they are few), best first: by value, then by bits per effort. */
+  readonly ranked: readonly RankedQuestion[];
+}
+
+/** Where hypotheses are many, those less believed than this are left out. */
+const MANY_HYPOTHESES = 200;
+const NEGLIGIBLE_BELIEF = 1e-7;
+/** Groups of like hypotheses, and scorings, in one search: of all questions, or of a shortlist. */
+const WHOLE = { groups: 64, scorings: 20_000 };
+const SHORTENED = { groups: 40, scorings: 8_000 };
+/** Belief outside the search above which its values are not trusted, or its advice to stop is not. */
+const DROPPED_TOO_MUCH = 0.05;
+const DROPPED_TOO_MUCH_TO_STOP = 0.02;
+/** Asking must beat stopping by more than rounding, in looks. */
+const WORTH_ASKING = 1e-9;
+
+interface Choice {
+  readonly question: string | null;
+  readonly value: number;
+}
+
+function leastValue(questions: readonly Question[], outcome: SearchOutcome): Choice {
+  let best: Choice = { question: null, value: outcome.stopValue - WORTH_ASKING };
+  for (const [index, { id }] of questions.entries()) {
+    const value = outcome.values[index];
+    if (value !== undefined && value < best.value) best = { question: id, value };
+  }
+  return best;
+}
+
+function rank(
+  questions: readonly Question[],
+  beliefs: BeliefsByClass,
+  outcome: SearchOutcome | undefined,
+): readonly RankedQuestion[] {
+  const ranked = questions.map((question, index): RankedQuestion => {
+    const informationBits = (1 - question.cannotTell) * classInformationBits(beliefs, question);
+    const value = outcome?.values[index];
+    const known = { question: question.id, informationBits, cost: question.cost };
+    return value === undefined ? known : { ...known, value };
+  });
+  const order = ({ value }: RankedQuestion): number => value ?? Number.MAX_VALUE;
+  return ranked.sort(
+    (a, b) => order(a) - order(b) || b.informationBits / b.cost - a.informationBits / a.cost,
+  );
+}
+
+/**
+ * The next question for a table whose priors are the belief now and whose questions are those still open, by
+ * tapered search for the least expected effort + λ·P(wrong class). Up to 16 questions and 64 unlike hypotheses
+ * are searched whole; beyond, the 10 most promising questions and the 40 heaviest groups stand for all, and
+ * where that leaves out too much belief the question of most Gini gain per effort is asked. No hypothesis, no
+ * question, or nothing worth asking: stop. Same table, same bytes; ties: lower effective cost, cost, id.
+ */
+export function nextQuestion(table: QuestionTable): Decision {
+  const isLarge = table.hypotheses.length > MANY_HYPOTHESES;
+  const beliefs = beliefsByClass(table.hypotheses, isLarge ? NEGLIGIBLE_BELIEF : 0);
+  const stopValue = table.lambda * unresolvedBelief(beliefs.weights, beliefs.classEnds);
+  if (beliefs.order.length === 0 || table.questions.length === 0) {
+    return { question: null, stopValue, bestValue: stopValue, ranked: [] };
+  }
+  const { questions, isWhole, bestAlone } = shortlist(table.questions, beliefs);
+  const limits = isWhole ? WHOLE : SHORTENED;
+  const { table: searchTable, droppedMass } = mergeHypotheses(table, beliefs, questions, limits.groups);
+  const outcome =
+    droppedMass > DROPPED_TOO_MUCH ? undefined : searchWithinBudget(searchTable, limits.scorings);
+  const ranked = rank(questions, beliefs, outcome);
+  const found = outcome === undefined ? undefined : leastValue(questions, outcome);
+  if (found?.question != null) return { question: found.question, stopValue, bestValue: found.value, ranked };
+  const isSure = found !== undefined && droppedMass < DROPPED_TOO_MUCH_TO_STOP;
+  const isSettled = table.questions.every((question) => effectiveCost(question) >= stopValue);
+  const question = isSure || isSettled ? null : bestAlone;
+  return { question, stopValue, bestValue: stopValue, ranked };
+}
