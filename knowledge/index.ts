@@ -30,6 +30,8 @@ export type { CompiledPart } from "./identification/compiled-part.ts";
 export { compilePart } from "./identification/compiled-part.ts";
 export type { BrokenDateLink, ClassProbability, Identification } from "./identification/identification.ts";
 export { identify } from "./identification/identify.ts";
+export type { ModelTables } from "./identification/model-tables.ts";
+export { modelTables } from "./identification/model-tables.ts";
 export { planQuestions } from "./identification/plan-questions.ts";
 
 // Information
