@@ -4,6 +4,8 @@
  */
 import type { Block, Choice, QuestionBlock, Reply } from "./reply.ts";
 
+type EvidenceItem = Extract<Block, { kind: "evidence" }>["items"][number];
+
 /** The whole reply, blocks apart by one empty line where they differ in kind; no line break at the end. */
 export function plainText(reply: Reply): string {
   return reply.blocks
@@ -53,11 +55,19 @@ function understoodLine(block: Extract<Block, { kind: "understood" }>): string {
 }
 
 function evidenceLines(block: Extract<Block, { kind: "evidence" }>): string {
+  const sides = [
+    { name: block.first, items: block.items.filter(({ bans }) => bans > 0) },
+    { name: block.rival, items: block.items.filter(({ bans }) => bans <= 0) },
+  ];
   return lines(
-    block.items.map(({ words, bans, strength, sources }) =>
-      [bans > 0 ? "  +" : "  –", words, `(${strength})`, sources].filter((piece) => piece !== "").join(" "),
+    sides.flatMap(({ name, items }) =>
+      items.length === 0 ? [] : [`For ${name}:`, ...items.map(evidenceLine)],
     ),
   );
+}
+
+function evidenceLine({ words, strength, sources }: EvidenceItem): string {
+  return `  - ${words} (${strength})${sources === "" ? "" : ` [${sources}]`}`;
 }
 
 function questionLines(block: QuestionBlock): string {

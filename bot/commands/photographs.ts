@@ -1,9 +1,10 @@
 /** "what photographs should I ask the seller for?": the tells a photograph can show, the most telling first. */
-import { type Feature, featureById, notThere } from "../../knowledge/index.ts";
+import { type Feature, featureById, notThere, stateName } from "../../knowledge/index.ts";
 import type { Assessed } from "../conversation/assessed.ts";
 import {
   noPhotographs,
   photographOfDate,
+  photographOfMass,
   photographOfSize,
   photographOfStates,
   photographsLead,
@@ -13,11 +14,11 @@ import {
 } from "../conversation/phrases/commands.ts";
 import { listed } from "../conversation/phrases/grammar.ts";
 import { byInformation } from "../conversation/question-worth.ts";
-import { stateName } from "../conversation/say-value.ts";
 import type { Block } from "../reply.ts";
 import type { Scene } from "./scene.ts";
 
 const mostPhotographs = 6;
+const massUnits: ReadonlySet<string> = new Set(["g", "kg", "lb", "oz"]);
 
 export function photographs(scene: Scene): readonly Block[] {
   const { assessed } = scene;
@@ -54,7 +55,9 @@ function photographLine(assessed: Assessed, feature: Feature): string {
 }
 
 function whatMustShow(feature: Feature): string {
-  if (feature.kind === "measurement") return photographOfSize(feature.name);
+  if (feature.kind === "measurement") {
+    return massUnits.has(feature.unit) ? photographOfMass(feature.name) : photographOfSize(feature.name);
+  }
   if (feature.kind === "date") return photographOfDate(feature.name);
   const names = feature.states.filter((state) => state.id !== notThere).map((state) => state.name);
   return photographOfStates(feature.name, listed(names, "or"));

@@ -10,9 +10,11 @@ export function undo(parts: readonly PartKind[], change: Change): Change {
   const before = takenBack(change.kept);
   if (before === undefined) return withNote(change, nothingToTakeBack);
   const gone = factsLost(parts, change.facts, before.facts);
-  return withNote({ ...change, kept: before, facts: before.facts }, takenBackWords(gone));
+  const back = factsLost(parts, before.facts, change.facts);
+  return withNote({ ...change, kept: before, facts: before.facts }, takenBackWords(gone, back));
 }
 
+/** Facts of `now` that `before` does not have. */
 function factsLost(parts: readonly PartKind[], now: CaseFacts, before: CaseFacts): readonly string[] {
   const features = parts.find((part) => part.id === now.part)?.features ?? [];
   return now.reports

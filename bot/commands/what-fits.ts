@@ -8,9 +8,10 @@ import { listed } from "../conversation/phrases/grammar.ts";
 import {
   doesNotGo,
   fitLine,
-  fitsForAny,
   fitsForLid,
+  fitsForSeveral,
   fitsUnknown,
+  mountingShare,
   needsLine,
   nothingGoesOn,
   withoutDrilling,
@@ -36,9 +37,15 @@ export function whatFits(scene: Scene): readonly Block[] {
   const told = isSure ? [first] : shares.filter((one) => one.share >= worthAnswering);
   const lead: Block = {
     kind: "text",
-    text: isSure ? fitsForLid(first.mounting.name, sayProbability(first.share)) : fitsForAny,
+    text: isSure
+      ? fitsForLid(first.mounting.name, sayProbability(first.share))
+      : fitsForSeveral(told.map(shareLine).join("; ")),
   };
   return [lead, ...told.flatMap(({ mounting }) => fitsOn(assessed.part, mounting))];
+}
+
+function shareLine({ mounting, share }: { readonly mounting: Mounting; readonly share: number }): string {
+  return mountingShare(mounting.name, sayProbability(share));
 }
 
 /** Which mounting the car was built with, from the as-built mix; the likeliest first. */

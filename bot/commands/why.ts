@@ -1,6 +1,7 @@
 /** "why this?": what the answer would separate and settle, what the look costs, how often it goes wrong, who says so. */
-import { type Feature, type QuestionTable, sayProbability } from "../../knowledge/index.ts";
+import { type Feature, type QuestionTable, sayProbability, stateName } from "../../knowledge/index.ts";
 import type { Assessed, CarQuestion, NextQuestion } from "../conversation/assessed.ts";
+import { withThe } from "../conversation/phrases/grammar.ts";
 import {
   whyBuilt,
   whyEffort,
@@ -15,14 +16,11 @@ import {
   whyUnit,
 } from "../conversation/phrases/question.ts";
 import { afterAnswers } from "../conversation/question-worth.ts";
-import { nameInSentence } from "../conversation/say-standing.ts";
-import { stateName } from "../conversation/say-value.ts";
+import { nameInSentence, standingItems } from "../conversation/say-standing.ts";
 import { inBrackets, sourcesOfTell } from "../conversation/sources-of.ts";
 import type { Block } from "../reply.ts";
 import type { Scene } from "./scene.ts";
 
-/** Classes with less than this are not among "what is left". */
-const leftOver = 0.05;
 const answersForetold = 2;
 
 export function why(scene: Scene): readonly Block[] {
@@ -59,8 +57,9 @@ function whyFeature(
   question: Extract<NextQuestion, { about: "feature" }>,
 ): string {
   const { feature, because } = question;
-  const shares = assessed.identification.classes.filter((one) => one.probability >= leftOver);
-  const left = shares.slice(0, 3).map((one) => nameInSentence(assessed, one.class));
+  const left = standingItems(assessed).map((item) =>
+    isVariantName(assessed, item.name) ? withThe(item.name) : item.name,
+  );
   const sources = inBrackets(
     scene.knowledge.handbook,
     sourcesOfTell(
@@ -78,6 +77,10 @@ function whyFeature(
   ]
     .filter((line) => line !== undefined)
     .join(" ");
+}
+
+function isVariantName({ part }: Assessed, name: string): boolean {
+  return part.variants.some((variant) => variant.name === name);
 }
 
 function foretold(assessed: Assessed, table: QuestionTable, feature: Feature): readonly string[] {

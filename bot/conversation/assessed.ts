@@ -15,7 +15,7 @@ export type CarQuestion = (typeof carQuestions)[number];
 /** Why a question about a part is put: the search chose it, or a fact that was told needs a second look. */
 export type Reason =
   | { readonly kind: "next" }
-  | { readonly kind: "contradiction"; readonly against: string | null }
+  | { readonly kind: "contradiction" }
   | { readonly kind: "outlier" };
 
 export type NextQuestion =

@@ -64,6 +64,8 @@ const CaseFacts = z
     unplaced: z.array(z.string()).readonly(),
     /** Facts already looked at a second time; they are not doubted aloud again. */
     rechecked: z.array(z.string()).readonly(),
+    /** Cautions given in full so far. */
+    warned: z.array(z.string()).readonly(),
     open: OpenQuestion.nullable(),
   })
   .readonly();
@@ -98,6 +100,7 @@ export const noFacts: CaseFacts = {
   unanswerable: [],
   unplaced: [],
   rechecked: [],
+  warned: [],
   open: null,
 };
 
@@ -113,7 +116,8 @@ export function takenBack(kept: Case): Case | undefined {
   return before && { ...kept, facts: before, history: kept.history.slice(0, -1) };
 }
 
-function saysTheSame(one: CaseFacts, other: CaseFacts): boolean {
-  const spoken = (facts: CaseFacts) => JSON.stringify({ ...facts, open: null });
+/** Whether two states of a case hold the same said things; which question is open is not said by anybody. */
+export function saysTheSame(one: CaseFacts, other: CaseFacts): boolean {
+  const spoken = (facts: CaseFacts) => JSON.stringify({ ...facts, open: null, warned: [] });
   return spoken(one) === spoken(other);
 }

@@ -1,6 +1,6 @@
 /** What one message does to one case: wishes that change it first, then the facts, then answers to the open question. */
 import type { Interval, MessageReading, PartKind } from "../../knowledge/index.ts";
-import { readMessage } from "../../knowledge/index.ts";
+import { featureById, readMessage } from "../../knowledge/index.ts";
 import { startOver } from "../commands/start-over.ts";
 import { undo } from "../commands/undo.ts";
 import { withdraw } from "../commands/withdraw.ts";
@@ -8,13 +8,15 @@ import { cannotTell, yesOrNo } from "./answer-open-question.ts";
 import { applyCar } from "./apply-car.ts";
 import { applyFacts } from "./apply-facts.ts";
 import { applyMarks } from "./apply-marks.ts";
-import type { Case } from "./case.ts";
+import type { Case, CaseFacts } from "./case.ts";
 import { beginChange, type Change, withRemark } from "./change.ts";
 import type { Heard } from "./hear.ts";
 import { findPart, type Knowledge } from "./knowledge.ts";
 import { goalWords } from "./phrases/goals.ts";
+import { sameTwice } from "./phrases/trouble.ts";
 import { goalChanged, keptForLater, partLabel } from "./phrases/understood.ts";
 import { readingRemarks } from "./reading-remarks.ts";
+import { sayReported } from "./say-value.ts";
 import { type Speaker, speakerOf } from "./speaker.ts";
 import { understoodItem } from "./understood.ts";
 
@@ -96,7 +98,19 @@ function withFacts(
     (finding) => finding.part === null || finding.part === part.id,
   );
   const applied = applyFacts(part, { ...withCar.facts, unplaced: [] }, own, speaker);
-  return { ...withCar, facts: applied.facts, items: [...withCar.items, ...applied.items] };
+  const notes = [...withCar.notes, ...lookedTwice(part, withCar.facts, applied.facts)];
+  return { ...withCar, facts: applied.facts, notes, items: [...withCar.items, ...applied.items] };
+}
+
+/** Facts that a second look confirmed. */
+function lookedTwice(part: PartKind, before: CaseFacts, after: CaseFacts): readonly string[] {
+  const fresh = after.rechecked.filter((id) => !before.rechecked.includes(id));
+  return fresh.flatMap((id) => {
+    const feature = featureById(part, id);
+    if (feature === undefined) return [];
+    const earlier = sayReported(feature, before.reports);
+    return earlier === sayReported(feature, after.reports) ? [sameTwice(earlier)] : [];
+  });
 }
 
 function keepForLater(change: Change, reading: MessageReading): Change {

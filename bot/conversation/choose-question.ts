@@ -30,9 +30,9 @@ function needsSecondLook({ identification, part, facts }: Found): NextQuestion |
   const outliers = identification.doubtful
     .filter((doubt) => doubt.reason === "outlier")
     .map((doubt) => ({ feature: doubt.feature, because: { kind: "outlier" } as const }));
-  const contradictions = identification.contradictions.map(({ feature, against }) => ({
+  const contradictions = identification.contradictions.map(({ feature }) => ({
     feature,
-    because: { kind: "contradiction", against } as const,
+    because: { kind: "contradiction" } as const,
   }));
   for (const { feature: id, because } of [...outliers, ...contradictions]) {
     const feature = featureById(part, id);

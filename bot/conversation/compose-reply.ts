@@ -6,6 +6,7 @@ import { answerWishes } from "../commands/answer-wishes.ts";
 import { caseChoice, partNameOf } from "../commands/cases.ts";
 import type { Scene } from "../commands/scene.ts";
 import type { Block, Reply } from "../reply.ts";
+import { type CaseFacts, saysTheSame } from "./case.ts";
 import { longestMessage } from "./hear.ts";
 import type { Knowledge } from "./knowledge.ts";
 import {
@@ -14,13 +15,16 @@ import {
   caseInHandNow,
   newCaseOpened,
   noSuchCase,
+  smallTalkInCase,
   waitingCase,
   withdrawSay,
 } from "./phrases/commands.ts";
 import { listed } from "./phrases/grammar.ts";
 import { nothingSaid, notUnderstood, readOnlySoFar } from "./phrases/understood.ts";
 import { sayAnswer } from "./say-answer.ts";
+import { sayAnswerAgain } from "./say-answer-again.ts";
 import { sayCautions } from "./say-cautions.ts";
+import { sayLeadTimes } from "./say-lead-times.ts";
 import { sayMisbeliefs } from "./say-misbeliefs.ts";
 import { sayNextSteps } from "./say-next-steps.ts";
 import { questionBlock } from "./say-question.ts";
@@ -47,7 +51,8 @@ export function composeReply(knowledge: Knowledge, turn: Turn): Reply {
   ];
   const stands = standsBlocks(knowledge, turn);
   const opening = told.length + stands.length === 0 ? misunderstood(turn) : told;
-  const blocks = [...opening, ...stands, ...asked(knowledge, turn)];
+  const isAside = direct.length > 0 && isUntold(turn) && !heard.reading.intents.some(isTalk);
+  const blocks = [...opening, ...stands, ...(isAside ? [] : asked(knowledge, turn))];
   return { blocks, summary: summaryOf(handbook, turn.kept, turn.assessed, turn.question) };
 }
 
@@ -56,9 +61,20 @@ function sceneOf(knowledge: Knowledge, turn: Turn): Scene {
   return { knowledge, conversation, kept, assessed, question, person };
 }
 
+/** Somebody who asked in passing, and has no case yet, is not pressed to open one. */
+function isUntold({ kept, change }: Turn): boolean {
+  return kept.facts.part === null && change.items.length === 0 && kept.facts.reports.length === 0;
+}
+
+function isTalk(intent: { readonly kind: string }): boolean {
+  return intent.kind === "small-talk";
+}
+
 /** One line when nothing could be made of the message; the open question follows. */
-function misunderstood({ heard }: Turn): readonly Block[] {
+function misunderstood({ heard, question }: Turn): readonly Block[] {
   if (heard.isEmpty) return [aside(nothingSaid)];
+  const hasWords = /[\p{L}\p{N}]/u.test(heard.reading.shownText);
+  if (!hasWords) return question === null ? [aside(smallTalkInCase)] : [];
   return [aside(notUnderstood)];
 }
 
@@ -90,33 +106,39 @@ function waiting(knowledge: Knowledge, { chosen }: Turn): string | undefined {
   return names.length === 1 ? alsoOpened(listed(names)) : alsoOpenedSeveral(listed(names));
 }
 
-/** Where it stands, or the answer; nothing when nothing has changed since it was last said. */
+/** Where it stands, or the answer; nothing when nothing that bears on it has changed since it was last said. */
 function standsBlocks(knowledge: Knowledge, turn: Turn): readonly Block[] {
-  const { assessed, question, hasChanged, chosen, justTold, heard } = turn;
-  const isAskedFor = heard.reading.intents.some(
-    (intent) => intent.kind === "switch-case" || intent.kind === "goal",
-  );
-  if (assessed === undefined || !(hasChanged || chosen.hasSwitched || isAskedFor)) return [];
-  const dates = sayBrokenDates(assessed);
+  const { assessed, question, chosen, justTold, heard, before, kept } = turn;
+  const isAskedFor = heard.reading.intents.some(({ kind }) => kind === "switch-case" || kind === "goal");
+  const isNew = chosen.hasSwitched || isAskedFor || bearsOnAnswer(before, kept.facts);
+  const isDoneNow = question === null && before.open !== null;
+  if (assessed === undefined || !(isNew || isDoneNow)) return [];
+  const dates = [...sayBrokenDates(assessed), ...sayLeadTimes(assessed, justTold)];
   if (question === null) {
-    return [...dates, ...sayAnswer(knowledge, assessed), ...sayNextSteps(knowledge, assessed)];
+    const answer = isAskedFor ? sayAnswer(knowledge, assessed) : sayAnswerAgain(knowledge, assessed, before);
+    return [...dates, ...answer, ...sayNextSteps(knowledge, assessed)];
   }
   const isWorthSaying = hasEvidence(assessed) || assessed.facts.car.built !== undefined;
   const isShouldHave = assessed.goal === "what-should-it-have";
   return isWorthSaying && !isShouldHave ? [...dates, ...sayStanding(assessed, justTold)] : dates;
 }
 
+/** Whether the evidence, the car or the goal has changed; "cannot tell" is no evidence. */
+function bearsOnAnswer(before: CaseFacts, after: CaseFacts): boolean {
+  const bearing = ({ part, goal, car, reports }: CaseFacts) =>
+    JSON.stringify([part, goal, car, reports.filter((report) => report.value.kind !== "cannot-tell")]);
+  return bearing(before) !== bearing(after);
+}
+
 /** The open question with what must stand before it; cautions are not repeated while the same question stays open. */
 function asked(knowledge: Knowledge, turn: Turn): readonly Block[] {
-  const { question, assessed, kept, change } = turn;
+  const { question, assessed, kept, before } = turn;
   if (question === null) return otherCases(turn);
   const block = questionBlock(knowledge.handbook, kept.facts, question);
-  const isSame = change.kept.facts.open?.feature === block.feature && !turn.hasChanged;
+  const isSame = before.open?.feature === block.feature && saysTheSame(before, kept.facts);
   const reason = assessed === undefined || isSame ? undefined : sayReason(assessed, question);
   const cautions =
-    assessed === undefined || isSame || question.about !== "feature"
-      ? undefined
-      : sayCautions(assessed.part, question.feature, kept.facts);
+    isSame || question.about !== "feature" ? undefined : sayCautions(question.feature, before.warned);
   return [reason, cautions, block].filter((one) => one !== undefined);
 }
 

@@ -1,5 +1,5 @@
 /** The notes of a case as one plain text for a keeper: what was seen and in which words, where it stands, what is open. */
-import { featureById, type Handbook } from "../../knowledge/index.ts";
+import { featureById, type Handbook, shortEdition } from "../../knowledge/index.ts";
 import { carInWords } from "./apply-car.ts";
 import type { Assessed } from "./assessed.ts";
 import type { Case } from "./case.ts";
@@ -51,15 +51,10 @@ export function handOver(handbook: Handbook, kept: Case, assessed: Assessed): st
       identification.toldApartBy.flatMap((one) => one.features),
       notes.open,
     ),
-    edition(handbook.cover.name, shortEdition(handbook)),
+    edition(handbook.cover.name, shortEdition(handbook.edition)),
   ]
     .filter((line) => line !== undefined)
     .join("\n");
-}
-
-/** The first figures of the edition's hash: enough to tell two editions apart. */
-export function shortEdition(handbook: Handbook): string {
-  return handbook.edition.slice(0, 8);
 }
 
 function factLines(kept: Case, { part, facts }: Assessed): readonly string[] {

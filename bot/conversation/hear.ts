@@ -10,16 +10,17 @@ import {
   type ReadingContext,
   readMessage,
   readTradeEvidence,
+  stateName,
   type TradeAnswer,
   type TradeEvidence,
 } from "../../knowledge/index.ts";
+import { plainWish } from "../commands/plain-words.ts";
 import type { IncomingMessage, PressedAnswer } from "../message.ts";
 import { answerOfCar } from "./answer-of-car.ts";
 import { unitQuestionPrefix } from "./answer-open-question.ts";
 import type { Case } from "./case.ts";
 import { type Conversation, caseInHand, findCase } from "./conversation.ts";
 import type { Knowledge } from "./knowledge.ts";
-import { stateName } from "./say-value.ts";
 
 /** Longer messages are read only so far, and that is said. */
 export const longestMessage = 8000;
@@ -55,9 +56,13 @@ export function hear(
   };
 }
 
-/** The words read, a bare answer to a question about the car included. */
+/** The words read, with the short words that always work and bare answers to a question about the car. */
 function readWords(knowledge: Knowledge, text: string, context: ReadingContext): MessageReading {
   const spoken = readMessage(text, knowledge.lexicon, context);
+  const wish = plainWish(text);
+  if (wish !== undefined) return { ...spoken, findings: [], intents: [wish], isOpaque: false };
+  // "case 2" is no measurement, whatever question is open.
+  if (spoken.intents.some((intent) => intent.kind === "switch-case")) return { ...spoken, findings: [] };
   const car = answerOfCar(text, knowledge.lexicon, context, spoken);
   return car.length === 0 ? spoken : { ...spoken, car, isOpaque: false };
 }

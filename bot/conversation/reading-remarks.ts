@@ -9,7 +9,6 @@ import {
   namedVariantLeftAside,
   severalReadingsLeftAside,
 } from "./phrases/understood.ts";
-import { variantName } from "./say-variant.ts";
 
 /** More than this many near misses are noise, not help. */
 const mostNearMisses = 2;
@@ -19,19 +18,19 @@ export function readingRemarks(
   change: Change,
   reading: MessageReading,
 ): readonly string[] {
+  const isComparing = reading.intents.some((intent) => intent.kind === "compare");
+  const isUnderstood = reading.findings.length + reading.car.length + reading.intents.length > 0;
   const names = reading.variants.flatMap((mention) => {
     const part = findPart(knowledge, mention.part);
-    if (part === undefined || mention.as === "question") return [];
-    return [
-      namedVariantLeftAside(variantName(part, mention.variant), mention.as === "hearsay" ? "another" : "you"),
-    ];
+    if (part === undefined || mention.as === "question" || isComparing) return [];
+    return [namedVariantLeftAside(mention.words, mention.as === "hearsay" ? "another" : "you")];
   });
   const isClaimed = reading.variants.some((mention) => mention.as === "hearsay");
   const aside = reading.leftAside.flatMap(
     ({ words, because }) => asideRemark(words, because, isClaimed) ?? [],
   );
   const near = reading.nearMisses
-    .slice(0, mostNearMisses)
+    .slice(0, isUnderstood ? 0 : mostNearMisses)
     .map(({ words, meant }) => didYouMean(words, meant));
   return [...new Set([...names, ...aside, ...near])].filter((remark) => !change.remarks.includes(remark));
 }

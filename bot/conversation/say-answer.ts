@@ -34,7 +34,8 @@ export function sayAnswer(knowledge: Knowledge, assessed: Assessed): readonly Bl
   ];
 }
 
-function verdictBlocks(assessed: Assessed): readonly Block[] {
+/** What it is and how sure; empty without a verdict. */
+export function verdictBlocks(assessed: Assessed): readonly Block[] {
   const { identification, goal } = assessed;
   const { verdict, kindItWasBuiltWith } = identification;
   if (verdict === null) return [];

@@ -2,19 +2,18 @@
  * Cautions stand before the step they concern. The first time in a case a caution is given whole, with who decides;
  * after that in short, because a line read for the third time is not read at all.
  */
-import { CAUTION_TAIL, cautionById, type Feature, type PartKind } from "../../knowledge/index.ts";
+import { CAUTION_TAIL, cautionById, type Feature } from "../../knowledge/index.ts";
 import type { Block } from "../reply.ts";
-import type { CaseFacts } from "./case.ts";
 import { sentence } from "./phrases/grammar.ts";
 import { asSaidBefore } from "./phrases/question.ts";
 
-/** The cautions of checking this feature; undefined when it needs none. */
-export function sayCautions(part: PartKind, feature: Feature, facts: CaseFacts): Block | undefined {
-  const given = cautionsGiven(part, facts, feature.id);
-  const fresh = feature.cautions.filter((id) => !given.has(id));
-  const known = feature.cautions.filter((id) => given.has(id));
-  const whole = cautionLines(fresh);
-  const short = known.flatMap((id) => cautionById(id) ?? []).map(({ line }) => asSaidBefore(openingOf(line)));
+/** The cautions of checking this feature; `warned`: those given before. Undefined when it needs none. */
+export function sayCautions(feature: Feature, warned: readonly string[]): Block | undefined {
+  const whole = cautionLines(feature.cautions.filter((id) => !warned.includes(id)));
+  const short = feature.cautions
+    .filter((id) => warned.includes(id))
+    .flatMap((id) => cautionById(id) ?? [])
+    .map(({ line }) => asSaidBefore(openingOf(line)));
   return whole.length + short.length === 0 ? undefined : { kind: "cautions", lines: [...whole, ...short] };
 }
 
@@ -28,16 +27,6 @@ export function cautionLines(ids: readonly string[]): readonly string[] {
 export function cautionsBlock(ids: readonly string[]): Block | undefined {
   const lines = cautionLines(ids);
   return lines.length === 0 ? undefined : { kind: "cautions", lines };
-}
-
-// A caution has been given when a check it stands before was asked for and answered.
-function cautionsGiven(part: PartKind, facts: CaseFacts, asking: string): ReadonlySet<string> {
-  const told = new Set(facts.reports.map((report) => report.feature));
-  return new Set(
-    part.features
-      .filter((feature) => told.has(feature.id) && feature.id !== asking)
-      .flatMap((feature) => feature.cautions),
-  );
 }
 
 function openingOf(line: string): string {

@@ -5,7 +5,7 @@ import type { Assessed } from "./assessed.ts";
 import { saysNothingEitherWay } from "./phrases/answer.ts";
 import { hushedBans, strengthOf } from "./phrases/strength.ts";
 import { nameOfClass } from "./say-standing.ts";
-import { sayReported } from "./say-value.ts";
+import { sayReportedPlainly } from "./say-value.ts";
 import { shortSources, sourcesOfTell } from "./sources-of.ts";
 
 /** The balance, heaviest first, and a line on the facts that say nothing; empty without facts or without a rival. */
@@ -17,7 +17,7 @@ export function sayEvidence(handbook: Handbook, assessed: Assessed): readonly Bl
   const told = duel.weights.flatMap(({ feature: id, bans }) => {
     const feature = featureById(part, id);
     if (feature === undefined) return [];
-    return [{ bans, words: sayReported(feature, facts.reports), id }];
+    return [{ bans, words: sayReportedPlainly(feature, facts.reports), id }];
   });
   const loud = told
     .filter((one) => Math.abs(one.bans) >= hushedBans)

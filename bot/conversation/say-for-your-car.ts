@@ -11,10 +11,10 @@ import { inBrackets } from "./sources-of.ts";
 
 /** Shares of the as-built mix below this are shelf stock and not worth a row. */
 const worthARow = 0.03;
+const worthASentence = 0.1;
 
 export function sayForYourCar(knowledge: Knowledge, assessed: Assessed): readonly Block[] {
   if (assessed.goal === "what-should-it-have") return asBuiltAnswer(knowledge, assessed);
-  if (assessed.goal === "right-for-car") return [];
   const line = besideVerdict(assessed);
   return line === undefined ? [] : [{ kind: "text", text: line }];
 }
@@ -31,13 +31,11 @@ function besideVerdict(assessed: Assessed): string | undefined {
       ? words.carNotToldAndNeverFitted(variant.name)
       : words.carNotTold(variant.name, times);
   }
-  const [expected] = sharesLargestFirst(assessed);
-  if (expected === undefined) return undefined;
-  return words.carShouldHave(
-    formatInterval(facts.car.built),
-    variantName(part, expected.variant),
-    sayProbability(expected.share),
-  );
+  const shares = sharesLargestFirst(assessed)
+    .filter((one, index) => index === 0 || one.share >= worthASentence)
+    .slice(0, 3)
+    .map((one) => words.variantShare(variantName(part, one.variant), sayProbability(one.share)));
+  return shares.length === 0 ? undefined : words.carShouldHave(formatInterval(facts.car.built), shares);
 }
 
 function asBuiltAnswer(knowledge: Knowledge, assessed: Assessed): readonly Block[] {

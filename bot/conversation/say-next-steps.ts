@@ -1,8 +1,7 @@
 /** What can be done after an answer, and the edition it rests on: never a dead end. */
-import { notInHandbook } from "../../knowledge/index.ts";
+import { notInHandbook, shortEdition } from "../../knowledge/index.ts";
 import type { Block, Choice } from "../reply.ts";
 import type { Assessed } from "./assessed.ts";
-import { shortEdition } from "./hand-over.ts";
 import type { Knowledge } from "./knowledge.ts";
 import { choiceLabels, edition } from "./phrases/answer.ts";
 
@@ -10,7 +9,7 @@ export function sayNextSteps(knowledge: Knowledge, assessed: Assessed): readonly
   const { handbook } = knowledge;
   return [
     { kind: "choices", choices: choicesAfter(assessed) },
-    { kind: "edition", text: edition(handbook.cover.name, shortEdition(handbook)) },
+    { kind: "edition", text: edition(handbook.cover.name, shortEdition(handbook.edition)) },
   ];
 }
 

@@ -1,12 +1,18 @@
 /** Where it stands, before it is settled: the goal's classes, then which kind, with the cause of the doubt named. */
-import { featureById, type Goal, notInHandbook, sayProbability } from "../../knowledge/index.ts";
+import {
+  type ClassProbability,
+  featureById,
+  type Goal,
+  notInHandbook,
+  sayProbability,
+} from "../../knowledge/index.ts";
 import type { Block } from "../reply.ts";
+import { asBuiltShares } from "./assess.ts";
 import type { Assessed } from "./assessed.ts";
-import { notInHandbookWords, wordsOfClass } from "./phrases/goals.ts";
+import { kindItWasBuiltWithClass, notInHandbookWords, wordsOfClass } from "./phrases/goals.ts";
 import { withThe } from "./phrases/grammar.ts";
 import {
   asBuiltLead,
-  builtWithKind,
   closestKind,
   mayBeUnknown,
   nothingSeenYet,
@@ -32,18 +38,30 @@ type StandingItem = Extract<Block, { kind: "standing" }>["items"][number];
 
 /** The ranking and what qualifies it. `justTold`: features told in this turn, to say which of them say little. */
 export function sayStanding(assessed: Assessed, justTold: readonly string[]): readonly Block[] {
-  const lead = leadOf(assessed);
+  const { goal } = assessed;
+  const isCarOnly = goal === "what-should-it-have" || (goal === "right-for-car" && !hasEvidence(assessed));
+  if (isCarOnly) return [{ kind: "standing", lead: asBuiltLead, items: asBuiltItems(assessed) }];
+  const lead = hasEvidence(assessed) ? standingLead : nothingSeenYet;
   const standing: Block = { kind: "standing", lead, items: standingItems(assessed) };
   return [standing, ...remarks(assessed, justTold).map((text): Block => ({ kind: "text", text }))];
 }
 
+/** Before anything is seen the car alone speaks: what the works fitted to it. */
+function asBuiltItems({ compiled, facts, part }: Assessed): readonly StandingItem[] {
+  return [...asBuiltShares(compiled, facts)]
+    .toSorted(([, one], [, other]) => other - one)
+    .filter(([, share], index) => index === 0 || share >= worthNaming)
+    .slice(0, mostNamed)
+    .map(([id, share]) => ({
+      name: variantName(part, id),
+      probability: share,
+      words: sayProbability(share),
+    }));
+}
+
 /** The classes of the goal, or the variants when the goal is which one; at most three, with "not in the handbook" from .2. */
 export function standingItems(assessed: Assessed): readonly StandingItem[] {
-  const { identification, goal } = assessed;
-  const ranked = isAboutVariants(goal)
-    ? identification.ranking.map(({ variant, probability }) => ({ class: variant, probability }))
-    : identification.classes;
-  return [...ranked]
+  return rankedAnswers(assessed)
     .toSorted((one, other) => other.probability - one.probability)
     .filter((one, index) => isWorthNaming(one.class, one.probability, index))
     .slice(0, mostNamed)
@@ -52,6 +70,17 @@ export function standingItems(assessed: Assessed): readonly StandingItem[] {
       probability,
       words: sayProbability(probability),
     }));
+}
+
+/** "The kind it was built with" stands for its two classes, which differ only by history and dates. */
+function rankedAnswers({ identification, goal }: Assessed): readonly ClassProbability[] {
+  if (isAboutVariants(goal)) {
+    return identification.ranking.map(({ variant, probability }) => ({ class: variant, probability }));
+  }
+  const { classes, kindItWasBuiltWith } = identification;
+  if (goal !== "right-for-car" || kindItWasBuiltWith === undefined) return classes;
+  const others = classes.filter((one) => one.class !== "as-built" && one.class !== "right-kind-replaced");
+  return [{ class: kindItWasBuiltWithClass, probability: kindItWasBuiltWith }, ...others];
 }
 
 export function isAboutVariants(goal: Goal): boolean {
@@ -76,23 +105,13 @@ function isWorthNaming(id: string, probability: number, index: number): boolean 
   return probability >= (id === notInHandbook ? unknownWorthMentioning : worthNaming);
 }
 
-function leadOf(assessed: Assessed): string {
-  if (assessed.goal === "what-should-it-have") return asBuiltLead;
-  return hasEvidence(assessed) ? standingLead : nothingSeenYet;
-}
-
 /** Whether anything that counts has been told of the part itself. */
 export function hasEvidence(assessed: Assessed): boolean {
   return assessed.facts.reports.some((report) => report.value.kind !== "cannot-tell" && report.certainty > 0);
 }
 
 function remarks(assessed: Assessed, justTold: readonly string[]): readonly string[] {
-  const { identification, goal } = assessed;
-  if (goal === "what-should-it-have") return [];
   return [
-    goal === "right-for-car" && identification.kindItWasBuiltWith !== undefined
-      ? builtWithKind(sayProbability(identification.kindItWasBuiltWith))
-      : undefined,
     closest(assessed),
     littleTold(assessed, justTold),
     restsOn(assessed),
@@ -109,7 +128,11 @@ function closest({ goal, identification }: Assessed): string | undefined {
   return closestKind(likeliest.name, sayProbability(likeliest.probability));
 }
 
+// Only while the search goes on: beside a doubt or a verdict it would be one line too many.
 function littleTold(assessed: Assessed, justTold: readonly string[]): string | undefined {
+  const { question } = assessed;
+  if (question?.about !== "feature" || question.because.kind !== "next" || justTold.length > 2)
+    return undefined;
   const weights = assessed.identification.duel?.weights ?? [];
   const little = justTold.filter((id) => {
     const weight = weights.find((one) => one.feature === id);
@@ -124,7 +147,7 @@ function littleTold(assessed: Assessed, justTold: readonly string[]): string | u
 
 /** The line that says the ranking rests on the car's date, when it does and there is something to rest. */
 export function restsOn(assessed: Assessed): string | undefined {
-  if (assessed.identification.movedBits >= movedEnoughBits) return undefined;
+  if (!hasEvidence(assessed) || assessed.identification.movedBits >= movedEnoughBits) return undefined;
   const isDated = assessed.facts.car.built !== undefined && assessed.facts.car.isLoosePart !== true;
   return isDated ? restsOnCar : restsOnCommonness;
 }

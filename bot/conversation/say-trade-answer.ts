@@ -13,8 +13,8 @@ export function sayTradeAnswer(answer: TradeAnswer): readonly Block[] {
     .map(({ reading, why, basis }) => tradeReadingLine(reading, why, basis));
   const cautions = cautionsBlock(answer.cautions);
   return [
-    ...(cautions === undefined ? [] : [cautions]),
     { kind: "list", lead: tradeReadingsLead(answer.topic, answer.readings.length), items },
+    ...(cautions === undefined ? [] : [cautions]),
     { kind: "text", text: [answer.cannotSay, answer.lookNext].filter((line) => line !== "").join(" ") },
   ];
 }

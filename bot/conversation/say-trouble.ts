@@ -1,7 +1,9 @@
 /** Facts that pull apart, readings far from everything, dates in the wrong order: each is named, never averaged away. */
+
 import { type BrokenDateLink, type Feature, featureById, formatInterval } from "../../knowledge/index.ts";
 import type { Block } from "../reply.ts";
 import type { Assessed, NextQuestion } from "./assessed.ts";
+import { partnerOf } from "./contradiction-partner.ts";
 import { capitalised } from "./phrases/grammar.ts";
 import {
   builtDate,
@@ -19,10 +21,7 @@ import { sayNumber, sayReported, sayValue } from "./say-value.ts";
 export function sayReason(assessed: Assessed, question: NextQuestion | null): Block | undefined {
   if (question === null || question.about !== "feature" || question.because.kind === "next") return undefined;
   const { because, feature } = question;
-  const text =
-    because.kind === "outlier"
-      ? farAway(assessed, feature)
-      : contradiction(assessed, feature, because.against);
+  const text = because.kind === "outlier" ? farAway(assessed, feature) : contradiction(assessed, feature);
   return { kind: "text", text };
 }
 
@@ -33,11 +32,12 @@ export function sayBrokenDates(assessed: Assessed): readonly Block[] {
   );
 }
 
-function contradiction({ part, facts }: Assessed, feature: Feature, against: string | null): string {
+function contradiction(assessed: Assessed, feature: Feature): string {
+  const { part, facts } = assessed;
   const doubted = sayReported(feature, facts.reports);
-  const other = against === null ? undefined : featureById(part, against);
-  const isPair = other !== undefined && other.id !== feature.id;
-  return isPair ? pullApart(doubted, sayReported(other, facts.reports)) : pullsAlone(doubted);
+  const partner = partnerOf(assessed, feature.id);
+  const other = partner === undefined ? undefined : featureById(part, partner);
+  return other === undefined ? pullsAlone(doubted) : pullApart(doubted, sayReported(other, facts.reports));
 }
 
 function farAway({ part, facts }: Assessed, feature: Feature): string {

@@ -2,9 +2,9 @@
 import {
   type Feature,
   formatInterval,
-  notThere,
   type Report,
   type ReportValue,
+  stateName,
 } from "../../knowledge/index.ts";
 import { listed } from "./phrases/grammar.ts";
 import { cannotTellValue } from "./phrases/understood.ts";
@@ -31,9 +31,16 @@ export function sayValue(feature: Feature, value: ReportValue): string {
   }
 }
 
-/** "inside finish (rough, fibres showing)": a fact as it stands within a sentence, commas and all. */
+/** "inside finish (rough, fibres showing)", "rounded tips": a fact as it stands within a sentence, commas and all. */
 export function sayFact(feature: Feature, value: ReportValue): string {
-  return `${feature.name} (${sayValue(feature, value)})`;
+  const said = sayValue(feature, value);
+  return namesItsFeature(feature.name, said) ? said : `${feature.name} (${said})`;
+}
+
+// A state such as "black gel coat" has the feature's word in it, and needs no feature before it.
+function namesItsFeature(name: string, said: string): boolean {
+  const words = name.toLowerCase().match(/[a-z]{4,}/g) ?? [];
+  return words.some((word) => said.toLowerCase().includes(word.replace(/s$/, "")));
 }
 
 /** The fact of a feature as the last person told it; the feature's name alone when nobody has. */
@@ -42,11 +49,10 @@ export function sayReported(feature: Feature, reports: readonly Report[]): strin
   return last === undefined ? feature.name : sayFact(feature, last.value);
 }
 
-/** The state's name as the handbook writes it, or what the feature is called when it is not there at all. */
-export function stateName(feature: Feature, state: string): string {
-  if (state === notThere) return feature.none ?? `no ${feature.name}`;
-  if (feature.kind !== "states") return state;
-  return feature.states.find((one) => one.id === state)?.name ?? state;
+/** The same standing alone on a line: "inside finish: rough, fibres showing". */
+export function sayReportedPlainly(feature: Feature, reports: readonly Report[]): string {
+  const last = reports.findLast((report) => report.feature === feature.id);
+  return last === undefined ? feature.name : `${feature.name}: ${sayValue(feature, last.value)}`;
 }
 
 /** At most three decimals and no trailing noughts: 17.375, 412. */

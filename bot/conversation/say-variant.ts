@@ -6,6 +6,7 @@ import {
   type Interval,
   type PartKind,
   parseDateText,
+  stateName,
   type Variant,
 } from "../../knowledge/index.ts";
 import { listed } from "./phrases/grammar.ts";
@@ -17,7 +18,7 @@ import {
   originWords,
   soldWords,
 } from "./phrases/variants.ts";
-import { sayNumber, stateName } from "./say-value.ts";
+import { sayNumber } from "./say-value.ts";
 
 /** "rough, fibres showing (nearly always, 15 of 16); painted (rarely)", "1180 mm ± 1.5", or that nobody recorded it. */
 export function sayClaim(feature: Feature, claim: Claim | undefined): string {

@@ -32,7 +32,8 @@ export function step(
   const chosen = chooseCase(knowledge.handbook, conversation, message, heard.reading);
   const wanted = wantedGoal(heard, message);
   const before = asKept(conversation, chosen.kept);
-  const change = changeCase(knowledge, before, wanted, chosen.kept.facts.part, message.from, today);
+  const part = isStartingOver(heard) ? null : chosen.kept.facts.part;
+  const change = changeCase(knowledge, before, wanted, part, message.from, today);
   const { kept, assessed, question } = settle(knowledge, change.kept, change.facts);
   const others = changeOthers(knowledge, conversation, chosen, heard, message.from, today);
   const after = others.reduce(withCase, withCase(chosen.conversation, kept));
@@ -45,7 +46,7 @@ export function step(
     kept,
     assessed,
     question,
-    hasChanged: spoken(kept.facts) !== spoken(before.facts),
+    before: before.facts,
     justTold: toldSince(before.facts, kept.facts),
   });
   return { conversation: after, reply };
@@ -75,7 +76,9 @@ function settle(knowledge: Knowledge, kept: Case, facts: CaseFacts): Settled {
   const compiled = facts.part === null ? undefined : knowledge.compiled(facts.part);
   const assessed = compiled && assess(compiled, facts);
   const question: NextQuestion | null = assessed === undefined ? { about: "part" } : assessed.question;
-  return { kept: withFacts(kept, { ...facts, open: openQuestion(question) }), assessed, question };
+  const cautions = question?.about === "feature" ? question.feature.cautions : [];
+  const warned = [...new Set([...facts.warned, ...cautions])];
+  return { kept: withFacts(kept, { ...facts, warned, open: openQuestion(question) }), assessed, question };
 }
 
 /** Cases of other parts in the same message take their own facts; the car and the wishes are the first case's. */
@@ -97,12 +100,13 @@ function changeOthers(
   });
 }
 
-function isGoal(intent: { readonly kind: string }): boolean {
-  return intent.kind === "goal";
+// "Start over" puts the part aside too, unless the same message names one.
+function isStartingOver({ reading }: Heard): boolean {
+  return reading.parts.length === 0 && reading.intents.some((intent) => intent.kind === "start-over");
 }
 
-function spoken(facts: CaseFacts): string {
-  return JSON.stringify({ ...facts, open: null });
+function isGoal(intent: { readonly kind: string }): boolean {
+  return intent.kind === "goal";
 }
 
 function toldSince(before: CaseFacts, after: CaseFacts): readonly string[] {

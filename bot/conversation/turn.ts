@@ -1,6 +1,6 @@
 /** Everything that happened in one turn, from which the reply is composed; nothing in it is said yet. */
 import type { Assessed, NextQuestion } from "./assessed.ts";
-import type { Case } from "./case.ts";
+import type { Case, CaseFacts } from "./case.ts";
 import type { Change } from "./change.ts";
 import type { CaseChosen } from "./choose-case.ts";
 import type { Conversation } from "./conversation.ts";
@@ -17,8 +17,8 @@ export interface Turn {
   /** Undefined while the part is not known. */
   readonly assessed: Assessed | undefined;
   readonly question: NextQuestion | null;
-  /** Whether what is known of the case differs from before the turn. */
-  readonly hasChanged: boolean;
+  /** What was known of the case before the turn. */
+  readonly before: CaseFacts;
   /** Features told in this turn. */
   readonly justTold: readonly string[];
 }

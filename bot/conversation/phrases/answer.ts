@@ -10,8 +10,7 @@ export const againstIt = "Against it";
 export const saysNothingEitherWay = (facts: readonly string[]) => `Says little either way: ${listed(facts)}.`;
 
 export const leftOpenRival = (rival: string, probability: string) => `Left open: ${rival}, ${probability}.`;
-export const leftOpenLittle = (share: string) =>
-  `Left open: little; everything else together comes to ${share}.`;
+export const leftOpenLittle = (share: string) => `Left open: little; that it is anything else is ${share}.`;
 export const wouldSettle = (features: readonly string[]) => `What would settle it: ${listed(features)}.`;
 export const wouldSettleNothing = "Nothing in the handbook that you have not answered would settle it.";
 export const hingesOn = (facts: readonly string[]) =>
@@ -19,13 +18,18 @@ export const hingesOn = (facts: readonly string[]) =>
 export const dearer = (feature: string, effort: string) => `${feature} (${effort})`;
 export const couldNotTell = (feature: string) => `${feature} (you could not tell)`;
 
+/** Before an answer that stays the same; `was`: its probability in words, when that has moved. */
+export const stillSo = (was: string | undefined) =>
+  was === undefined ? "That does not change the answer." : `The answer stays; it was ${was}.`;
+
 // For your car
 export const carNotTold = (variant: string, periods: string) =>
   `For your car: you have not told me its build date. ${sentence(`${withThe(variant)} belongs to cars built ${periods}`)}`;
 export const carNotToldAndNeverFitted = (variant: string) =>
   `For your car: the works never fitted ${withThe(variant)} to a new car.`;
-export const carShouldHave = (date: string, variant: string, probability: string) =>
-  `For your car: one built ${date} left the works with ${withThe(variant)}, ${probability}.`;
+export const carShouldHave = (date: string, shares: readonly string[]) =>
+  `For your car: one built ${date} left the works with ${shares.join("; or ")}.`;
+export const variantShare = (variant: string, probability: string) => `${withThe(variant)}, ${probability}`;
 export const loosePart = "It is a loose part, so no car speaks for or against it.";
 
 // What should it have

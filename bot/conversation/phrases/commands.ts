@@ -17,8 +17,14 @@ export const noPrices =
 export const smallTalk = "Good day. Tell me what you see on the part.";
 export const smallTalkInCase = "All right.";
 
-export const takenBack = (facts: readonly string[]) =>
-  facts.length === 0 ? "Taken back." : `Taken back: ${listed(facts)}.`;
+export const takenBack = (gone: readonly string[], back: readonly string[]) =>
+  [
+    gone.length === 0 ? undefined : `Taken back: ${listed(gone)}.`,
+    back.length === 0 ? undefined : `Back again: ${listed(back)}.`,
+    gone.length + back.length === 0 ? "Taken back." : undefined,
+  ]
+    .filter((line) => line !== undefined)
+    .join(" ");
 export const nothingToTakeBack = "There is nothing to take back.";
 export const startedOver = "Everything said in this case is put aside. “Undo” brings it back.";
 export const nothingToStartOver = "Nothing has been said in this case yet.";
@@ -26,7 +32,7 @@ export const withdrawn = (fact: string) => `Withdrawn: ${fact}.`;
 export const nothingToWithdraw = "You have told me nothing that could be withdrawn.";
 export const notToldThat = (feature: string) => `You have not told me the ${feature}.`;
 export const withdrawWhich = "Which one shall I withdraw?";
-export const withdrawSay = (feature: string) => `withdraw ${feature}`;
+export const withdrawSay = (feature: string) => `withdraw the ${feature}`;
 export const takenAsCannotTell = (feature: string) =>
   `${capitalised(feature)}: cannot tell. I will not ask again.`;
 export const cannotTellPart =
@@ -62,6 +68,7 @@ export const photographsLead = (part: string) =>
 export const photographOfStates = (feature: string, states: string) =>
   `${feature}, so near that you can tell: ${states}`;
 export const photographOfSize = (feature: string) => `${feature}, with a rule laid beside it, seen square on`;
+export const photographOfMass = (feature: string) => `${feature}, on a scale with its reading in the picture`;
 export const photographOfDate = (feature: string) =>
   `${feature}, every figure, dot and arrow readable, light from the side`;
 export const photographWhen = (line: string, condition: string) => `${line} (if ${condition})`;
@@ -71,7 +78,7 @@ export const noPhotographs = (part: string) =>
 export const photographsNeedPart = "Photographs of which part?";
 
 // Where do I go from here
-export const whereLead = "What would settle it, least effort first:";
+export const whereLead = "What would tell most for its effort:";
 export const whereNothing =
   "Nothing more in the handbook would settle it; only somebody who knows such parts can.";
 export const whereLine = (question: string, effort: string) => `${question} (${effort})`;

@@ -11,7 +11,12 @@ export const goalWords: Readonly<Record<Goal, string>> = {
 
 export const notInHandbookWords = "something not in the handbook";
 
+/** Our own class for the sum of "as built" and "right kind, replaced". */
+export const kindItWasBuiltWithClass = "kind-it-was-built-with";
+export const kindItWasBuiltWithWords = "the kind the car was built with";
+
 const classWords: Readonly<Record<string, string>> = {
+  [kindItWasBuiltWithClass]: kindItWasBuiltWithWords,
   "as-built": "the one the car left the works with",
   "right-kind-replaced": "the right kind but fitted later",
   "other-year-or-model": "a works part of another year or model",
@@ -26,5 +31,3 @@ const classWords: Readonly<Record<string, string>> = {
 export function wordsOfClass(id: string): string | undefined {
   return Object.hasOwn(classWords, id) ? classWords[id] : undefined;
 }
-
-export const kindItWasBuiltWithWords = "the kind the car was built with";

@@ -32,7 +32,7 @@ export const unitKept = (reading: string) => `Good: ${reading}.`;
 
 // Why this question?
 export const whySeparates = (names: readonly string[]) =>
-  `It separates ${listed(names)}, which are what is left.`;
+  `What is left is ${listed(names, "or")}; this tells them apart.`;
 export const whySettles = (answer: string, variant: string, probability: string) =>
   `${capitalised(answer)} would make it ${variant}, ${probability}.`;
 export const whyEffort = (effort: number, misread: number | undefined) =>

@@ -9,7 +9,7 @@ export const restsOnCar = "This rests on your car's date, not on what you saw.";
 export const restsOnCommonness =
   "So far this is only how common each kind is; nothing you told me moves it yet.";
 export const saysLittle = (facts: readonly string[]) =>
-  `${facts.length === 1 ? "This says" : "These say"} little here: ${listed(facts)}.`;
+  `Between the first two this says little: ${listed(facts)}.`;
 export const mayBeUnknown = (probability: string) =>
   `That it is something not in the handbook: ${probability}.`;
 export const noVerdictYet = (one: string, other: string, features: readonly string[]) =>

@@ -1,11 +1,11 @@
 /** When facts pull apart, a reading looks wrong, a date cannot be, or nothing fits. */
-import { listed, numberInWords, sentence } from "./grammar.ts";
+import { listed, numberInWords } from "./grammar.ts";
 
 export const pullApart = (one: string, other: string) =>
   `These two do not go together: ${one}, and ${other}. Most likely one was misread.`;
 export const pullsAlone = (fact: string) =>
   `One thing does not go with the rest: ${fact}. It may have been misread.`;
-export const sameTwice = (fact: string) => `${sentence(fact)} You have looked twice, so I take it as it is.`;
+export const sameTwice = (fact: string) => `You have looked twice, so I take it as it is: ${fact}.`;
 
 export const farFromAll = (reading: string, from: string, to: string) =>
   `${reading} lies far from every kind in the handbook (${from} to ${to}). Where was it measured, from which edge to which?`;

@@ -42,14 +42,14 @@ export const replacedEarlier = (earlier: string) => `before: ${earlier}`;
 
 export const hearsayLeftAside = (words: string) =>
   `${quoted(words)} I leave aside: it is what somebody says, not what you saw.`;
-export const namedVariantLeftAside = (variant: string, who: "another" | "you") =>
+export const namedVariantLeftAside = (words: string, who: "another" | "you") =>
   who === "another"
-    ? `That it is called ${variant} I leave aside: a name is not something you saw.`
-    : `You take it for ${variant}. I keep that in mind, but only what can be seen counts.`;
+    ? `${quoted(words)} is what somebody calls it; I leave that aside, it is not something you saw.`
+    : `${quoted(words)} is what you take it for; I keep to what can be seen.`;
 export const anotherCarLeftAside = (words: string) =>
   `${quoted(words)} is about another car, so it does not count here.`;
 export const severalReadingsLeftAside = (words: string) =>
-  `${quoted(words)} can be read in more than one way, so I took neither.`;
+  `${quoted(words)} can be read in more than one way, so I took none of it.`;
 export const notYourCar = "What you say of the car I leave aside: this case is about somebody else's.";
 export const serialMasked = "I keep the chassis number only masked.";
 

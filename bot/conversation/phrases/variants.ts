@@ -34,7 +34,8 @@ export const kindsHead = ["kind", "comes from", "what it is"] as const;
 // What fits
 export const fitsForLid = (mounting: string, probability: string) =>
   `Your car most likely has the ${mounting}: ${probability}.`;
-export const fitsForAny = "Which mounting your car has depends on its build date; here is each.";
+export const fitsForSeveral = (mountings: string) => `Look first which mounting your car has: ${mountings}.`;
+export const mountingShare = (mounting: string, probability: string) => `${mounting}, ${probability}`;
 export const fitsUnknown = "The handbook does not say how this part is mounted.";
 export const withoutDrilling = (mounting: string) => `On a car with the ${mounting}, without drilling:`;
 export const withWork = (mounting: string) => `On a car with the ${mounting}, with work:`;

@@ -1,0 +1,30 @@
+/** The short words that always work, beside the many ordinary wordings the reader knows. */
+import type { Intent } from "../../knowledge/index.ts";
+
+const plainWords: Readonly<Record<string, Intent>> = {
+  cases: { kind: "list-cases" },
+  "list cases": { kind: "list-cases" },
+  "show cases": { kind: "list-cases" },
+  kinds: { kind: "list-variants", part: null },
+  "list kinds": { kind: "list-variants", part: null },
+  compare: { kind: "compare", variants: [], part: null },
+  "compare the two": { kind: "compare", variants: [], part: null },
+  photographs: { kind: "photographs" },
+  fits: { kind: "what-fits" },
+  "what fits": { kind: "what-fits" },
+  facts: { kind: "what-do-you-know" },
+  "ask a keeper": { kind: "where-from-here" },
+  "hand over": { kind: "where-from-here" },
+  sources: { kind: "sources" },
+  help: { kind: "help" },
+};
+
+/** The wish a message of such words alone makes; undefined for any other message. */
+export function plainWish(text: string): Intent | undefined {
+  const said = text
+    .trim()
+    .toLowerCase()
+    .replace(/[.?!]+$/, "")
+    .replace(/\s+/g, " ");
+  return Object.hasOwn(plainWords, said) ? plainWords[said] : undefined;
+}
