@@ -5,6 +5,7 @@
 import { type Document, isMap, isSeq, type Pair, parseDocument } from "yaml";
 import { fileProblem, type HandbookFile } from "./handbook-file.ts";
 import { placesIn } from "./place-in-text.ts";
+import { readPlainYaml } from "./plain-yaml.ts";
 import { fileStart, mostProblems, type Place, type Problem, problemsLeftOut } from "./problem.ts";
 import { type Fault, keyText, offsetOf, plainValue } from "./yaml-tree.ts";
 import { yamlComplaints } from "./yaml-words.ts";
@@ -23,6 +24,14 @@ export interface YamlReading {
 
 /** Reads one YAML document; every fault is a problem with its place, and nothing is thrown. */
 export function readYaml(file: HandbookFile): YamlReading {
+  const value = readPlainYaml(file.text);
+  if (value === undefined) return readAnyYaml(file);
+  const placed = lazily(() => readAnyYaml(file));
+  return { file: file.path, value, problems: [], placeOf: (path, at) => placed().placeOf(path, at) };
+}
+
+/** The same by the library alone, which reads all of YAML and knows where everything stands. */
+export function readAnyYaml(file: HandbookFile): YamlReading {
   const document = parsed(file.text);
   if (document === undefined) {
     const problem = fileProblem(

@@ -137,6 +137,7 @@ describe("texts", () => {
     ["quotes", '"'.repeat(190_000)],
     ["colons", ": ".repeat(90_000)],
     ["blanks", `a:${" ".repeat(190_000)}b`],
+    ["blanks inside text", `a: b${" ".repeat(190_000)}c`],
     ["ampersands", "&a ".repeat(60_000)],
     ["line ends", `a:${"\n".repeat(190_000)}b`],
   ])(
