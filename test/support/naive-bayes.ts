@@ -22,7 +22,7 @@ export interface Counting {
  * not counted.
  */
 export function naiveBayes(data: DataTable, counting: Counting): NaiveBayes {
-  const { classColumn, alpha, without } = counting;
+  const { classColumn, without } = counting;
   const labels = columnOf(data, classColumn);
   const classes = [...new Set(labels)].sort();
   const used = labels.map((_, row) => row).filter((row) => row !== without);
@@ -31,32 +31,52 @@ export function naiveBayes(data: DataTable, counting: Counting): NaiveBayes {
   const tables = new Map(
     data.columns
       .filter((column) => !skipped.has(column))
-      .map((column) => [column, tableOf(columnOf(data, column), labels, classes, used, alpha)]),
+      .map((column) => [column, tableOf(data, column, classes, counting)]),
   );
   return { classes, prior, tables };
 }
 
+/** How often each class shows each level, and shows any: counted once, then one row taken off again. */
+interface Counts {
+  readonly answers: readonly string[];
+  readonly byClass: ReadonlyMap<string, ReadonlyMap<string, number>>;
+}
+const counted = new WeakMap<DataTable, Map<string, Counts>>();
+
+function countsOf(data: DataTable, column: string, classColumn: string): Counts {
+  const known = counted.get(data) ?? new Map<string, Counts>();
+  counted.set(data, known);
+  const found = known.get(column);
+  if (found) return found;
+  const cells = columnOf(data, column);
+  const byClass = new Map<string, Map<string, number>>();
+  columnOf(data, classColumn).forEach((label, row) => {
+    const cell = cells[row] ?? "";
+    const levels = byClass.get(label) ?? new Map<string, number>();
+    byClass.set(label, levels.set(cell, (levels.get(cell) ?? 0) + 1));
+  });
+  const counts = { answers: [...new Set(cells)].filter((cell) => cell !== "").sort(), byClass };
+  known.set(column, counts);
+  return counts;
+}
+
 function tableOf(
-  cells: readonly string[],
-  labels: readonly string[],
+  data: DataTable,
+  column: string,
   classes: readonly string[],
-  used: readonly number[],
-  alpha: number,
+  counting: Counting,
 ): AnswerTable {
-  const answers = [...new Set(cells)].filter((cell) => cell !== "").sort();
-  const counts = new Map<string, number>();
-  const add = (key: string): void => void counts.set(key, (counts.get(key) ?? 0) + 1);
-  for (const row of used) {
-    if (cells[row] === "") continue;
-    add(`${labels[row]}`);
-    add(`${labels[row]} ${cells[row]}`);
-  }
-  const likelihood = classes.flatMap((name) =>
-    answers.map((answer) => {
-      const count = counts.get(`${name} ${answer}`) ?? 0;
-      return (count + alpha) / ((counts.get(name) ?? 0) + alpha * answers.length);
-    }),
-  );
+  const { answers, byClass } = countsOf(data, column, counting.classColumn);
+  const leftOut = counting.without === undefined ? undefined : data.rows[counting.without];
+  const label = leftOut?.[data.columns.indexOf(counting.classColumn)];
+  const cell = leftOut?.[data.columns.indexOf(column)];
+  const likelihood = classes.flatMap((name) => {
+    const counts = answers.map(
+      (answer) => (byClass.get(name)?.get(answer) ?? 0) - Number(name === label && answer === cell),
+    );
+    const total = counts.reduce((sum, count) => sum + count, 0);
+    return counts.map((count) => (count + counting.alpha) / (total + counting.alpha * answers.length));
+  });
   return { answers, likelihood };
 }
 
