@@ -38,6 +38,8 @@ export interface Draft {
   readonly sources: SoundFile<Sources> | undefined;
   readonly parts: readonly SoundFile<PartKind>[];
   readonly drawings: readonly HandbookFile[];
+  /** The paths of all drawings, also of those that could not be read. */
+  readonly drawingPaths: ReadonlySet<string>;
 }
 
 export interface Findings {
@@ -55,13 +57,12 @@ export function crossReferences(draft: Draft): Findings {
     markets: idsOf(draft.cars?.value.markets),
     production: draft.cars && productionYears(draft.cars.value),
   };
-  const drawings = new Set(draft.drawings.map(({ path }) => path));
   const used = new Set<string>();
   const sheets: CheckSheet[] = [];
   const open = (file: SoundFile<unknown>): CheckSheet => {
     const sheet = checkSheet(file.reading);
     sheets.push(sheet);
-    checkNamed(sheet, file.value, around.sources, drawings, used);
+    checkNamed(sheet, file.value, around.sources, draft.drawingPaths, used);
     return sheet;
   };
   if (draft.cars) checkCars(open(draft.cars), draft.cars.value);

@@ -40,6 +40,7 @@ export function loadHandbook(
     sources: soundFiles(readable, "sources", Sources, problems)[0],
     parts: soundFiles(readable, "part", PartFile, problems),
     drawings: readable.filter(({ path }) => fileRole(path) === "drawing"),
+    drawingPaths: new Set(files.flatMap(({ path }) => (fileRole(path) === "drawing" ? [path] : []))),
   };
   const cross = crossReferences(draft);
   problems.push(...cross.problems);

@@ -55,13 +55,9 @@ const writing: readonly BrokenHandbook[] = [
   inSpoiler("words follow a closing quote", "name: Rear spoiler", 'name: "Rear" spoiler', "yaml-syntax", {
     mend: "quotes",
   }),
-  inSpoiler(
-    "text begins with a percent sign's neighbour, the at sign",
-    "name: Rear spoiler",
-    "name: @spoiler",
-    "yaml-syntax",
-    { mend: "quotes" },
-  ),
+  inSpoiler("text begins with an at sign", "name: Rear spoiler", "name: @spoiler", "yaml-syntax", {
+    mend: "quotes",
+  }),
   inSpoiler("text begins with a star", "name: Rear spoiler", "name: *spoiler", "yaml-alias", {
     mend: "quotes",
   }),

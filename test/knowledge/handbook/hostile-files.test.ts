@@ -66,6 +66,10 @@ describe("sizes", () => {
     expect(codesOf(withFile("parts/large.yaml", text))).toEqual(["parts/large.yaml file-too-large"]);
   });
 
+  test("a drawing that cannot be read is not said to be missing as well", () => {
+    expect(codesOf(withFile("drawings/spoiler.svg", "\0"))).toEqual(["drawings/spoiler.svg file-not-text"]);
+  });
+
   test("a size is counted in bytes, not in letters", () => {
     const text = `# ${"é".repeat(1_100_000)}`;
     expect(codesOf(withFile("parts/large.yaml", text))).toEqual(["parts/large.yaml file-too-large"]);
