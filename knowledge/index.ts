@@ -9,7 +9,7 @@ export type { CarDescription, ProvenanceGrade } from "./evidence/car-description
 export { provenanceGrades } from "./evidence/car-description.ts";
 export type { Goal } from "./evidence/goal.ts";
 export { goals, lambdaOfGoal, notInHandbook } from "./evidence/goal.ts";
-export type { Report, ReportValue } from "./evidence/report.ts";
+export type { MeasurementUnit, Report, ReportValue } from "./evidence/report.ts";
 export { notThere } from "./evidence/report.ts";
 
 // Handbook
