@@ -17,9 +17,11 @@ const noise: readonly RegExp[] = [
   /```[\s\S]{0,4000}?(?:```|$)/g,
   /`[^`\n]{0,300}`/g,
   /\b(?:https?:\/\/|www\.)\S+/gi,
-  /\S+@\S+\.\S+/g,
+  /(?<![^\s<(])[^\s@]{1,64}@[^\s@]{1,255}/g,
   /[@#][\w-]{2,40}/g,
   /<[@#:][^>\s]{1,60}>/g,
+  /[\w -]{0,13}\u2022[\w\u2022 -]{0,16}/g,
+  /\b\d[\d,.]* ?(?:k )?miles?\b/gi,
 ];
 
 /** Trade words used for something else; longer sayings of a club may be added here. */
@@ -39,6 +41,8 @@ const sayings: readonly RegExp[] = [
   /\b(?:screw(?:ed)? (?:up|over|it|that|loose)|a screw loose|nuts and bolts of)\b/g,
   /\bcast (?:an eye|your eye|my eye|aside|doubt|a vote|your mind)\b/g,
   /\bpaint(?:ing)? (?:a|the|me a) picture\b/g,
+  /\bgive or take\b/g,
+  /\btouch wood\b/g,
 ];
 
 /** Blanks noise and finds quoted lines ("> …"). Linear in the length; the patterns hold bounded repeats only. */

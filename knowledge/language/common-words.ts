@@ -83,10 +83,18 @@ export const commonWords: ReadonlySet<string> = new Set(
 
 /** Words that carry no meaning inside a term: they never count in a window of words. */
 export const glueWords: ReadonlySet<string> = new Set(
-  "a an the of with is are it its was were on in at to for by has have had been be this that my im ive got and so very quite just really bit all".split(
+  "a an the of with is are it its was were on in at to for by has have had been be this that my im ive got do does did can could will would and so very quite just really bit all".split(
     " ",
   ),
 );
+
+/** Everyday words that are trade words first. */
+const tradeWords: ReadonlySet<string> = new Set(["rough", "wood", "cross"]);
+
+/** Whether a word alone is too general to name a state. */
+export function isGeneralWord(word: string): boolean {
+  return generalWords.has(word) || (commonWords.has(word) && !tradeWords.has(word));
+}
 
 /** Words too general to name a state by themselves; they need the feature named or asked in the same breath. */
 export const generalWords: ReadonlySet<string> = new Set(
@@ -94,7 +102,7 @@ export const generalWords: ReadonlySet<string> = new Set(
   one two three four five six seven eight nine ten zero first second third only normal standard other plain light dark thin thick wide narrow deep shallow open closed
   full half single both clear hidden good bad loose tight hard soft inside outside top bottom upper lower side different same part type kind version mark marks number
   set fitted without with not never nothing something like style center middle end edge all any some odd black white red blue green silver gray brown yellow gold cream
-  line point hole gap body surface cover common usual unknown dated stamp letter figure made color car cast round square`.split(
+  line point hole gap body surface cover common usual unknown dated stamp letter figure made color car cast round square molded drilled drill original even stiff soft straight sharp flat paint metal miles mile steel`.split(
     /\s+/,
   ),
 );

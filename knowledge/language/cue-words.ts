@@ -28,7 +28,7 @@ export const cueWords = {
 
 /** Half certainty: the speaker guessed as much as looked. */
 export const maybeCues =
-  /\b(?:maybe|perhaps|possibly|might (?:be|have)|may (?:be|have)|could (?:be|have)|hard to (?:tell|say|see)|difficult to (?:tell|say|see)|not (?:really |at all |quite |too |so |very |100% |totally |entirely |completely )?(?:sure|certain|clear|positive)|not (?:one )?100|not (?:a )?hundred|cant be (?:sure|certain)|kind of|kinda|sort of|sorta|i guess|guessing|at a guess|wild guess|who knows|unsure|uncertain|no idea if|if i had to guess|could go either way|fifty fifty|50\/50|dont quote me|from memory|iirc|if i (?:remember|recall)|as far as i (?:remember|recall))\b|\(\?\)|\?\?/;
+  /\b(?:maybe|either|hopefully|perhaps|possibly|might (?:be|have)|may (?:be|have)|could (?:be|have)|hard to (?:tell|say|see)|difficult to (?:tell|say|see)|not (?:really |at all |quite |too |so |very |100% |totally |entirely |completely )?(?:sure|certain|clear|positive)|not (?:one )?100|not (?:a )?hundred|cant be (?:sure|certain)|kind of|kinda|sort of|sorta|i guess|guessing|at a guess|wild guess|who knows|unsure|uncertain|no idea if|if i had to guess|could go either way|fifty fifty|50\/50|dont quote me|from memory|iirc|if i (?:remember|recall)|as far as i (?:remember|recall))\b|\(\?\)|\?\?/;
 
 /** Three quarters: looked, but not firmly. */
 export const thinksCues =
@@ -48,4 +48,4 @@ export const ownEyesCues =
 
 /** Words after which a question is put inside a statement. */
 export const embeddedQuestionCues =
-  /\b(?:(?:wonder(?:ing|ed)?|ask(?:ing|ed)?|know(?:ing)?|tell(?: me)?|sure|idea|clue|certain|see|say|check|unsure|remember|matter|find out|figure out|work out|out|advise|confirm|curious|clear|question is|care|mind) (?:me )?(?:if|whether|which|what|how|why|when|where|who)|(?:how|where) (?:do|can|would|should|could) (?:i|you|we|one)|how to (?:tell|know|check|see|find)|(?:^|[,.;] ?|\b(?:and|but|so) )(?:what )?if (?:it|its|the|mine|they|there|i|you|that|this|these|not)|whether|in case|unless|what about|how about|let me know if|or not$)\b/;
+  /\b(?:(?:wonder(?:ing|ed)?|ask(?:ing|ed)?|know(?:ing)?|tell(?: me)?|sure|idea|clue|certain|see|say|check|unsure|remember|matter|find out|figure out|work out|out|advise|confirm|curious|clear|question is|care|mind) (?:me )?(?:if|whether|which|what|how|why|when|where|who)|(?:how|where) (?:do|can|would|should|could) (?:i|you|we|one)|how to (?:tell|know|check|see|find)|(?:^|[,.;] ?|\b(?:and|but|so) )(?:what )?if (?:it|its|the|mine|they|there|i|you|that|this|these|not)|whether|in case|unless|what about|how about|(?:^|please |could you |can you )compare|differences? between|let me know if|or not$)\b/;

@@ -127,6 +127,12 @@ const forms: readonly Form[] = [
   },
   {
     shape: "pair",
+    pattern:
+      /(?<=\b(?:dated?|stamp(?:ed)?|dial|says|reads|shows|marked|code|is|week|cast)[: ]{1,2}(?:in )?)(?<m>\d{1,2}) (?<y>[4-9]\d)\b(?! ?(?:mm|cm|kg|g|in|inch)\b)/g,
+    read: ({ m, y }, era) => monthOf(fullYear(y, era), Number(m)) ?? week(fullYear(y, era), Number(m)),
+  },
+  {
+    shape: "pair",
     pattern: /(?<![\d/.,-])(?<m>\d{1,2})\.(?<y>(?:19)\d\d)(?![\d/]|[.,]\d)/g,
     read: ({ m, y }) => monthOf(Number(y), Number(m)),
   },

@@ -1,7 +1,7 @@
 // Which date a date phrase is: the car's build, its model year, a mark on the part, or somebody's errand ("bought
 // it in 95"). The nearest cue decides; a date never fills two roles, and without a cue it fills none.
 import type { Interval } from "../calendar/interval.ts";
-import { monthStart } from "../calendar/interval.ts";
+import { intersect, monthStart } from "../calendar/interval.ts";
 import type { DateFeature } from "../handbook/schema.ts";
 import type { DateMarkForm } from "../trade/date-marks/date-mark-reading.ts";
 import { decodeDateMark } from "../trade/decode-date-mark.ts";
@@ -96,15 +96,22 @@ export function markReadings(
   written: string,
   fallback: Interval | undefined,
   feature: DateFeature,
-  era: Interval,
+  production: Interval,
   today: Interval,
 ): readonly { readonly interval: Interval; readonly weight: number }[] {
-  const all = decodeDateMark(written, { era, today });
+  const era = { from: production.from - 36, to: production.to + 12 };
+  const all = decodeDateMark(written, { era: { from: production.from - 60, to: today.to }, today });
   const suited = all.filter((reading) => feature.forms.some((form) => isSuited(form, reading.form)));
   const intervals = new Map(suited.map(({ interval }) => [`${interval.from} ${interval.to}`, interval]));
   const distinct = [...intervals.values()];
-  if (distinct.length > 0) return distinct.map((interval) => ({ interval, weight: 1 / distinct.length }));
+  if (distinct.length > 0)
+    return distinct.map((interval) => ({ interval, weight: eraWeight(interval, era) }));
   return fallback === undefined ? [] : [{ interval: fallback, weight: 1 }];
+}
+
+/** Readings of the years in which the cars were built count ten times the rest: a lone figure fits every decade. */
+function eraWeight(interval: Interval, era: { readonly from: number; readonly to: number }): number {
+  return intersect(interval, era) === undefined ? 0.1 : 1;
 }
 
 function isSuited(form: string, reading: DateMarkForm): boolean {

@@ -77,8 +77,15 @@ function wordIn(table: Readonly<Record<string, string>>, word: string): string |
   return Object.hasOwn(table, word) ? table[word] : undefined;
 }
 
-/** A folded word without its plural: "screws" gives "screw", "glasses" "glass", "glass" itself. */
+const contractions: ReadonlySet<string> = new Set(
+  "isnt arent wasnt werent dont doesnt didnt hasnt havent hadnt cant cannot couldnt wont wouldnt aint".split(
+    " ",
+  ),
+);
+
+/** A folded word without its plural, contractions as "not": "screws" gives "screw", "glasses" "glass", "glass" itself. */
 export function stemWord(folded: string): string {
+  if (contractions.has(folded)) return "not";
   if (folded.length < 4 || !folded.endsWith("s")) return folded;
   if (/(?:ss|us|is)$/.test(folded)) return folded;
   if (folded.endsWith("ies") && folded.length > 4) return `${folded.slice(0, -3)}y`;

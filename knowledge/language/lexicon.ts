@@ -1,7 +1,8 @@
 // A handbook compiled for reading: its phrases indexed by their rarest word, its words for misspellings, and per
 // part what helps to tell which feature a loose word belongs to. Compiled once per edition.
 import type { Feature, Handbook, PartKind } from "../handbook/schema.ts";
-import { generalWords, glueWords } from "./common-words.ts";
+import { cleanText } from "./clean-text.ts";
+import { glueWords, isGeneralWord } from "./common-words.ts";
 import type { Meaning, Phrase } from "./meaning.ts";
 import { compilePartWords, type PartWords } from "./part-words.ts";
 import { tokenise } from "./tokens.ts";
@@ -20,7 +21,8 @@ export function compileLexicon(handbook: Handbook): Lexicon {
   for (const [name, meaning] of allNames(handbook)) addPhrase(phrases, name, meaning);
   const all = Array.from(phrases.values(), (phrase) => ({
     ...phrase,
-    isGeneral: phrase.stems.length === 1 && phrase.stems.every((stem) => generalWords.has(stem)),
+    isOrdered: phrase.meanings.some(({ kind }) => kind !== "state" && kind !== "feature"),
+    isGeneral: phrase.stems.length === 1 && phrase.stems.every(isGeneralWord),
   }));
   const parts = new Map(handbook.parts.map((part) => [part.id, compilePartWords(part)]));
   return {
@@ -33,7 +35,7 @@ export function compileLexicon(handbook: Handbook): Lexicon {
 
 /** Stems of a name in order, without glue words unless nothing else is left. */
 export function stemsOf(name: string): readonly string[] {
-  const tokens = tokenise(name);
+  const tokens = tokenise(cleanText(name).text);
   const telling = tokens.filter((token) => !glueWords.has(token.folded));
   return (telling.length > 0 ? telling : tokens).map((token) => token.stem);
 }
@@ -41,9 +43,9 @@ export function stemsOf(name: string): readonly string[] {
 /** A state's name may say two things at once ("stiff, glass fibre"; "painted or flow-coated"): each is a name. */
 export function namesOfState(name: string): readonly string[] {
   const pieces = name
-    .split(/,| or /)
+    .split(name.includes(",") ? "," : " or ")
     .map((piece) => piece.trim())
-    .filter((piece) => piece.length > 2);
+    .filter((piece) => piece.length > 2 && !/^(?:with|without|and|or|not) /.test(piece));
   return pieces.length > 1 ? [name, ...pieces] : [name];
 }
 
@@ -52,7 +54,8 @@ function addPhrase(
   name: string,
   meaning: Meaning,
 ): void {
-  const stems = stemsOf(name);
+  // A bracketed name (">ABS<") is a mark as moulded; its bare letters mean something else.
+  const stems = /[<>]/.test(name) ? [] : stemsOf(name);
   if (stems.length === 0 || stems.length > 8) return;
   const key = [...stems].sort().join(" ");
   const known = phrases.get(key);
@@ -84,9 +87,24 @@ function* named(
   for (const name of [entry.name, ...entry.also]) yield [name, meaning];
 }
 
+/** What people say for a dimension when they give its figure. */
+const measuringWords: Readonly<Record<string, readonly string[]>> = {
+  width: ["wide"],
+  height: ["high", "tall"],
+  length: ["long"],
+  depth: ["deep"],
+  thickness: ["thick"],
+  diameter: ["across"],
+  mass: ["heavy", "weighing", "weigh"],
+  weight: ["heavy", "weighing", "weigh"],
+};
+
 function* featureNames(part: PartKind, feature: Feature): Generator<readonly [string, Meaning]> {
   const meaning = { kind: "feature", part: part.id, feature: feature.id } as const;
   yield* named(feature, meaning);
+  if (feature.kind === "measurement") {
+    for (const name of feature.also) for (const word of measuringWords[name] ?? []) yield [word, meaning];
+  }
   if (feature.none !== undefined) yield [feature.none, { ...meaning, kind: "state", state: "not-there" }];
   if (feature.kind !== "states") return;
   for (const state of feature.states) {

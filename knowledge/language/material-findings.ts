@@ -66,6 +66,10 @@ function valueFor(states: readonly string[], of: number): ReportValue | undefine
 /** States whose symbols share the mark's base ("PP-GF30" and "PP"); undefined when none or all do. */
 function bySymbol(feature: StateFeature, written: string): ReportValue | undefined {
   const mark = written.toUpperCase().replace(/\s/g, "");
+  const asMoulded = feature.states.find((state) =>
+    [state.name, ...state.also].some((name) => name.includes(`>${mark}<`)),
+  );
+  if (asMoulded !== undefined) return { kind: "state", state: asMoulded.id };
   const fits = feature.states.filter((state) =>
     (state.material?.symbols ?? []).some((symbol) => baseOf(symbol) === baseOf(mark)),
   );

@@ -14,4 +14,6 @@ export interface Phrase {
   readonly meanings: readonly Meaning[];
   /** True for a single word too general to stand alone for a state. */
   readonly isGeneral: boolean;
+  /** True for names that must be said in their order: "narrow flange wing" is not "wing has a narrow flange". */
+  readonly isOrdered: boolean;
 }

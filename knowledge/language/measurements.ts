@@ -1,5 +1,6 @@
 // Hangs each quantity on the measurement feature it speaks of: the one named beside it, the one just asked, or the
 // only one of its dimension where the size is plausible. Anything else is left as not understood.
+import type { MeasurementUnit } from "../evidence/report.ts";
 import type { MeasurementFeature, PartKind } from "../handbook/schema.ts";
 import { convertUnits } from "../trade/units.ts";
 import type { FeatureFinding } from "./message-reading.ts";
@@ -25,7 +26,8 @@ export function attachQuantities(view: MessageView, quantities: readonly Quantit
     const at = tokenAt(view, quantity.start);
     const clause = view.clauseOf[at] ?? 0;
     if (view.stances[clause]?.aside !== undefined) continue;
-    const words = view.shown.slice(quantity.start, quantity.end);
+    const words = view.shown.slice(quantity.start, quantity.end).trim();
+    if (quantity.unit === null && view.spotted.some((spotted) => spotted.used.includes(at))) continue;
     const chosen = chooseFeature(view, quantity, at, clause);
     if (chosen === undefined) {
       if (quantity.unit !== null) leftAside.push(words);
@@ -72,11 +74,16 @@ function chooseFeature(
     .map((candidate) => ({ candidate, support: supportFor(view, candidate, at, clause) }))
     .sort((one, other) => other.support - one.support);
   const [best, second] = ranked;
-  if (best === undefined) return undefined;
-  if (best.support > 0) return second?.support === best.support ? undefined : best.candidate;
-  if (quantity.unit === null || second !== undefined) return undefined;
-  if (sizeOf.test(view.shown.slice(quantity.end, quantity.end + 30))) return undefined;
-  return isPlausible(best.candidate, quantity) ? best.candidate : undefined;
+  if (best === undefined || best.support === second?.support) return undefined;
+  const isNamed = best.support >= 2;
+  if (
+    !isNamed &&
+    (quantity.unit === null || sizeOf.test(view.shown.slice(quantity.end, quantity.end + 30)))
+  ) {
+    return view.context.askedFeature === best.candidate.feature.id ? best.candidate : undefined;
+  }
+  if (best.support === 0 && second !== undefined) return undefined;
+  return isPlausible(best.candidate, quantity, isNamed ? 5 : 2) ? best.candidate : undefined;
 }
 
 function candidatesFor(
@@ -131,15 +138,29 @@ function cueSupport(view: MessageView, candidate: Candidate, clause: number): nu
   return Math.min(support, 2);
 }
 
-/** Within half the smallest and twice the largest mean of the part's variants. */
-function isPlausible(candidate: Candidate, quantity: Quantity): boolean {
+/** Units commonly said one for the other; a slip is for the identification to weigh, not for the reader to refuse. */
+const slips: Readonly<Record<string, readonly MeasurementUnit[]>> = {
+  mm: ["mm", "cm", "in"],
+  cm: ["cm", "mm", "in"],
+  in: ["in", "cm", "mm"],
+  kg: ["kg", "lb"],
+  lb: ["lb", "kg"],
+  g: ["g", "oz", "kg"],
+  oz: ["oz", "g"],
+};
+
+/** Within `factor` times the range of the variants' means, in the unit said or one it is mistaken for. */
+function isPlausible(candidate: Candidate, quantity: Quantity, factor: number): boolean {
   const { part, feature } = candidate;
   const means = part.variants.flatMap((variant) => {
     const claim = variant.tells[feature.id];
     return claim !== undefined && "mean" in claim && typeof claim.mean === "number" ? [claim.mean] : [];
   });
-  const value =
-    quantity.unit === null ? undefined : convertUnits(quantity.value, quantity.unit, feature.unit);
-  if (means.length === 0 || value === undefined) return false;
-  return value > Math.min(...means) / 2 && value < 2 * Math.max(...means);
+  if (means.length === 0) return factor > 2;
+  const [least, most] = [Math.min(...means) / factor, Math.max(...means) * factor];
+  const meant = quantity.unit === null ? ["mm", "cm", "in", "g", "kg", "lb"] : (slips[quantity.unit] ?? []);
+  return meant.some((unit) => {
+    const value = convertUnits(quantity.value, unit, feature.unit);
+    return value !== undefined && value >= least && value <= most;
+  });
 }

@@ -96,6 +96,8 @@ export interface MessageReading {
     readonly meant: string;
     readonly kind: "part" | "feature" | "state" | "variant";
   }[];
+  /** Present when the message was longer than is read: only `shownText` was. */
+  readonly isCut?: true;
   /** True when nothing in the message was understood at all. */
   readonly isOpaque: boolean;
   /** The message as it may be shown and kept: serials masked, control characters gone, bounded. */

@@ -1,11 +1,12 @@
 // One message laid out for the finders: words, clauses with their stances, phrases found, and which part each
 // clause speaks of. Built once; the finders only look.
+import { partMentions, partsByClause } from "./active-part.ts";
 import type { Span } from "./blank-noise.ts";
 import { type Clause, clausesOf } from "./clauses.ts";
 import type { Lexicon } from "./lexicon.ts";
-import type { Meaning } from "./meaning.ts";
 import type { ReadingContext } from "./message-reading.ts";
-import { type Spotted, spotTerms } from "./spot-terms.ts";
+import { withSharedNouns } from "./shared-nouns.ts";
+import { findPhrases, longestFirst, type Spotted } from "./spot-terms.ts";
 import { type Stance, stancesOf } from "./stance.ts";
 import { type Token, tokenise } from "./tokens.ts";
 
@@ -18,6 +19,12 @@ export interface MessageView {
   readonly clauses: readonly Clause[];
   readonly stances: readonly Stance[];
   readonly spotted: readonly Spotted[];
+  /** The phrases that use a token, by token. */
+  readonly phrasesAt: ReadonlyMap<number, readonly Spotted[]>;
+  /** The phrases that name a feature, by feature id. */
+  readonly featuresNamed: ReadonlyMap<string, readonly Spotted[]>;
+  /** The part each spotted phrase names, if any. */
+  readonly mentioned: readonly (string | undefined)[];
   /** Tokens already read as serials, dates or measurements. */
   readonly taken: ReadonlySet<number>;
   /** The clause of each token. */
@@ -37,14 +44,57 @@ export interface Readable {
 export function viewMessage(text: Readable, lexicon: Lexicon, context: ReadingContext): MessageView {
   const tokens = tokenise(text.readable);
   const clauses = clausesOf(tokens);
-  const taken = new Set(tokens.flatMap((token, at) => (isWithin(token, text.taken) ? [at] : [])));
-  const spotted = spotTerms(tokens, lexicon, taken);
-  const stances = stancesOf(clauses, (clause) => isWithin(tokens[clause.from], text.quoted));
   const clauseOf = clauses.flatMap((clause, at) =>
     Array.from({ length: clause.to - clause.from + 1 }, () => at),
   );
-  const view = { lexicon, context, shown: text.shown, tokens, clauses, stances, spotted, taken, clauseOf };
-  return { ...view, partOf: partsByClause(view) };
+  const taken = new Set(tokens.flatMap((token, at) => (isWithin(token, text.taken) ? [at] : [])));
+  const found = findPhrases(tokens, lexicon, taken);
+  const settle = (phrases: readonly Spotted[]): readonly Spotted[] =>
+    withSharedNouns(longestFirst(phrases), tokens, lexicon);
+  // Once the part is known, phrases of other parts no longer stand in the way of its own.
+  const partOf = partsByClause({ lexicon, context, clauses, clauseOf, spotted: settle(found) });
+  const spotted = settle(found.filter((phrase) => concerns(phrase, partOf[clauseOf[phrase.from] ?? 0])));
+  return {
+    lexicon,
+    context,
+    shown: text.shown,
+    tokens,
+    clauses,
+    stances: stancesOf(clauses, (clause) => isWithin(tokens[clause.from], text.quoted)),
+    spotted,
+    phrasesAt: grouped(spotted, (each) => each.used),
+    featuresNamed: grouped(spotted, featureIds),
+    mentioned: partMentions({ lexicon, context, clauses, clauseOf, spotted }),
+    taken,
+    clauseOf,
+    partOf,
+  };
+}
+
+function grouped<Key>(
+  spotted: readonly Spotted[],
+  keysOf: (each: Spotted) => readonly Key[],
+): ReadonlyMap<Key, readonly Spotted[]> {
+  const groups = new Map<Key, Spotted[]>();
+  for (const each of spotted) {
+    for (const key of keysOf(each)) {
+      const known = groups.get(key);
+      if (known === undefined) groups.set(key, [each]);
+      else if (known.at(-1) !== each) known.push(each);
+    }
+  }
+  return groups;
+}
+
+function featureIds({ phrase }: Spotted): readonly string[] {
+  return phrase.meanings.flatMap((meaning) => (meaning.kind === "feature" ? [meaning.feature] : []));
+}
+
+function concerns({ phrase }: Spotted, part: string | undefined): boolean {
+  if (part === undefined) return true;
+  return phrase.meanings.some(
+    (meaning) => !("part" in meaning) || meaning.kind === "part" || meaning.part === part,
+  );
 }
 
 function isWithin(token: Token | undefined, spans: readonly Span[]): boolean {
@@ -59,53 +109,4 @@ export function wordsBetween(view: Pick<MessageView, "shown" | "tokens">, from: 
     .slice(start, Math.min(end, start + 160))
     .replace(/\s+/g, " ")
     .trim();
-}
-
-/** Parts a phrase names outright, by a part's own name or by a variant's. */
-export function partsNamed(spotted: Spotted): readonly string[] {
-  return Array.from(
-    new Set(
-      spotted.phrase.meanings.flatMap((meaning) =>
-        meaning.kind === "part" || meaning.kind === "variant" ? [meaning.part] : [],
-      ),
-    ),
-  );
-}
-
-function partsByClause(view: Omit<MessageView, "partOf">): readonly (string | undefined)[] {
-  const named = view.clauses.map(() => new Set<string>());
-  for (const spotted of view.spotted) {
-    const parts = partsNamed(spotted);
-    const [only] = parts;
-    if (parts.length === 1 && only !== undefined) named[view.clauseOf[spotted.from] ?? 0]?.add(only);
-  }
-  const everywhere = new Set(named.flatMap((parts) => Array.from(parts)));
-  const [first] = everywhere;
-  if (everywhere.size === 1) return view.clauses.map(() => first);
-  if (everywhere.size === 0) {
-    const implied = view.context.part ?? impliedPart(view.spotted);
-    return view.clauses.map(() => implied);
-  }
-  let running: string | undefined = named.flatMap((parts) => Array.from(parts))[0];
-  return named.map((parts) => {
-    const [only] = parts;
-    if (only !== undefined) running = only;
-    return running;
-  });
-}
-
-/** The one part to which every unambiguous phrase points. */
-function impliedPart(spotted: readonly Spotted[]): string | undefined {
-  const pointed = new Set<string>();
-  for (const { phrase } of spotted) {
-    const parts = new Set(phrase.meanings.flatMap((meaning) => partOfMeaning(meaning)));
-    const [only] = parts;
-    if (parts.size === 1 && only !== undefined && !phrase.isGeneral) pointed.add(only);
-  }
-  const [only] = pointed;
-  return pointed.size === 1 ? only : undefined;
-}
-
-function partOfMeaning(meaning: Meaning): readonly string[] {
-  return "part" in meaning ? [meaning.part] : [];
 }

@@ -6,6 +6,7 @@ import { boundedEditDistance } from "./edit-distance.ts";
 import type { Lexicon } from "./lexicon.ts";
 import type { MessageReading } from "./message-reading.ts";
 import type { MessageView } from "./message-view.ts";
+import { longestWord } from "./vocabulary.ts";
 
 type NearMiss = MessageReading["nearMisses"][number];
 interface Name {
@@ -35,7 +36,13 @@ export function findNearMisses(view: MessageView): readonly NearMiss[] {
 }
 
 function isOdd(word: string): boolean {
-  return word.length >= 5 && !/\d/.test(word) && !commonWords.has(word) && !glueWords.has(word);
+  return (
+    word.length >= 5 &&
+    word.length <= longestWord &&
+    !/\d/.test(word) &&
+    !commonWords.has(word) &&
+    !glueWords.has(word)
+  );
 }
 
 /** The closest proposed word within a third of its letters; ties go to the first name. */

@@ -24,17 +24,16 @@ const restarts: ReadonlySet<string> = new Set(
   "its has have theres there i got with its thats they theyre is are was were because it".split(" "),
 );
 
-/** Negations of one clause; `isUsed` tells tokens that a phrase already holds ("no mark" as the name of a state). */
+/** Negations of one clause; words that a phrase already holds ("no mark" as the name of a state) deny nothing. */
 export function negationsIn(
   clause: Clause,
   tokens: readonly Token[],
-  spotted: readonly Spotted[],
+  phrasesAt: ReadonlyMap<number, readonly Spotted[]>,
 ): readonly Negation[] {
   const found: Negation[] = [];
-  const isUsed = (at: number): boolean => spotted.some((term) => term.used.includes(at));
   for (let at = clause.from; at <= clause.to; at += 1) {
-    if (isUsed(at) || !denies(tokens, at, clause)) continue;
-    found.push({ cue: at, to: scopeEnd(at, clause, tokens, spotted) });
+    if (phrasesAt.has(at) || !denies(tokens, at, clause)) continue;
+    found.push({ cue: at, to: scopeEnd(at, clause, tokens, phrasesAt) });
   }
   return found;
 }
@@ -69,13 +68,13 @@ function scopeEnd(
   cue: number,
   clause: Clause,
   tokens: readonly Token[],
-  spotted: readonly Spotted[],
+  phrasesAt: ReadonlyMap<number, readonly Spotted[]>,
 ): number {
   let hasContent = false;
   for (let at = cue + 1; at <= clause.to; at += 1) {
     const word = tokens[at]?.folded ?? "";
     if (hasContent && (restarts.has(word) || word === "no" || word === "not")) return at - 1;
-    if (spotted.some((term) => term.to === at)) hasContent = true;
+    if (phrasesAt.get(at)?.some((term) => term.to === at)) hasContent = true;
   }
   return clause.to;
 }

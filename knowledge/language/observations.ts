@@ -4,6 +4,9 @@ import type { MessageView } from "./message-view.ts";
 import { type Negation, negationsIn } from "./negation.ts";
 import type { Spotted } from "./spot-terms.ts";
 
+/** Words that a cue for a feature may stand away. */
+const farthestCue = 15;
+
 /** A state said or denied, or a feature said to be there or not; before several of them are weighed together. */
 export interface Observation {
   readonly part: string | null;
@@ -29,7 +32,7 @@ export interface Observed {
 
 /** Negations of each clause, in order. */
 export function negationsOf(view: MessageView): readonly (readonly Negation[])[] {
-  return view.clauses.map((clause) => negationsIn(clause, view.tokens, view.spotted));
+  return view.clauses.map((clause) => negationsIn(clause, view.tokens, view.phrasesAt));
 }
 
 /** States said in the message's own statements. */
@@ -69,32 +72,31 @@ function decideState(
     .sort((one, other) => other.support - one.support);
   const [best, second] = ranked;
   if (best === undefined) return undefined;
-  if (spotted.phrase.isGeneral && best.support === 0) return undefined;
+  const isThin =
+    spotted.phrase.isGeneral || (best.candidate.part === null && spotted.phrase.stems.length === 1);
+  if (isThin && best.support === 0) return undefined;
   if (second !== undefined && second.support === best.support)
     return spotted.phrase.isGeneral ? undefined : "several";
   return best.candidate;
 }
 
-/** Readings within the part the clause speaks of; without one, readings that agree over all parts. */
+/** Readings within the part the clause speaks of; without one, only a reading that all parts share. */
 function candidatesFor(view: MessageView, spotted: Spotted, clause: number): readonly Candidates[] {
   const part = view.partOf[clause];
   const states = spotted.phrase.meanings.filter((meaning) => meaning.kind === "state");
   if (part !== undefined) return states.filter((meaning) => meaning.part === part);
   const [first] = states;
-  if (first === undefined) return [];
-  const isShared =
-    states.length > 1 && states.every((each) => each.feature === first.feature && each.state === first.state);
-  return isShared ? [{ part: null, feature: first.feature, state: first.state }] : states;
+  if (first === undefined || spotted.phrase.isGeneral) return [];
+  const isShared = states.every((each) => each.feature === first.feature && each.state === first.state);
+  return isShared && states.length > 1 ? [{ part: null, feature: first.feature, state: first.state }] : [];
 }
 
 /** How strongly the surroundings point to the candidate's feature; 0 when nothing does. */
 function supportFor(view: MessageView, candidate: Candidates, spotted: Spotted, clause: number): number {
   const asked = view.context.askedFeature === candidate.feature ? 2 : 0;
-  const named = view.spotted.reduce((best, other) => {
-    const isIt = other.phrase.meanings.some(
-      (meaning) => meaning.kind === "feature" && meaning.feature === candidate.feature,
-    );
-    if (!isIt || other === spotted) return best;
+  const mentions = view.featuresNamed.get(candidate.feature) ?? [];
+  const named = mentions.reduce((best, other) => {
+    if (other === spotted) return best;
     const where = view.clauseOf[other.from] ?? 0;
     return Math.max(best, where === clause ? 4 - distance(other, spotted) : nearness(view, where, clause));
   }, 0);
@@ -115,7 +117,9 @@ function cueSupport(view: MessageView, candidate: Candidates, spotted: Spotted, 
   const stretch = view.clauses[clause];
   if (cues === undefined || stretch === undefined) return 0;
   let support = 0;
-  for (let at = stretch.from; at <= stretch.to; at += 1) {
+  const from = Math.max(stretch.from, spotted.from - farthestCue);
+  const to = Math.min(stretch.to, spotted.to + farthestCue);
+  for (let at = from; at <= to; at += 1) {
     const features = cues.get(view.tokens[at]?.stem ?? "");
     if (spotted.used.includes(at) || !features?.has(candidate.feature)) continue;
     support += 1 / features.size;

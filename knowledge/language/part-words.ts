@@ -8,13 +8,15 @@ import { tokenise } from "./tokens.ts";
 export interface FeatureWords {
   readonly feature: Feature;
   readonly polarity: Polarity;
-  /** Words found in the names of exactly one of its states. */
+  /** Words that speak for one of its states. */
   readonly tellingWords: ReadonlyMap<string, string>;
 }
 
 export interface PartWords {
   readonly part: PartKind;
   readonly features: ReadonlyMap<string, FeatureWords>;
+  /** Words of the part's own names. */
+  readonly nameWords: ReadonlySet<string>;
   /** Words of feature names, and the features whose names hold them. */
   readonly cues: ReadonlyMap<string, ReadonlySet<string>>;
   /** Main nouns of feature names ("mark") that speak of one feature of the part and hardly of another. */
@@ -29,25 +31,26 @@ export function compilePartWords(part: PartKind): PartWords {
     }
   }
   const features = new Map(part.features.map((feature) => [feature.id, featureWords(feature)]));
-  return { part, features, cues, heads: mainNouns(part) };
+  const nameWords = new Set([part.name, ...part.also].flatMap(tellingStems));
+  return { part, features, nameWords, cues, heads: mainNouns(part) };
 }
 
 function featureWords(feature: Feature): FeatureWords {
   return { feature, polarity: polarityOf(feature), tellingWords: tellingWords(feature) };
 }
 
+/** A word tells a state when it stands in at least twice as many of its names as of any other state's. */
 function tellingWords(feature: Feature): ReadonlyMap<string, string> {
-  if (feature.kind !== "states") return new Map();
-  const states = new Map<string, Set<string>>();
-  for (const state of feature.states) {
+  const uses = new Map<string, Map<string, number>>();
+  for (const state of feature.kind === "states" ? feature.states : []) {
     for (const name of [state.name, ...state.also]) {
-      for (const stem of tellingStems(name)) addTo(states, stem, state.id);
+      for (const stem of new Set(tellingStems(name))) count(uses, stem, state.id);
     }
   }
   const telling = new Map<string, string>();
-  for (const [stem, ids] of states) {
-    const [only] = ids;
-    if (ids.size === 1 && only !== undefined) telling.set(stem, only);
+  for (const [stem, byState] of uses) {
+    const [first, second] = [...byState].sort(([, one], [, other]) => other - one);
+    if (first !== undefined && first[1] >= 2 * (second?.[1] ?? 0)) telling.set(stem, first[0]);
   }
   return telling;
 }
@@ -57,19 +60,27 @@ function mainNouns(part: PartKind): ReadonlyMap<string, string> {
   const uses = new Map<string, Map<string, number>>();
   const inStates = new Map<string, Map<string, number>>();
   for (const feature of part.features) {
-    for (const name of [feature.name, ...feature.also]) count(uses, tellingStems(name).at(-1), feature.id);
+    for (const name of [feature.name, ...feature.also]) count(uses, mainNoun(name), feature.id);
     for (const name of stateNames(feature)) {
       for (const stem of tellingStems(name)) count(inStates, stem, feature.id);
     }
   }
   const heads = new Map<string, string>();
   for (const [stem, byFeature] of uses) {
-    const [entry] = byFeature;
-    if (byFeature.size !== 1 || entry === undefined) continue;
+    const [entry, rival] = [...byFeature].sort(([, one], [, other]) => other - one);
+    if (entry === undefined) continue;
     const [feature, times] = entry;
-    if (times >= 2 && times > usesOutside(inStates.get(stem), feature)) heads.set(stem, feature);
+    const others = Math.max(2 * (rival?.[1] ?? 0), 1 + usesOutside(inStates.get(stem), feature), 2);
+    if (times >= others) heads.set(stem, feature);
   }
   return heads;
+}
+
+/** The last word before "of", "on", "under" …: the mark in "mark on the back". */
+function mainNoun(name: string): string | undefined {
+  return tellingStems(
+    name.split(/ (?:of|on|in|under|at|for|to|with|over|through|between|from) /, 1)[0] ?? name,
+  ).at(-1);
 }
 
 function stateNames(feature: Feature): readonly string[] {

@@ -20,6 +20,8 @@ const before =
 const after =
   /^(?:is|are|was|were|its|theyre|all|still|just|only|very|barely|faintly|clearly|both)* ?(?:there|visible|present|showing|clear|intact|legible|readable|seen|in place|yes)\b/;
 const backwards = /^(?:is|are|was|were|that|i|can|to|at|it|be|has|have|the|a|which|there|my|on|mine|one)* ?$/;
+const nothingElse =
+  /^(?:there|visible|present|anywhere|at|all|to|be|seen|found|that|i|can|see|find|any|any more|anymore|on|it|mine|this|one|evident|obvious|legible|showing|fitted|in|place|have|has|had|been|ever|either|as|far|or|never) ?(?:(?:there|visible|present|anywhere|at|all|to|be|seen|found|that|i|can|see|find|on|it|mine|this|one|evident|fitted|in|place|been|ever|either|as|far) ?)*$|^$/;
 const goneAfter =
   /^(?:is|are|was|were|its|theyre|all|just|seems?|looks?|to|be|appears?|completely|totally|entirely|clearly)* ?(?:missing|absent|gone|lacking|none|nil|nowhere|removed|not there|not present|not visible)\b/;
 
@@ -103,7 +105,7 @@ function denialOf(view: MessageView, negations: readonly Negation[], mention: Me
   if (goneAfter.test(rest)) return clause.to;
   const trailing = negations.find((negation) => negation.cue > mention.to);
   if (trailing === undefined) return isAnsweredNo(view, mention) ? mention.to + 1 : undefined;
-  const isFree = !view.spotted.some((term) => term.from > trailing.cue && term.from <= trailing.to);
+  const isFree = nothingElse.test(text(view, trailing.cue + 1, clause.to));
   return isFree && backwards.test(text(view, mention.to + 1, trailing.cue - 1)) ? trailing.cue : undefined;
 }
 
@@ -111,7 +113,8 @@ function denialOf(view: MessageView, negations: readonly Negation[], mention: Me
 function isAnsweredNo(view: MessageView, mention: Mention): boolean {
   const clause = view.clauses[mention.clause];
   const next = view.clauses[mention.clause + 1];
-  if (clause?.to !== mention.to || next === undefined || next.join !== "comma") return false;
+  if (clause?.to !== mention.to || next === undefined) return false;
+  if (next.join !== "comma" && !clause.isAsked) return false;
   return /^(?:no|none|nothing|nope|absent|missing|nil|not (?:there|present|visible)|cant (?:see|find) (?:one|any|it))$/.test(
     next.text,
   );

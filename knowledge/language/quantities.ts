@@ -16,7 +16,7 @@ const number = String.raw`(?:\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d+[.,]\d+|\d+(?:[ -]\
 const unitWord = `(?:mm|millimet(?:er|re)s?|mils?|cm|cms|centimet(?:er|re)s?|met(?:er|re)s?|m|inch(?:es)?|ins?|"|''|ft|foot|feet|'|thou|kgs?|kilos?|kilogram(?:me)?s?|grams?|grammes?|gr|g|lbs?|pounds?|oz|ounces?)`;
 const spread = String.raw`(?:-|to|and|or|\.\.)`;
 const pattern = new RegExp(
-  String.raw`(?<![\w/.,'"•]|\d[-:])(?<low>${number})(?: ?(?<lowUnit>${unitWord})(?![a-z]))?(?: ?${spread} ?(?<high>${number}))?(?: ?-? ?(?<unit>${unitWord})(?![a-z]))?(?: ?(?:and )?(?<rest>${number}) ?(?<restUnit>oz|ounces?|"|''|inch(?:es)?|ins?)?(?![a-z\d]))?`,
+  String.raw`(?<![\w/.,'"•]|\d[-:])(?<low>${number})(?: ?(?<lowUnit>${unitWord})(?![a-z\d]))?(?: ?${spread} ?(?<high>${number}))?(?: ?-? ?(?<unit>${unitWord})(?![a-z\d]))?(?: ?(?:and )?(?<rest>${number}) ?(?<restUnit>oz|ounces?|"|''|inch(?:es)?|ins?)?(?![a-z\d]))?`,
   "gi",
 );
 

@@ -15,6 +15,8 @@ export interface DatesFound {
 }
 
 export interface DatesRead {
+  /** Phrases that were given a role; what stands there is no measurement. */
+  readonly used: readonly DatePhrase[];
   readonly findings: readonly FeatureFinding[];
   readonly car: readonly CarFinding[];
   readonly leftAside: readonly string[];
@@ -37,34 +39,49 @@ export function datesIn(
 /** Gives each date its role. `text`: the readable lower-case text. */
 export function readDates(view: MessageView, text: string, dates: DatesFound): DatesRead {
   const findings: FeatureFinding[] = [];
-  const car: CarFinding[] = [];
   const leftAside: string[] = [];
-  const addMark = (
-    span: { start: number; end: number },
-    written: string,
-    own?: Interval,
-    form?: string,
-  ): void => {
-    const finding = markFinding(view, span, written, own, form);
-    if (finding === "several") leftAside.push(view.shown.slice(span.start, span.end));
+  const addMark = (mark: WrittenMark): void => {
+    const finding = markFinding(view, mark);
+    if (finding === "several") leftAside.push(view.shown.slice(mark.start, mark.end));
     else if (finding !== undefined && !findings.some((other) => other.feature === finding.feature))
       findings.push(finding);
   };
-  for (const mark of dates.told) addMark(mark, mark.written, undefined, mark.form);
+  for (const mark of dates.told) addMark(mark);
+  const used: DatePhrase[] = [];
+  const car: CarFinding[] = [];
   for (const phrase of dates.phrases) {
     if (isTold(view, phrase, findings)) continue;
-    const aside = view.stances[view.clauseOf[tokenAt(view, phrase.start)] ?? 0]?.aside;
     const role = roleWithQuestion(view, phrase, text);
-    const words = view.shown.slice(phrase.start, phrase.end);
-    if (role === "mark") addMark(phrase, writtenMark(phrase), phrase.interval);
-    if (aside === "hearsay" || aside === "another-car") continue;
-    if (role === "built") car.push({ about: "built", interval: builtInterval(phrase, text), words });
-    if (role === "model-year") {
-      const year = Math.floor(phrase.interval.from / 12);
-      car.push({ about: "model-year", year, interval: modelYearInterval(year), words });
-    }
+    if (role === "none") continue;
+    used.push(phrase);
+    if (role === "mark") addMark({ ...phrase, own: phrase.interval, written: writtenMark(phrase) });
+    else car.push(...carFinding(view, phrase, role, text));
   }
-  return { findings, car: lastOfKind(car), leftAside };
+  return { findings, car: lastOfKind(car), leftAside, used };
+}
+
+/** A build date or model year, unless it is somebody's word or another car's. */
+function carFinding(
+  view: MessageView,
+  phrase: DatePhrase,
+  role: "built" | "model-year",
+  text: string,
+): readonly CarFinding[] {
+  const aside = view.stances[view.clauseOf[tokenAt(view, phrase.start)] ?? 0]?.aside;
+  if (aside === "hearsay" || aside === "another-car") return [];
+  const words = view.shown.slice(phrase.start, phrase.end);
+  if (role === "built") return [{ about: "built", interval: builtInterval(phrase, text), words }];
+  const year = Math.floor(phrase.interval.from / 12);
+  return [{ about: "model-year", year, interval: modelYearInterval(year), words }];
+}
+
+/** A mark as written or told; `own` is the date it reads as by itself. */
+interface WrittenMark {
+  readonly start: number;
+  readonly end: number;
+  readonly written: string;
+  readonly own?: Interval;
+  readonly form?: string;
 }
 
 function isTold(view: MessageView, phrase: DatePhrase, findings: readonly FeatureFinding[]): boolean {
@@ -129,14 +146,9 @@ function writtenMark(phrase: DatePhrase): string {
     .trim();
 }
 
-function markFinding(
-  view: MessageView,
-  span: { readonly start: number; readonly end: number },
-  written: string,
-  own: Interval | undefined,
-  form: string | undefined,
-): FeatureFinding | "several" | undefined {
-  const at = tokenAt(view, span.start);
+function markFinding(view: MessageView, mark: WrittenMark): FeatureFinding | "several" | undefined {
+  const { written, own, form } = mark;
+  const at = tokenAt(view, mark.start);
   const clause = view.clauseOf[at] ?? 0;
   if (view.stances[clause]?.aside !== undefined) return undefined;
   const chosen = chooseDateFeature(
@@ -147,11 +159,11 @@ function markFinding(
   );
   if (chosen === undefined || chosen === "several") return chosen;
   const { part, feature } = chosen;
-  const era = { from: productionSpan(view.lexicon.handbook.cars).from - 60, to: view.context.today.to };
-  const readings = markReadings(written, own, feature, era, view.context.today);
+  const production = productionSpan(view.lexicon.handbook.cars);
+  const readings = markReadings(written, own, feature, production, view.context.today);
   if (readings.length === 0) return undefined;
   const certainty = view.stances[clause]?.certainty ?? 1;
-  const words = view.shown.slice(span.start, span.end).trim();
+  const words = view.shown.slice(mark.start, mark.end).trim();
   return { part, feature: feature.id, value: { kind: "date", readings }, certainty, words };
 }
 
@@ -175,14 +187,22 @@ function chooseDateFeature(
     );
   const [first] = features;
   if (first === undefined) return undefined;
-  const suited = features.filter(({ feature }) => form !== undefined && feature.forms.includes(form));
-  const ranked = features
-    .map((each) => ({ each, support: dateSupport(view, each, clause, at) + (suited.includes(each) ? 1 : 0) }))
+  const suited = features.filter(({ feature }) => form !== undefined && takesForm(feature, form));
+  const isWeek = form === "week-year" && suited.length > 0;
+  const ranked = (isWeek ? suited : features)
+    .map((each) => ({
+      each,
+      support: dateSupport(view, each, clause, at) + (suited.includes(each) ? 0.6 : 0),
+    }))
     .sort((one, other) => other.support - one.support);
   const [best, second] = ranked;
   if (best === undefined) return undefined;
   if (partId === undefined && best.support < 2) return undefined;
   return second !== undefined && second.support === best.support ? "several" : best.each;
+}
+
+function takesForm(feature: DateFeature, form: string): boolean {
+  return feature.forms.includes(form) || (form === "glass-dots" && feature.forms.includes("figure-and-dots"));
 }
 
 function dateSupport(
@@ -199,6 +219,8 @@ function dateSupport(
   const named = view.spotted.reduce((best, spotted) => {
     const where = view.clauseOf[spotted.from] ?? 0;
     if (!isIt(spotted) || view.clauses[where]?.sentence !== sentence) return best;
+    const hasOwnDate = where !== clause && /\d/.test(view.clauses[where]?.text ?? "");
+    if (hasOwnDate) return best;
     return Math.max(best, (where === clause ? 4 : 2.5) - Math.min(1, Math.abs(spotted.from - at) / 20));
   }, 0);
   const asked = view.context.askedFeature === each.feature.id ? 2 : 0;

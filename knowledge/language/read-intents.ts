@@ -115,16 +115,15 @@ function particularIntent(view: MessageView, at: number): Intent | undefined {
   if (withdraw.test(clause.text)) return { kind: "withdraw", ...named };
   if (howToCheck.test(clause.text))
     return compare.test(clause.text) ? undefined : { kind: "how-to-check", ...named };
-  const variants = listVariants.test(clause.text)
-    ? { kind: "list-variants" as const, part: view.partOf[at] ?? null }
-    : undefined;
-  if (variants !== undefined) return variants;
-  const number = switchCase.exec(clause.text)?.groups;
-  if (number !== undefined && clause.to - clause.from < 7)
-    return caseNumber(number.number ?? number.ordinal ?? "");
-  const isTold = cannotTell.test(clause.text) && !saysState(view, at);
-  if (!isTold || isAskingSomebody(clause.text)) return undefined;
-  return { kind: "cannot-tell", ...named };
+  if (listVariants.test(clause.text)) return { kind: "list-variants", part: view.partOf[at] ?? null };
+  const switched = clause.to - clause.from < 7 ? switchCase.exec(clause.text)?.groups : undefined;
+  if (switched !== undefined) return caseNumber(switched.number ?? switched.ordinal ?? "");
+  return isUntold(view, at, clause.text) ? { kind: "cannot-tell", ...named } : undefined;
+}
+
+function isUntold(view: MessageView, at: number, text: string): boolean {
+  if (!cannotTell.test(text) || isAskingSomebody(text)) return false;
+  return view.stances[at]?.aside === "question" || !saysState(view, at);
 }
 
 /** "not sure which one it is" asks what the part is; it does not answer a question. */
@@ -157,7 +156,7 @@ function featureNamed(view: MessageView, at: number): string | undefined {
       .filter((spotted) => view.clauseOf[spotted.from] === at)
       .flatMap((spotted) => spotted.phrase.meanings)
       .flatMap((each) =>
-        each.kind === "feature" && (part === undefined || each.part === part) ? [each.feature] : [],
+        "feature" in each && (part === undefined || each.part === part) ? [each.feature] : [],
       ),
   );
   const clause = view.clauses[at];

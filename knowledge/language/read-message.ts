@@ -1,9 +1,10 @@
 // The front door of this room: one message in, one reading out. The order matters: serials are masked before
 // anything looks at the text, figures are read before words, and short answers only fill what nothing else did.
-import { blankNoise } from "./blank-noise.ts";
+import { blankNoise, type Span } from "./blank-noise.ts";
 import { readCar } from "./car-findings.ts";
 import { cleanText } from "./clean-text.ts";
 import type { Lexicon } from "./lexicon.ts";
+import { observeLooseWords } from "./loose-words.ts";
 import { readMaterials } from "./material-findings.ts";
 import { attachQuantities } from "./measurements.ts";
 import type {
@@ -13,7 +14,7 @@ import type {
   ReadingContext,
   VariantMention,
 } from "./message-reading.ts";
-import { type MessageView, partsNamed, viewMessage, wordsBetween } from "./message-view.ts";
+import { type MessageView, viewMessage, wordsBetween } from "./message-view.ts";
 import { findMisbeliefs } from "./misbeliefs.ts";
 import { findNearMisses } from "./near-misses.ts";
 import { negationsOf, observeStates } from "./observations.ts";
@@ -28,33 +29,28 @@ import { weighObservations } from "./weigh-observations.ts";
 /** What one message says, read against a handbook. Never throws; bounded in time by the length read. */
 export function readMessage(text: string, lexicon: Lexicon, context: ReadingContext): MessageReading {
   const { cars } = lexicon.handbook;
-  const masked = maskSerials(cleanText(text).text, cars);
+  const clean = cleanText(text);
+  const masked = maskSerials(clean.text, cars);
   const shown = masked.text;
   const { text: readable, quoted } = blankNoise(shown);
   const lower = readable.replace(/[A-Z]/g, (letter) => letter.toLowerCase());
   const dates = datesIn(lower, cars, context.today);
-  const quantities = findQuantities(lower).filter((each) => !isInDate(each, dates));
-  const taken = [
-    ...dates.phrases.filter(isFirmDate),
-    ...dates.told,
-    ...quantities.filter((each) => each.unit !== null),
-  ];
+  const firmDates: readonly Span[] = [...dates.phrases.filter(isFirmDate), ...dates.told];
+  const quantities = findQuantities(lower).filter((each) => !touchesAny(each, firmDates));
+  const taken = [...firmDates, ...quantities.filter((each) => each.unit !== null)];
   const view = viewMessage({ shown, readable, quoted, taken }, lexicon, context);
   const dated = readDates(view, lower, dates);
   const negations = negationsOf(view);
   const { observations, undecided } = observeStates(view, negations);
-  const weighed = weighObservations(view, [
-    ...observations,
-    ...observePresence(view, negations, observations),
-  ]);
-  const measured = attachQuantities(view, quantities);
+  const states = [...observations, ...observeLooseWords(view, negations, observations)];
+  const weighed = weighObservations(view, [...states, ...observePresence(view, negations, states)]);
+  const measured = attachQuantities(
+    view,
+    quantities.filter((each) => !touchesAny(each, dated.used)),
+  );
   const intents = readIntents(view);
-  const findings = withShortAnswer(view, intents, [
-    ...weighed.findings,
-    ...measured.findings,
-    ...dated.findings,
-    ...readMaterials(view),
-  ]);
+  const said = [...readMaterials(view), ...weighed.findings, ...measured.findings, ...dated.findings];
+  const findings = withShortAnswer(view, intents, oneEach(said));
   const car: readonly CarFinding[] = [
     ...readCar(view),
     ...dated.car,
@@ -84,21 +80,27 @@ export function readMessage(text: string, lexicon: Lexicon, context: ReadingCont
     misbeliefs,
     leftAside,
     nearMisses: findNearMisses(view),
+    ...(clean.isCut ? { isCut: true as const } : {}),
     isOpaque: understood === 0,
     shownText: shown,
   };
 }
 
-function isInDate(quantity: Quantity, dates: DatesFound): boolean {
-  const overlaps = (span: { readonly start: number; readonly end: number }): boolean =>
-    span.start < quantity.end && quantity.start < span.end;
-  if (dates.told.some(overlaps)) return true;
-  return dates.phrases.some((phrase) => overlaps(phrase) && (quantity.unit === null || isFirmDate(phrase)));
+function touchesAny(quantity: Quantity, spans: readonly Span[]): boolean {
+  return spans.some((span) => span.start < quantity.end && quantity.start < span.end);
 }
 
 /** A bare "81" may be a number after all; every other date phrase is a date. */
 function isFirmDate(phrase: DatesFound["phrases"][number]): boolean {
   return phrase.shape !== "short-year";
+}
+
+/** A mark as moulded says more than its letters read as words: of two findings for a feature the first stands. */
+function oneEach(findings: readonly FeatureFinding[]): readonly FeatureFinding[] {
+  return findings.filter(
+    (each, at) =>
+      findings.findIndex((other) => other.feature === each.feature && other.part === each.part) === at,
+  );
 }
 
 function withShortAnswer(
@@ -115,13 +117,10 @@ function withShortAnswer(
 
 function partsOf(view: MessageView): MessageReading["parts"] {
   const found = new Map<string, string>();
-  for (const spotted of view.spotted) {
-    const named = partsNamed(spotted);
-    const [only] = named;
-    if (named.length === 1 && only !== undefined && !found.has(only)) {
-      found.set(only, wordsBetween(view, spotted.from, spotted.to));
-    }
-  }
+  view.spotted.forEach((spotted, at) => {
+    const part = view.mentioned[at];
+    if (part !== undefined && !found.has(part)) found.set(part, wordsBetween(view, spotted.from, spotted.to));
+  });
   return Array.from(found, ([part, words]) => ({ part, words }));
 }
 

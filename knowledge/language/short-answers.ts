@@ -9,7 +9,7 @@ import type { FeatureFinding, Intent } from "./message-reading.ts";
 import { type MessageView, wordsBetween } from "./message-view.ts";
 import type { FeatureWords } from "./part-words.ts";
 import { findQuantities } from "./quantities.ts";
-import type { Token } from "./tokens.ts";
+import { type Token, tokenise } from "./tokens.ts";
 
 const fillers: ReadonlySet<string> = new Set(
   "its it is are they theyre the a an i think id say well er um oh ok okay just definitely probably maybe looks look like seems seem to be me on mine this that one ones sort kind of type option answer number letter sure pretty very quite mostly more or less bit little must would appears as far can see tell and so there sir mate thanks please yes yeah no".split(
@@ -102,5 +102,14 @@ function placeOf(token: Token, feature: Feature): number {
   if (token.folded === "last" && feature.kind === "states") return feature.states.length - 1;
   if (/^[a-l]$/.test(token.folded)) return token.folded.charCodeAt(0) - "a".charCodeAt(0);
   const ordinal = ordinals.indexOf(token.folded);
-  return ordinal >= 0 ? ordinal : (numberOf(token.folded) ?? 0) - 1;
+  if (ordinal >= 0) return ordinal;
+  // "3" among states that are numbers ("three screws") is one of them or none, never the third of the list.
+  return hasNumbers(feature) ? -1 : (numberOf(token.folded) ?? 0) - 1;
+}
+
+function hasNumbers(feature: Feature): boolean {
+  if (feature.kind !== "states") return false;
+  return feature.states.some((state) =>
+    tokenise(state.name).some((token) => numberOf(token.folded) !== undefined),
+  );
 }

@@ -6,7 +6,7 @@ import { stemWord } from "./fold-word.ts";
 import type { Lexicon } from "./lexicon.ts";
 import type { Phrase } from "./meaning.ts";
 import type { Token } from "./tokens.ts";
-import { findWords, type WordMatch } from "./vocabulary.ts";
+import { findWords, longestWord, type WordMatch } from "./vocabulary.ts";
 
 /** A phrase found at words `from` to `to` (inclusive, positions among the message's tokens). */
 export interface Spotted {
@@ -30,8 +30,8 @@ interface Slot {
   readonly isUncertain: boolean;
 }
 
-/** All phrases of the lexicon in the tokens, in order, not overlapping. `taken`: tokens read as numbers or dates. */
-export function spotTerms(
+/** Every place where a phrase of the lexicon fits, overlapping or not. `taken`: tokens read as numbers or dates. */
+export function findPhrases(
   tokens: readonly Token[],
   lexicon: Lexicon,
   taken: ReadonlySet<number>,
@@ -39,7 +39,7 @@ export function spotTerms(
   const slots = slotsOf(tokens, lexicon, taken);
   const byPlace = new Map<number, Slot[]>();
   for (const slot of slots) byPlace.set(slot.place, [...(byPlace.get(slot.place) ?? []), slot]);
-  return longestFirst(slots.flatMap((slot) => matchesAt(slot, lexicon, byPlace, tokens)));
+  return slots.flatMap((slot) => matchesAt(slot, lexicon, byPlace, tokens));
 }
 
 function matchesAt(
@@ -55,7 +55,8 @@ function matchesAt(
   );
 }
 
-function longestFirst(found: readonly Spotted[]): readonly Spotted[] {
+/** The longest phrases that do not overlap, in order of place. */
+export function longestFirst(found: readonly Spotted[]): readonly Spotted[] {
   const ranked = found
     .map((match, order) => ({ match, order }))
     .sort(
@@ -65,14 +66,27 @@ function longestFirst(found: readonly Spotted[]): readonly Spotted[] {
         one.match.to - one.match.from - (other.match.to - other.match.from) ||
         one.order - other.order,
     );
-  const used = new Set<number>();
+  const used = new Map<number, Spotted>();
   const kept: Spotted[] = [];
   for (const { match } of ranked) {
-    if (match.used.some((token) => used.has(token))) continue;
-    for (const token of match.used) used.add(token);
+    const isFree = (token: number): boolean => {
+      const holder = used.get(token);
+      return holder === undefined || (isVariant(holder) && namesState(match));
+    };
+    if (!match.used.every(isFree)) continue;
+    for (const token of match.used) used.set(token, match);
     kept.push(match);
   }
   return kept.sort((one, other) => one.from - other.from || one.to - other.to);
+}
+
+/** "six-screw spoiler" names a variant and tells the fixing as well: a variant's words stay free for states. */
+function isVariant({ phrase }: Spotted): boolean {
+  return phrase.meanings.some((meaning) => meaning.kind === "variant");
+}
+
+function namesState({ phrase }: Spotted): boolean {
+  return !phrase.isGeneral && phrase.meanings.some((meaning) => meaning.kind === "state");
 }
 
 function slotsOf(tokens: readonly Token[], lexicon: Lexicon, taken: ReadonlySet<number>): readonly Slot[] {
@@ -108,7 +122,7 @@ function joinSplit(token: Token, next: Token | undefined, lexicon: Lexicon): Wor
 
 /** "doormirror": two known words run together. */
 function splitJoined(folded: string, lexicon: Lexicon): readonly WordMatch[] | undefined {
-  if (folded.length < 7 || commonWords.has(folded)) return undefined;
+  if (folded.length < 7 || folded.length > longestWord || commonWords.has(folded)) return undefined;
   for (let at = 3; at <= folded.length - 3; at += 1) {
     const left = folded.slice(0, at);
     const right = stemWord(folded.slice(at));
@@ -143,6 +157,7 @@ function matchAround(
   const spread = last - first + 1 - new Set(places).size;
   if (spread > (reach > 1 ? 1 : 0)) return undefined;
   if (!isTrustworthy(chosen, phrase, edits, tokens)) return undefined;
+  if (phrase.isOrdered && places.some((each, at) => each < (places[at - 1] ?? 0))) return undefined;
   const used = Array.from(new Set(chosen.flatMap((each) => [each.token, each.lastToken])));
   if (spread > 0 && isParted(used, tokens)) return undefined;
   return { phrase, from: Math.min(...used), to: Math.max(...used), used, edits };

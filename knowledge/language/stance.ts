@@ -49,16 +49,63 @@ const openers = /^(?:(?:and|so|but|or|well|ok|okay|also|then|now|hi|hello|hey|pl
 const showsOwnPart = /\b(?:this|these|that|those|i (?:have|ve|got)|ive|mine|my|is it|are they)\b/;
 
 function isQuestion(clause: Clause, clauses: readonly Clause[], at: number): boolean {
+  if (isTagged(clauses, at)) return false;
+  if (clause.join !== "sentence" && tellsWhileAsking(clauses, at)) return false;
   const text = clause.text.replace(openers, "");
   const [first = ""] = text.split(" ", 1);
   if (embeddedQuestionCues.test(clause.text)) return true;
   const isWh = cueWords.interrogative.has(first) && !cueWords.polar.has(first);
-  // "Which spoiler is this with the rough inside?" tells of the part while it asks.
-  if (isWh && / with (?!out)/.test(text) && showsOwnPart.test(text)) return false;
+  if (isWh && presupposes(text)) return false;
   const endsAsked = isAskedSentence(clauses, at);
   if (isWh) return endsAsked || clause.text.split(" ").length <= 12;
   if (cueWords.polar.has(first)) return endsAsked || looksInverted(text);
-  return clause.isAsked && !isTag(clause.text);
+  return clause.isAsked && !isTag(clause.text) && !isHeading(clause, clauses[at + 1]);
+}
+
+/** "Which spoiler is this with the rough inside?" tells of the part while it asks. */
+function presupposes(text: string): boolean {
+  return / with (?!out)/.test(text) && showsOwnPart.test(text);
+}
+
+/** Whether an earlier clause of the sentence asks in that way and this one goes on telling. */
+function tellsWhileAsking(clauses: readonly Clause[], at: number): boolean {
+  const clause = clauses[at];
+  if (
+    clause === undefined ||
+    cueWords.interrogative.has(clause.text.replace(openers, "").split(" ", 1)[0] ?? "")
+  )
+    return false;
+  return clauses
+    .slice(Math.max(0, at - 4), at)
+    .some(
+      (earlier) =>
+        earlier.sentence === clause.sentence &&
+        /^(?:so )?(?:which|what)\b/.test(earlier.text) &&
+        presupposes(earlier.text),
+    );
+}
+
+const tag =
+  /(?:^|\s)(?:right|correct|yes|eh|huh|innit|isnt it|arent they|doesnt it|dont they|hasnt it|havent they|no)$/;
+
+/** "two screws, right?", "has two screws, doesn't it?": a statement that wants a nod. */
+function isTagged(clauses: readonly Clause[], at: number): boolean {
+  const clause = clauses[at];
+  const last = clauses.slice(at, at + 4).findLast((each) => each.sentence === clause?.sentence);
+  if (clause === undefined || last === undefined || !last.isAsked || !tag.test(last.text)) return false;
+  return !looksInverted(clause.text) && !/^(?:what|which|who|how|why|where|when)\b/.test(clause.text);
+}
+
+/** "Casting mark? None.": the question is answered in the same breath. */
+function isHeading(clause: Clause, next: Clause | undefined): boolean {
+  const isShort = clause.to - clause.from <= 4;
+  return (
+    isShort &&
+    next !== undefined &&
+    /^(?:no|none|nope|nothing|absent|missing|yes|yep|yeah|present|not there|cant (?:see|find) (?:one|any|it))\b/.test(
+      next.text,
+    )
+  );
 }
 
 /** "is it …", "does the …", "do all …": the verb stands before who does it. */
@@ -94,7 +141,7 @@ function spreadTrailing(clauses: readonly Clause[], asides: (Aside | undefined)[
 function certaintyOf(clauses: readonly Clause[], at: number, clause: Clause): number {
   const next = clauses[at + 1];
   const previous = clauses[at - 1];
-  let certainty = doubtIn(clause.text);
+  let certainty = isTagged(clauses, at) ? certainties.thinks : doubtIn(clause.text);
   if (next !== undefined && next.sentence === clause.sentence && isOnlyDoubt(next)) {
     certainty = Math.min(certainty, doubtIn(next.text));
   }

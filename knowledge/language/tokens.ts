@@ -18,12 +18,12 @@ export interface Token {
 }
 
 /** Most words read of one message; with longestRead it bounds every later step. */
-const mostTokens = 1600;
+const mostTokens = 1200;
 
 const wordPattern =
   /w\/o\b|w\/(?=\s|\w)|p\/n\b|\d+(?:st|nd|rd|th)\b|\d+|\p{L}[\p{L}\p{M}]*(?:'\p{L}+)*|[&+](?=\s)/giu;
 
-/** The words of a text in order; never more than 1,600. */
+/** The words of a text in order; never more than 1,200. */
 export function tokenise(text: string): readonly Token[] {
   const tokens: Token[] = [];
   let end = 0;
@@ -40,7 +40,7 @@ export function tokenise(text: string): readonly Token[] {
       stem: stemWord(folded),
       start,
       end,
-      breakBefore: last === undefined ? "sentence" : breakIn(gap),
+      breakBefore: last === undefined ? "sentence" : breakIn(gap, text.slice(start - 2, start + 1)),
       isAsked: false,
       isCapital: found[0] === found[0].toUpperCase(),
     });
@@ -51,7 +51,9 @@ export function tokenise(text: string): readonly Token[] {
   return tokens;
 }
 
-function breakIn(gap: string): Break {
+/** `around`: the figure before a lone sign, the sign, and what follows; "44,5" and "5.5" are one number. */
+function breakIn(gap: string, around: string): Break {
+  if (/^\d[.,]\d$/.test(around)) return "none";
   if (/[!?;\n]|\.(?:\s|$)|\.{2,}/.test(gap)) return "sentence";
   if (/[,:()\u2026|*]|\s[-/]\s/.test(gap) || /\s-+|-+\s/.test(gap)) return "comma";
   return "none";

@@ -31,6 +31,9 @@ export function compileVocabulary(words: Iterable<string>): Vocabulary {
   return { stems, buckets };
 }
 
+/** No word of a handbook is longer; longer runs of letters are not looked up. */
+export const longestWord = 40;
+
 /** Edits allowed in a word of this length: 0 below four letters, 1 below eight, else 2. */
 export function allowedEdits(length: number): number {
   if (length < 4) return 0;
@@ -42,6 +45,7 @@ export function allowedEdits(length: number): number {
  * handbook order). Everyday words stand only for themselves. Empty when nothing is near.
  */
 export function findWords(folded: string, vocabulary: Vocabulary): readonly WordMatch[] {
+  if (folded.length > longestWord) return [];
   const stem = stemWord(folded);
   if (vocabulary.stems.has(stem)) return [{ stem, edits: 0 }];
   if (vocabulary.stems.has(folded)) return [{ stem: folded, edits: 0 }];

@@ -17,7 +17,7 @@ const corrections =
 /** One finding a feature at most, in the order first said. */
 export function weighObservations(view: MessageView, observations: readonly Observation[]): Weighed {
   const byFeature = new Map<string, Observation[]>();
-  for (const observation of observations) {
+  for (const observation of observations.toSorted((one, other) => one.from - other.from)) {
     const key = `${observation.part ?? ""} ${observation.feature}`;
     byFeature.set(key, [...(byFeature.get(key) ?? []), observation]);
   }
