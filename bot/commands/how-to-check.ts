@@ -2,6 +2,7 @@
 import { type Feature, featureById } from "../../knowledge/index.ts";
 import type { NextQuestion } from "../conversation/assessed.ts";
 import {
+  drawingOf,
   howBuilt,
   howMarket,
   howModel,
@@ -40,7 +41,7 @@ function featureSteps(scene: Scene, feature: Feature): readonly Block[] {
   return [
     cautionsBlock(feature.cautions),
     { kind: "text", text: steps } as const,
-    pictureBlock(handbook, feature.drawing, feature.name),
+    pictureBlock(handbook, feature.drawing, drawingOf(feature.name)),
   ].filter((block) => block !== undefined);
 }
 

@@ -1,8 +1,14 @@
 /** "cannot tell", "yes" and "no" get their meaning from the question that is open. */
-import type { PartKind, Report } from "../../knowledge/index.ts";
-import { applyFacts } from "./apply-facts.ts";
-import type { CaseFacts } from "./case.ts";
+import {
+  type Feature,
+  featureById,
+  type MeasurementUnit,
+  type PartKind,
+  type Report,
+} from "../../knowledge/index.ts";
+import { applyFacts, withReport } from "./apply-facts.ts";
 import { type Change, withNote } from "./change.ts";
+import { type DoubtedReading, doubtedReading, unitNamed } from "./doubted-reading.ts";
 import { cannotTellPart, cannotTellWhat, takenAsCannotTell, yesOrNoToWhat } from "./phrases/commands.ts";
 import { readingDropped, unitKept } from "./phrases/question.ts";
 import { cannotTellValue, carLabels } from "./phrases/understood.ts";
@@ -23,7 +29,7 @@ export function cannotTell(
   if (asked === undefined) return withNote(change, cannotTellWhat);
   if (asked === "part") return withNote(change, cannotTellPart);
   if (asked.startsWith("car.")) return carUnanswerable(change, asked);
-  if (asked.startsWith(unitQuestionPrefix)) return dropReading(part, change, speaker);
+  if (asked.startsWith(unitQuestionPrefix)) return dropReading(part, change);
   const feature = part?.features.find((one) => one.id === asked);
   if (part === undefined || feature === undefined) return withNote(change, cannotTellWhat);
   const finding = {
@@ -38,15 +44,10 @@ export function cannotTell(
 }
 
 /** Takes "yes" or "no" to a unit that was proposed; any other open question is not one for yes or no. */
-export function yesOrNo(
-  part: PartKind | undefined,
-  change: Change,
-  said: "yes" | "no",
-  speaker: Speaker,
-): Change {
+export function yesOrNo(part: PartKind | undefined, change: Change, said: "yes" | "no"): Change {
   const { open } = change.facts;
   if (open === null || !open.feature.startsWith(unitQuestionPrefix)) return withNote(change, yesOrNoToWhat);
-  return said === "no" ? dropReading(part, change, speaker) : confirmUnit(part, change);
+  return said === "no" ? dropReading(part, change) : confirmUnit(part, change);
 }
 
 function carUnanswerable(change: Change, asked: string): Change {
@@ -57,30 +58,37 @@ function carUnanswerable(change: Change, asked: string): Change {
 }
 
 function confirmUnit(part: PartKind | undefined, change: Change): Change {
-  const { open } = change.facts;
-  const feature = part?.features.find((one) => `${unitQuestionPrefix}${one.id}` === open?.feature);
-  const unit = open?.unit;
-  if (feature === undefined || unit === undefined) return change;
-  let kept = "";
-  const reports = change.facts.reports.map((report): Report => {
-    if (report.feature !== feature.id || report.value.kind !== "measurement") return report;
-    const value = { ...report.value, unit: unit as typeof report.value.unit, unitConfirmed: true };
-    kept = sayValue(feature, value);
-    return { ...report, value };
-  });
-  return withNote({ ...change, facts: { ...change.facts, reports } }, unitKept(kept));
+  const doubted = doubtedHere(part, change);
+  if (doubted === undefined) return change;
+  const { feature, unit, reading } = doubted;
+  const value = { ...reading.value, unit, unitConfirmed: true };
+  const report: Report = { ...reading.report, value };
+  const reports = withReport(change.facts.reports, report);
+  return withNote({ ...change, facts: { ...change.facts, reports } }, unitKept(sayValue(feature, value)));
 }
 
-function dropReading(part: PartKind | undefined, change: Change, speaker: Speaker): Change {
-  const id = change.facts.open?.feature.slice(unitQuestionPrefix.length);
-  const feature = part?.features.find((one) => one.id === id);
-  const dropped = change.facts.reports.findLast((report) => report.feature === id);
-  if (feature === undefined || dropped === undefined) return change;
-  const facts: CaseFacts = {
-    ...change.facts,
-    reports: change.facts.reports.filter(
-      (report) => report.feature !== id || (!speaker.isOwner && report.by !== speaker.id),
-    ),
-  };
-  return withNote({ ...change, facts }, readingDropped(sayValue(feature, dropped.value)));
+function dropReading(part: PartKind | undefined, change: Change): Change {
+  const doubted = doubtedHere(part, change);
+  if (doubted === undefined) return change;
+  const { feature, reading } = doubted;
+  const reports = change.facts.reports.filter((report) => report !== reading.report);
+  const dropped: Change = { ...change, facts: { ...change.facts, reports } };
+  return withNote(dropped, readingDropped(sayValue(feature, reading.value)));
+}
+
+interface DoubtedHere {
+  readonly feature: Feature;
+  readonly unit: MeasurementUnit;
+  readonly reading: DoubtedReading;
+}
+
+/** The feature, the proposed unit and the reading that the open question is about. */
+function doubtedHere(part: PartKind | undefined, change: Change): DoubtedHere | undefined {
+  const { open, reports } = change.facts;
+  const unit = unitNamed(open?.unit);
+  const id = open?.feature.slice(unitQuestionPrefix.length);
+  const feature = part === undefined || id === undefined ? undefined : featureById(part, id);
+  if (feature === undefined || unit === undefined) return undefined;
+  const reading = doubtedReading(reports, feature.id, unit);
+  return reading && { feature, unit, reading };
 }

@@ -2,7 +2,14 @@
  * Findings about the part become reports. A later report of the same person on the same feature replaces the earlier
  * one; reports of different people stand side by side, for the identification weighs them together.
  */
-import type { Feature, FeatureFinding, PartKind, Report, ReportValue } from "../../knowledge/index.ts";
+import {
+  type Feature,
+  type FeatureFinding,
+  notThere,
+  type PartKind,
+  type Report,
+  type ReportValue,
+} from "../../knowledge/index.ts";
 import type { CaseFacts } from "./case.ts";
 import {
   certaintyDoubt,
@@ -30,10 +37,30 @@ export function applyFacts(
   return findings.reduce<FactsApplied>(
     (applied, finding) => {
       const feature = part.features.find((one) => one.id === finding.feature);
-      return feature === undefined ? applied : applyFinding(applied, feature, finding, speaker);
+      const isSound = feature !== undefined && suits(feature, finding.value);
+      return isSound ? applyFinding(applied, feature, finding, speaker) : applied;
     },
     { facts, items: [] },
   );
+}
+
+/** Whether a value is one that the feature can have; a script or an old button may say others. */
+function suits(feature: Feature, value: ReportValue): boolean {
+  switch (value.kind) {
+    case "state":
+      return (
+        value.state === notThere ||
+        (feature.kind === "states" && feature.states.some((state) => state.id === value.state))
+      );
+    case "weighed-states":
+      return feature.kind === "states";
+    case "measurement":
+      return feature.kind === "measurement";
+    case "date":
+      return feature.kind === "date";
+    case "cannot-tell":
+      return true;
+  }
 }
 
 function applyFinding(

@@ -9,9 +9,10 @@ import { applyCar } from "./apply-car.ts";
 import { applyFacts } from "./apply-facts.ts";
 import { applyMarks } from "./apply-marks.ts";
 import type { Case, CaseFacts } from "./case.ts";
-import { beginChange, type Change, withRemark } from "./change.ts";
+import { type Change, withRemark } from "./change.ts";
 import type { Heard } from "./hear.ts";
 import { findPart, type Knowledge } from "./knowledge.ts";
+import { needsPart } from "./phrases/commands.ts";
 import { goalWords } from "./phrases/goals.ts";
 import { sameTwice } from "./phrases/trouble.ts";
 import { goalChanged, keptForLater, partLabel } from "./phrases/understood.ts";
@@ -23,18 +24,18 @@ import { understoodItem } from "./understood.ts";
 /** How many messages wait for the part to be named. */
 const mostUnplaced = 5;
 
-/** The case changed by the message; `part` is the part kind the message is about here, null when none is known. */
+/** What was begun, changed by the message; `part` is the part kind the message is about here, null when none is known. */
 export function changeCase(
   knowledge: Knowledge,
-  kept: Case,
+  begun: Change,
   heard: Heard,
   part: string | null,
   person: string,
   today: Interval,
 ): Change {
-  const speaker = speakerOf(kept, person);
+  const speaker = speakerOf(begun.kept, person);
   const { reading } = heard;
-  const wished = wishes(knowledge, beginChange(kept), reading, speaker);
+  const wished = wishes(knowledge, begun, reading, speaker);
   const placed = withPart(knowledge, wished, part);
   const told = withFacts(knowledge, placed, reading, speaker, today);
   const marked = applyMarks(findPart(knowledge, told.facts.part), told, heard, speaker);
@@ -115,6 +116,7 @@ function lookedTwice(part: PartKind, before: CaseFacts, after: CaseFacts): reado
 
 function keepForLater(change: Change, reading: MessageReading): Change {
   if (reading.findings.length === 0) return change;
+  if (reading.shownText.trim() === "") return withRemark(change, needsPart);
   const unplaced = [...change.facts.unplaced, reading.shownText].slice(-mostUnplaced);
   return withRemark({ ...change, facts: { ...change.facts, unplaced } }, keptForLater);
 }
@@ -130,7 +132,7 @@ function answers(knowledge: Knowledge, told: Change, reading: MessageReading, sp
           : cannotTell(part, change, intent.feature, speaker);
       case "yes":
       case "no":
-        return isAnswered ? change : yesOrNo(part, change, intent.kind, speaker);
+        return isAnswered ? change : yesOrNo(part, change, intent.kind);
       default:
         return change;
     }

@@ -19,6 +19,8 @@ export interface CaseChosen {
   readonly kept: Case;
   /** Other cases that this message opened or speaks to. */
   readonly others: readonly Case[];
+  /** The case the person had in hand before. */
+  readonly before: Case | undefined;
   /** True when the person now speaks of another case than before. */
   readonly hasSwitched: boolean;
   /** A number or id of a case that does not exist. */
@@ -36,12 +38,15 @@ export function chooseCase(
   const before = caseInHand(conversation, person);
   const asked = namedCase(conversation, message, reading);
   const inHand = asked.kept ?? before ?? newCase(conversation, person, handbook.cover.id);
-  const opened = opensAnew(reading)
-    ? { conversation, kept: freshCase(conversation, inHand, person, handbook) }
-    : { conversation, kept: inHand };
+  const isOfAnotherBook = inHand.handbook !== handbook.cover.id;
+  const opened =
+    opensAnew(reading) || isOfAnotherBook
+      ? { conversation, kept: freshCase(conversation, inHand, person, handbook) }
+      : { conversation, kept: inHand };
   const routed = routeByPart(handbook, opened.conversation, opened.kept, message, reading);
   return {
     ...routed,
+    before,
     conversation: withCaseInHand(routed.conversation, routed.kept, person),
     hasSwitched: before !== undefined && before.id !== routed.kept.id,
     ...(asked.unknown === undefined ? {} : { unknownCase: asked.unknown }),
@@ -70,11 +75,13 @@ function opensAnew(reading: MessageReading): boolean {
 
 /** An empty case for this person: the one in hand when it is empty already; the same car, unless the part was a loose one. */
 function freshCase(conversation: Conversation, inHand: Case, person: string, handbook: Handbook): Case {
-  if (isEmpty(inHand) && inHand.owner === person) return inHand;
+  const isOwn = inHand.owner === person && inHand.handbook === handbook.cover.id;
+  if (isEmpty(inHand) && isOwn) return inHand;
   return newCase(conversation, person, handbook.cover.id, { car: inheritedCar(inHand, person) });
 }
 
-function inheritedCar(kept: Case, person: string): Case["facts"]["car"] {
+/** The car that a person's other case may be about too: its own words on the part's history stay behind. */
+export function inheritedCar(kept: Case, person: string): Case["facts"]["car"] {
   if (kept.owner !== person || kept.facts.car.isLoosePart === true) return {};
   const { grade: _, ...car } = kept.facts.car;
   return car;

@@ -4,6 +4,7 @@
  */
 import { featureById, nextQuestion } from "../../knowledge/index.ts";
 import { type Assessed, carQuestions, type NextQuestion } from "./assessed.ts";
+import { doubtedReading } from "./doubted-reading.ts";
 
 type Found = Omit<Assessed, "question">;
 
@@ -13,15 +14,11 @@ export function chooseQuestion(found: Found): NextQuestion | null {
 }
 
 function unitInDoubt({ identification, part, facts }: Found): NextQuestion | undefined {
-  for (const doubt of identification.doubtful) {
-    const feature = featureById(part, doubt.feature);
-    const isSettled = facts.reports.some(
-      ({ feature: id, value }) =>
-        id === doubt.feature && value.kind === "measurement" && value.unitConfirmed === true,
-    );
-    if (feature === undefined || doubt.reason !== "unit" || doubt.meantUnit === undefined || isSettled)
-      continue;
-    return { about: "unit", feature, unit: doubt.meantUnit };
+  for (const { feature: id, reason, meantUnit } of identification.doubtful) {
+    const feature = featureById(part, id);
+    if (feature === undefined || reason !== "unit" || meantUnit === undefined) continue;
+    if (doubtedReading(facts.reports, id, meantUnit) === undefined) continue;
+    return { about: "unit", feature, unit: meantUnit };
   }
   return undefined;
 }

@@ -20,7 +20,7 @@ import {
   withdrawSay,
 } from "./phrases/commands.ts";
 import { listed } from "./phrases/grammar.ts";
-import { nothingSaid, notUnderstood, readOnlySoFar } from "./phrases/understood.ts";
+import { nothingSaid, notUnderstood, partLabel, readOnlySoFar } from "./phrases/understood.ts";
 import { sayAnswer } from "./say-answer.ts";
 import { sayAnswerAgain } from "./say-answer-again.ts";
 import { sayCautions } from "./say-cautions.ts";
@@ -98,9 +98,15 @@ function doneLines(knowledge: Knowledge, turn: Turn): readonly Block[] {
   return [...lines.map(aside), ...(choices.length === 0 ? [] : [{ kind: "choices", choices } as const])];
 }
 
-function waiting(knowledge: Knowledge, { chosen }: Turn): string | undefined {
-  const names = chosen.others.map((other) =>
-    waitingCase(other.number, partNameOf(knowledge.handbook.parts, other)),
+function waiting(knowledge: Knowledge, { others }: Turn): string | undefined {
+  const names = others.map(({ kept, items }) =>
+    waitingCase(
+      kept.number,
+      [
+        partNameOf(knowledge.handbook.parts, kept),
+        ...items.filter((item) => item.label !== partLabel).map((item) => `${item.label}: ${item.value}`),
+      ].join("; "),
+    ),
   );
   if (names.length === 0) return undefined;
   return names.length === 1 ? alsoOpened(listed(names)) : alsoOpenedSeveral(listed(names));
@@ -109,7 +115,9 @@ function waiting(knowledge: Knowledge, { chosen }: Turn): string | undefined {
 /** Where it stands, or the answer; nothing when nothing that bears on it has changed since it was last said. */
 function standsBlocks(knowledge: Knowledge, turn: Turn): readonly Block[] {
   const { assessed, question, chosen, justTold, heard, before, kept } = turn;
-  const isAskedFor = heard.reading.intents.some(({ kind }) => kind === "switch-case" || kind === "goal");
+  const isAskedFor = heard.reading.intents.some(
+    ({ kind }) => (kind === "switch-case" && chosen.unknownCase === undefined) || kind === "goal",
+  );
   const isNew = chosen.hasSwitched || isAskedFor || bearsOnAnswer(before, kept.facts);
   const isDoneNow = question === null && before.open !== null;
   if (assessed === undefined || !(isNew || isDoneNow)) return [];

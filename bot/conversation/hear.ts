@@ -8,19 +8,17 @@ import {
   type Interval,
   type MessageReading,
   type ReadingContext,
-  readMessage,
   readTradeEvidence,
   stateName,
   type TradeAnswer,
   type TradeEvidence,
 } from "../../knowledge/index.ts";
-import { plainWish } from "../commands/plain-words.ts";
 import type { IncomingMessage, PressedAnswer } from "../message.ts";
-import { answerOfCar } from "./answer-of-car.ts";
 import { unitQuestionPrefix } from "./answer-open-question.ts";
 import type { Case } from "./case.ts";
 import { type Conversation, caseInHand, findCase } from "./conversation.ts";
 import type { Knowledge } from "./knowledge.ts";
+import { readWords } from "./read-words.ts";
 
 /** Longer messages are read only so far, and that is said. */
 export const longestMessage = 8000;
@@ -54,17 +52,6 @@ export function hear(
     isEmpty: spoken.shownText.trim() === "" && pressed === undefined,
     ...heardOfTrade(text.slice(0, longestMessage), spoken, kept, today),
   };
-}
-
-/** The words read, with the short words that always work and bare answers to a question about the car. */
-function readWords(knowledge: Knowledge, text: string, context: ReadingContext): MessageReading {
-  const spoken = readMessage(text, knowledge.lexicon, context);
-  const wish = plainWish(text);
-  if (wish !== undefined) return { ...spoken, findings: [], intents: [wish], isOpaque: false };
-  // "case 2" is no measurement, whatever question is open.
-  if (spoken.intents.some((intent) => intent.kind === "switch-case")) return { ...spoken, findings: [] };
-  const car = answerOfCar(text, knowledge.lexicon, context, spoken);
-  return car.length === 0 ? spoken : { ...spoken, car, isOpaque: false };
 }
 
 const asking = /\?|\bmean(s|ing)?\b|^\s*(what|which|when|how|is|are|does|do|can)\b/i;
@@ -121,12 +108,20 @@ function pressedReading(
   if (feature === "part") return { ...nothing, parts: [{ part: state, words: state }] };
   const about = carAspects.find((one) => feature === `car.${one}`);
   if (about !== undefined) return { ...nothing, car: [{ about, id: state, words: state }] };
-  const part = context.part ?? null;
+  const part = context.part ?? onlyPartWith(knowledge.handbook, feature);
   const words = stateWords(knowledge.handbook, kept, feature, state);
   return {
     ...nothing,
+    parts: context.part === undefined && part !== null ? [{ part, words: part }] : [],
     findings: [{ part, feature, value: { kind: "state", state }, certainty: 1, words }],
   };
+}
+
+/** The one part kind that has such a feature; null when none or several have. */
+function onlyPartWith(handbook: Handbook, feature: string): string | null {
+  const having = handbook.parts.filter((part) => part.features.some((one) => one.id === feature));
+  const [only] = having;
+  return having.length === 1 && only !== undefined ? only.id : null;
 }
 
 const carAspects = ["model", "trim", "market"] as const;

@@ -7,6 +7,7 @@ import {
   didYouMean,
   hearsayLeftAside,
   namedVariantLeftAside,
+  questionLeftAside,
   severalReadingsLeftAside,
 } from "./phrases/understood.ts";
 
@@ -26,9 +27,10 @@ export function readingRemarks(
     return [namedVariantLeftAside(mention.words, mention.as === "hearsay" ? "another" : "you")];
   });
   const isClaimed = reading.variants.some((mention) => mention.as === "hearsay");
-  const aside = reading.leftAside.flatMap(
-    ({ words, because }) => asideRemark(words, because, isClaimed) ?? [],
-  );
+  const aside = reading.leftAside.flatMap(({ words, because }) => {
+    if (because === "question") return isUnderstood ? [] : [questionLeftAside];
+    return asideRemark(words, because, isClaimed) ?? [];
+  });
   const near = reading.nearMisses
     .slice(0, isUnderstood ? 0 : mostNearMisses)
     .map(({ words, meant }) => didYouMean(words, meant));
@@ -37,7 +39,11 @@ export function readingRemarks(
 
 type Because = MessageReading["leftAside"][number]["because"];
 
-function asideRemark(words: string, because: Because, isClaimed: boolean): string | undefined {
+function asideRemark(
+  words: string,
+  because: Exclude<Because, "question">,
+  isClaimed: boolean,
+): string | undefined {
   switch (because) {
     case "hearsay":
       return isClaimed ? undefined : hearsayLeftAside(words);
@@ -45,7 +51,5 @@ function asideRemark(words: string, because: Because, isClaimed: boolean): strin
       return anotherCarLeftAside(words);
     case "several-readings":
       return severalReadingsLeftAside(words);
-    case "question":
-      return undefined;
   }
 }

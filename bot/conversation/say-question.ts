@@ -5,6 +5,7 @@ import type { Block, Choice, QuestionBlock } from "../reply.ts";
 import { unitQuestionPrefix } from "./answer-open-question.ts";
 import type { CarQuestion, NextQuestion } from "./assessed.ts";
 import type { CaseFacts, OpenQuestion } from "./case.ts";
+import { doubtedReading } from "./doubted-reading.ts";
 import {
   besides,
   inUnit,
@@ -88,9 +89,9 @@ function named(things: readonly { readonly id: string; readonly name: string }[]
 }
 
 function unitQuestion(facts: CaseFacts, feature: Feature, unit: string): QuestionBlock {
-  const told = facts.reports.findLast((report) => report.feature === feature.id)?.value;
-  const value = told?.kind === "measurement" ? sayNumber(told.value) : "";
-  const said = told?.kind === "measurement" ? told.unit : null;
+  const told = doubtedReading(facts.reports, feature.id, unit)?.value;
+  const value = told === undefined ? "" : sayNumber(told.value);
+  const said = told?.unit ?? null;
   const meant = `${value} ${unit}`;
   return {
     kind: "question",

@@ -8,6 +8,7 @@ import type { Reply } from "../reply.ts";
 import { assess } from "./assess.ts";
 import type { Assessed, NextQuestion } from "./assessed.ts";
 import { type Case, type CaseFacts, noFacts, withFacts } from "./case.ts";
+import { beginChange } from "./change.ts";
 import { changeCase } from "./change-case.ts";
 import { type CaseChosen, chooseCase } from "./choose-case.ts";
 import { composeReply } from "./compose-reply.ts";
@@ -15,6 +16,8 @@ import { type Conversation, findCase, withCase } from "./conversation.ts";
 import { type Heard, hear } from "./hear.ts";
 import type { Knowledge } from "./knowledge.ts";
 import { openQuestion } from "./say-question.ts";
+import { takeCarAlong } from "./take-car-along.ts";
+import type { OtherCase } from "./turn.ts";
 
 export interface StepTaken {
   readonly conversation: Conversation;
@@ -33,15 +36,17 @@ export function step(
   const wanted = wantedGoal(heard, message);
   const before = asKept(conversation, chosen.kept);
   const part = isStartingOver(heard) ? null : chosen.kept.facts.part;
-  const change = changeCase(knowledge, before, wanted, part, message.from, today);
+  const begun = takeCarAlong(knowledge.handbook.cars, beginChange(before), chosen, message.from);
+  const change = changeCase(knowledge, begun, wanted, part, message.from, today);
   const { kept, assessed, question } = settle(knowledge, change.kept, change.facts);
   const others = changeOthers(knowledge, conversation, chosen, heard, message.from, today);
-  const after = others.reduce(withCase, withCase(chosen.conversation, kept));
+  const after = others.map((other) => other.kept).reduce(withCase, withCase(chosen.conversation, kept));
   const reply = composeReply(knowledge, {
     conversation: after,
     person: message.from,
     heard: wanted,
     chosen,
+    others,
     change,
     kept,
     assessed,
@@ -89,14 +94,15 @@ function changeOthers(
   heard: Heard,
   person: string,
   today: Interval,
-): readonly Case[] {
+): readonly OtherCase[] {
   return chosen.others.map((other) => {
     const { part } = other.facts;
     const findings = heard.reading.findings.filter((finding) => finding.part === part);
     const reading = { ...heard.reading, findings, intents: heard.reading.intents.filter(isGoal) };
     const own: Heard = { ...heard, reading, marks: [] };
-    const change = changeCase(knowledge, asKept(conversation, other), own, part, person, today);
-    return settle(knowledge, change.kept, change.facts).kept;
+    const begun = beginChange(asKept(conversation, other));
+    const change = changeCase(knowledge, begun, own, part, person, today);
+    return { kept: settle(knowledge, change.kept, change.facts).kept, items: change.items };
   });
 }
 

@@ -5,12 +5,20 @@ import type { Change } from "./change.ts";
 import type { CaseChosen } from "./choose-case.ts";
 import type { Conversation } from "./conversation.ts";
 import type { Heard } from "./hear.ts";
+import type { UnderstoodItem } from "./understood.ts";
+
+/** A case beside the one talked of, with what this message told of it. */
+export interface OtherCase {
+  readonly kept: Case;
+  readonly items: readonly UnderstoodItem[];
+}
 
 export interface Turn {
   readonly conversation: Conversation;
   readonly person: string;
   readonly heard: Heard;
   readonly chosen: CaseChosen;
+  readonly others: readonly OtherCase[];
   readonly change: Change;
   /** The case after the turn. */
   readonly kept: Case;

@@ -26,7 +26,7 @@ export const stillSo = (was: string | undefined) =>
 export const carNotTold = (variant: string, periods: string) =>
   `For your car: you have not told me its build date. ${sentence(`${withThe(variant)} belongs to cars built ${periods}`)}`;
 export const carNotToldAndNeverFitted = (variant: string) =>
-  `For your car: the works never fitted ${withThe(variant)} to a new car.`;
+  `For your car: the works never fitted ${withThe(variant)}.`;
 export const carShouldHave = (date: string, shares: readonly string[]) =>
   `For your car: one built ${date} left the works with ${shares.join("; or ")}.`;
 export const variantShare = (variant: string, probability: string) => `${withThe(variant)}, ${probability}`;

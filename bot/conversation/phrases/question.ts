@@ -60,6 +60,7 @@ export const howMarket =
 export const howPart = "Name it in your own words, or choose one.";
 export const toolsNeeded = (tools: readonly string[]) => `You need: ${listed(tools)}.`;
 export const photographDoes = "A sharp photograph shows it too, for somebody else to read.";
+export const drawingOf = (name: string) => `Drawing: ${name}`;
 export const howUnit = "Look at the scale you read it from.";
 
 export const asSaidBefore = (opening: string) =>

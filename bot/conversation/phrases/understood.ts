@@ -46,6 +46,8 @@ export const namedVariantLeftAside = (words: string, who: "another" | "you") =>
   who === "another"
     ? `${quoted(words)} is what somebody calls it; I leave that aside, it is not something you saw.`
     : `${quoted(words)} is what you take it for; I keep to what can be seen.`;
+export const questionLeftAside =
+  "I read that as a question. What you see on the part counts; say it, and I take it.";
 export const anotherCarLeftAside = (words: string) =>
   `${quoted(words)} is about another car, so it does not count here.`;
 export const severalReadingsLeftAside = (words: string) =>
@@ -74,4 +76,5 @@ function thousands(count: number): string {
   return String(count).replace(/(\d)(?=(\d{3})+$)/g, "$1,");
 }
 
+export const asInCase = (number: number) => `as in case ${number}`;
 export const keptForLater = "What you saw I keep until I know which part it is.";
