@@ -28,7 +28,12 @@ export type { Cars, Claim, Feature, Handbook, PartKind, Source, Variant } from "
 // Identification
 export type { CompiledPart } from "./identification/compiled-part.ts";
 export { compilePart } from "./identification/compiled-part.ts";
-export type { BrokenDateLink, ClassProbability, Identification } from "./identification/identification.ts";
+export type {
+  BrokenDateLink,
+  ClassProbability,
+  Duel,
+  Identification,
+} from "./identification/identification.ts";
 export { identify } from "./identification/identify.ts";
 export type { ModelTables } from "./identification/model-tables.ts";
 export { modelTables } from "./identification/model-tables.ts";
