@@ -61,7 +61,7 @@ function evidenceLines(block: Extract<Block, { kind: "evidence" }>): string {
   ];
   return lines(
     sides.flatMap(({ name, items }) =>
-      items.length === 0 ? [] : [`For ${name}:`, ...items.map(evidenceLine)],
+      items.length === 0 ? [] : [`Speaks for ${name}:`, ...items.map(evidenceLine)],
     ),
   );
 }

@@ -4,6 +4,7 @@ import {
   type Cars,
   type Lexicon,
   type MessageReading,
+  parseDateText,
   type ReadingContext,
   readMessage,
 } from "../../knowledge/index.ts";
@@ -22,6 +23,8 @@ export function answerOfCar(
   const isElse = spoken.findings.length > 0 || spoken.car.length > 0 || text.length > longestAnswer;
   if (asked === undefined || isElse) return [];
   if (asked === "car.built") {
+    const strict = parseDateText(text.trim());
+    if (strict !== undefined) return [{ about: "built", interval: strict, words: text }];
     return readMessage(`the car was built ${text}`, lexicon, context).car.filter(
       (finding) => finding.about === "built",
     );

@@ -10,6 +10,7 @@ import * as notes from "./phrases/hand-over.ts";
 import { hushedBans } from "./phrases/strength.ts";
 import { standingItems } from "./say-standing.ts";
 import { sayReported, sayValue } from "./say-value.ts";
+import { shownDuel } from "./shown-duel.ts";
 
 /** Several lines, no markup; the same text for the same case and edition. */
 export function handOver(handbook: Handbook, kept: Case, assessed: Assessed): string {
@@ -17,7 +18,7 @@ export function handOver(handbook: Handbook, kept: Case, assessed: Assessed): st
   const carWords = Object.entries(carInWords(handbook.cars, facts.car)).map(
     ([label, value]) => `${label} ${value}`,
   );
-  const weights = identification.duel?.weights ?? [];
+  const weights = shownDuel(assessed)?.weights ?? [];
   const telling = weights.filter((one) => Math.abs(one.bans) >= hushedBans).map((one) => one.feature);
   const byWeight = (wanted: (bans: number) => boolean) =>
     weights.filter((one) => telling.includes(one.feature) && wanted(one.bans)).map((one) => one.feature);

@@ -7,6 +7,7 @@ import {
   type Handbook,
   type Interval,
   type MessageReading,
+  parseDateText,
   type ReadingContext,
   readTradeEvidence,
   stateName,
@@ -99,7 +100,7 @@ function pressedReading(
   const { feature } = answer;
   if ("cannotTell" in answer) return { ...nothing, intents: [{ kind: "cannot-tell", feature }] };
   if ("reading" in answer) {
-    return readWords(knowledge, answer.reading, { ...context, askedFeature: feature });
+    return pressedWords(knowledge, answer.reading, feature, context);
   }
   const { state } = answer;
   if (feature.startsWith(unitQuestionPrefix)) {
@@ -115,6 +116,31 @@ function pressedReading(
     parts: context.part === undefined && part !== null ? [{ part, words: part }] : [],
     findings: [{ part, feature, value: { kind: "state", state }, certainty: 1, words }],
   };
+}
+
+/** A size or a date filled in; a date in the strict forms of scripts (1981-08, 1981-W31) is taken as it stands. */
+function pressedWords(
+  knowledge: Knowledge,
+  text: string,
+  feature: string,
+  context: ReadingContext,
+): Heardables {
+  const part = context.part ?? onlyPartWith(knowledge.handbook, feature);
+  const parts = context.part === undefined && part !== null ? [{ part, words: part }] : [];
+  const known = knowledge.handbook.parts.find((one) => one.id === part);
+  const isDate = known?.features.find((one) => one.id === feature)?.kind === "date";
+  const strict = isDate || feature === "car.built" ? parseDateText(text.trim()) : undefined;
+  const nothing: Heardables = { parts, findings: [], car: [], intents: [] };
+  if (strict !== undefined && feature === "car.built") {
+    return { ...nothing, car: [{ about: "built", interval: strict, words: text }] };
+  }
+  if (strict !== undefined) {
+    const value = { kind: "date", readings: [{ interval: strict, weight: 1 }] } as const;
+    return { ...nothing, findings: [{ part, feature, value, certainty: 1, words: text }] };
+  }
+  const placed = part === null ? context : { ...context, part };
+  const read = readWords(knowledge, text, { ...placed, askedFeature: feature });
+  return { ...read, parts: [...parts, ...read.parts] };
 }
 
 /** The one part kind that has such a feature; null when none or several have. */

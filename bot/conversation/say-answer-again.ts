@@ -6,7 +6,7 @@ import type { Assessed } from "./assessed.ts";
 import type { CaseFacts } from "./case.ts";
 import type { Knowledge } from "./knowledge.ts";
 import { stillSo } from "./phrases/answer.ts";
-import { sayAnswer, verdictBlocks } from "./say-answer.ts";
+import { headline, sayAnswer, verdictBlocks } from "./say-answer.ts";
 
 /** The answer after a turn; `before`: the facts as they were when it was last given, if it was. */
 export function sayAnswerAgain(
@@ -17,15 +17,16 @@ export function sayAnswerAgain(
   const wasAnswered =
     before.open === null && before.part === assessed.facts.part && before.goal === assessed.goal;
   if (!wasAnswered || assessed.goal === "what-should-it-have") return sayAnswer(knowledge, assessed);
-  const earlier = assess(assessed.compiled, before).identification;
-  const { verdict } = assessed.identification;
+  const earlier = assess(assessed.compiled, before);
+  const was = headline(earlier);
+  const now = headline(assessed);
   const isSame =
-    verdict !== null &&
-    earlier.verdict?.class === verdict.class &&
-    earlier.ranking[0]?.variant === assessed.identification.ranking[0]?.variant;
+    now !== null &&
+    was?.class === now.class &&
+    earlier.identification.ranking[0]?.variant === assessed.identification.ranking[0]?.variant;
   if (!isSame) return sayAnswer(knowledge, assessed);
-  const was = sayProbability(earlier.verdict?.probability ?? 0);
-  const now = sayProbability(verdict.probability);
-  const line: Block = { kind: "text", text: stillSo(was === now ? undefined : was) };
+  const wasWords = sayProbability(was.probability);
+  const hasMoved = wasWords !== sayProbability(now.probability);
+  const line: Block = { kind: "text", text: stillSo(hasMoved ? wasWords : undefined) };
   return [line, ...verdictBlocks(assessed)];
 }

@@ -2,19 +2,20 @@
  * The answer, given when asking more would not change it: what it is and how sure, what speaks for and against, what is
  * left open and would settle it, what it means for the car, and the edition it rests on.
  */
-import { featureById, notInHandbook, sayProbability } from "../../knowledge/index.ts";
+import { type ClassProbability, featureById, notInHandbook, sayProbability } from "../../knowledge/index.ts";
 import type { Block } from "../reply.ts";
 import type { Assessed } from "./assessed.ts";
 import type { Knowledge } from "./knowledge.ts";
 import * as words from "./phrases/answer.ts";
 import { effortWords } from "./phrases/effort.ts";
-import { kindItWasBuiltWithWords, notInHandbookWords } from "./phrases/goals.ts";
+import { kindItWasBuiltWithClass, notInHandbookWords } from "./phrases/goals.ts";
 import { withThe } from "./phrases/grammar.ts";
 import { stillTheOne } from "./phrases/standing.ts";
 import { nothingFits, oddOnesOut, photographTheOddOne } from "./phrases/trouble.ts";
+import { byInformation } from "./question-worth.ts";
 import { sayEvidence } from "./say-evidence.ts";
 import { sayForYourCar } from "./say-for-your-car.ts";
-import { isAboutVariants, nameInSentence, restsOn, sayStanding } from "./say-standing.ts";
+import { isAboutVariants, nameInSentence, rankedAnswers, restsOn, sayStanding } from "./say-standing.ts";
 import { sayReported } from "./say-value.ts";
 
 /** Above this the rest is not worth a line of its own. */
@@ -34,21 +35,25 @@ export function sayAnswer(knowledge: Knowledge, assessed: Assessed): readonly Bl
   ];
 }
 
+/** What the answer says first: a class with its probability; "the kind it was built with" before its two classes. */
+export function headline({ identification, goal }: Assessed): ClassProbability | null {
+  const { verdict, kindItWasBuiltWith } = identification;
+  const isKind = verdict !== null && goal === "right-for-car" && (kindItWasBuiltWith ?? 0) >= 0.5;
+  return isKind ? { class: kindItWasBuiltWithClass, probability: kindItWasBuiltWith ?? 0 } : verdict;
+}
+
 /** What it is and how sure; empty without a verdict. */
 export function verdictBlocks(assessed: Assessed): readonly Block[] {
   const { identification, goal } = assessed;
-  const { verdict, kindItWasBuiltWith } = identification;
-  if (verdict === null) return [];
-  const isKind = goal === "right-for-car" && (kindItWasBuiltWith ?? 0) >= 0.5;
-  const line = isKind
-    ? words.answerLine(sayProbability(kindItWasBuiltWith ?? 0), kindItWasBuiltWithWords)
-    : words.answerLine(sayProbability(verdict.probability), nameInSentence(assessed, verdict.class));
+  const first = headline(assessed);
+  if (first === null) return [];
   const asBuilt = identification.classes.find((one) => one.class === "as-built")?.probability ?? 0;
   const [likeliest] = identification.ranking;
+  const line = words.answerLine(sayProbability(first.probability), nameInSentence(assessed, first.class));
   return [
     { kind: "text", text: line, tone: "answer" },
     ...texts([
-      isKind ? stillTheOne(sayProbability(asBuilt)) : undefined,
+      first.class === kindItWasBuiltWithClass ? stillTheOne(sayProbability(asBuilt)) : undefined,
       isAboutVariants(goal) || likeliest === undefined || likeliest.variant === notInHandbook
         ? undefined
         : words.whichItIs(likeliest.name, sayProbability(likeliest.probability)),
@@ -59,7 +64,7 @@ export function verdictBlocks(assessed: Assessed): readonly Block[] {
 // The rival and what would settle it; below the settled mark always, with the cause of the doubt named.
 function leftOpen(assessed: Assessed): string | undefined {
   const { identification } = assessed;
-  const [first, rival] = [...identification.classes].sort(
+  const [first, rival] = rankedAnswers(assessed).toSorted(
     (one, other) => other.probability - one.probability,
   );
   if (first === undefined || rival === undefined || identification.verdict === null) return undefined;
@@ -69,19 +74,28 @@ function leftOpen(assessed: Assessed): string | undefined {
   return `${open} ${features.length === 0 ? words.wouldSettleNothing : words.wouldSettle(features)}`;
 }
 
+// Between variants the features that tell them apart; between other answers what tells most about those.
+function settlingIds({ goal, identification, table }: Assessed): readonly string[] {
+  const ids = isAboutVariants(goal)
+    ? identification.toldApartBy.flatMap((one) => one.features)
+    : byInformation(table).map(({ question }) => question.id);
+  return [...new Set(ids)];
+}
+
 /** What tells the leaders apart and is not told: with its effort, or that the owner could not tell. */
 function settlingFeatures(assessed: Assessed): readonly string[] {
-  const ids = [...new Set(assessed.identification.toldApartBy.flatMap((one) => one.features))];
-  return ids.slice(0, 3).flatMap((id) => {
-    const feature = featureById(assessed.part, id);
-    if (feature === undefined) return [];
-    const isUntellable = assessed.facts.reports.some((report) => report.feature === id);
-    return [
-      isUntellable
-        ? words.couldNotTell(feature.name)
-        : words.dearer(feature.name, effortWords(feature.effort)),
-    ];
-  });
+  return settlingIds(assessed)
+    .slice(0, 3)
+    .flatMap((id) => {
+      const feature = featureById(assessed.part, id);
+      if (feature === undefined) return [];
+      const isUntellable = assessed.facts.reports.some((report) => report.feature === id);
+      return [
+        isUntellable
+          ? words.couldNotTell(feature.name)
+          : words.dearer(feature.name, effortWords(feature.effort)),
+      ];
+    });
 }
 
 function hinges(assessed: Assessed): string | undefined {

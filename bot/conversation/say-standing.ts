@@ -25,6 +25,7 @@ import {
 import { hushedBans } from "./phrases/strength.ts";
 import { sayReported } from "./say-value.ts";
 import { variantName } from "./say-variant.ts";
+import { shownDuel } from "./shown-duel.ts";
 
 /** Shares below this are not worth a place in the list; what is left out is never what the verdict says. */
 const worthNaming = 0.05;
@@ -72,8 +73,8 @@ export function standingItems(assessed: Assessed): readonly StandingItem[] {
     }));
 }
 
-/** "The kind it was built with" stands for its two classes, which differ only by history and dates. */
-function rankedAnswers({ identification, goal }: Assessed): readonly ClassProbability[] {
+/** The answers of the goal; "the kind it was built with" stands for its two classes, which differ only by history and dates. */
+export function rankedAnswers({ identification, goal }: Assessed): readonly ClassProbability[] {
   if (isAboutVariants(goal)) {
     return identification.ranking.map(({ variant, probability }) => ({ class: variant, probability }));
   }
@@ -133,7 +134,7 @@ function littleTold(assessed: Assessed, justTold: readonly string[]): string | u
   const { question } = assessed;
   if (question?.about !== "feature" || question.because.kind !== "next" || justTold.length > 2)
     return undefined;
-  const weights = assessed.identification.duel?.weights ?? [];
+  const weights = shownDuel(assessed)?.weights ?? [];
   const little = justTold.filter((id) => {
     const weight = weights.find((one) => one.feature === id);
     return weight !== undefined && Math.abs(weight.bans) < 2 * hushedBans;

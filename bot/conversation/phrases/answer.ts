@@ -1,5 +1,5 @@
 /** The answer when asking more would not change it: what it is, for, against, open, and what would settle it. */
-import { capitalised, listed, sentence, withThe } from "./grammar.ts";
+import { capitalised, listed, numberInWords, sentence, withThe } from "./grammar.ts";
 
 /** "Very likely (94 %) the trade reproduction." from the words of a probability and a name. */
 export const answerLine = (probability: string, name: string) => `${capitalised(probability)}: ${name}.`;
@@ -7,7 +7,8 @@ export const whichItIs = (name: string, probability: string) =>
   `Which one: ${withThe(name)}, ${probability}.`;
 export const forIt = "For it";
 export const againstIt = "Against it";
-export const saysNothingEitherWay = (facts: readonly string[]) => `Says little either way: ${listed(facts)}.`;
+export const saysNothingEitherWay = (facts: readonly string[], more: number) =>
+  `Says little either way: ${listed(more > 0 ? [...facts, `${numberInWords(more)} more`] : facts)}.`;
 
 export const leftOpenRival = (rival: string, probability: string) => `Left open: ${rival}, ${probability}.`;
 export const leftOpenLittle = (share: string) => `Left open: little; that it is anything else is ${share}.`;

@@ -1,5 +1,7 @@
 /** Words for what a look costs its owner; the handbook's scale runs from 1 (from outside) to 8 (dismantling). */
 
+import { numberInWords } from "./grammar.ts";
+
 export function effortWords(effort: number): string {
   if (effort < 1.5) return "a look from outside";
   if (effort < 2.5) return "a closer look";
@@ -12,5 +14,5 @@ export function effortWords(effort: number): string {
 export function misreadWords(rate: number): string {
   if (rate <= 0.02) return "hardly ever misread";
   const oneIn = Math.round(1 / rate);
-  return `misread about once in ${oneIn}`;
+  return `misread about once in ${numberInWords(oneIn)}`;
 }

@@ -21,7 +21,7 @@ const classWords: Readonly<Record<string, string>> = {
   "right-kind-replaced": "the right kind but fitted later",
   "other-year-or-model": "a works part of another year or model",
   "service-part": "a service part sold later over the counter",
-  genuine: "genuine",
+  genuine: "a genuine part",
   reproduction: "a reproduction",
   "other-maker": "another maker's part",
   "not-in-the-handbook": notInHandbookWords,
