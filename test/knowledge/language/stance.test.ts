@@ -1,0 +1,76 @@
+import { expect, test } from "vitest";
+import { type Row, readDemo } from "../../support/read-demo.ts";
+import { findingsInWords } from "../../support/reading-in-words.ts";
+
+test.each([
+  ["seller says two screws", "hearsay"],
+  ["the guy swears it has two screws", "hearsay"],
+  ["supposedly alloy", "hearsay"],
+  ["according to a mate it has two screws", "hearsay"],
+  ["two screws, he says", "hearsay"],
+  ["I was told it has three screws", "hearsay"],
+  ['"two screws, alloy housing" says the advert', "hearsay"],
+  ["> two screws and an alloy housing", "hearsay"],
+  ["he wrote: three screws", "hearsay"],
+  ["is it alloy or plastic?", "question"],
+  ["does it matter if it has two screws?", "question"],
+  ["are all mirrors with two screws early?", "question"],
+  ["If it has two screws is it early?", "question"],
+  ["wondering whether it should be alloy", "question"],
+  ["what about two screws", "question"],
+  ["my mate's has two screws", "another-car"],
+  ["early ones have two screws", "another-car"],
+  ["should have two screws", "another-car"],
+  ["the other car has two screws", "another-car"],
+])("%s: nothing is taken as seen (%s)", (text, because) => {
+  const reading = readDemo(text, "door-mirror");
+  expect(findingsInWords(reading)).toEqual([]);
+  expect(reading.leftAside.map((aside) => aside.because)).toContain(because);
+});
+
+const mixed: readonly Row[] = [
+  ["seller says two screws but I count three", "door-mirror", ["door-mirror.screws three"]],
+  ["the ad says alloy. It is plastic.", "door-mirror", ["door-mirror.housing moulded-plastic"]],
+  ["my mate's spoiler has six screws, mine has four studs", "", ["rear-spoiler.fixing four-studs"]],
+  [
+    "the guy on the forum reckons it should be square cut, mine is rounded",
+    "door-mirror",
+    ["door-mirror.groove rounded"],
+  ],
+  [
+    "which spoiler is this? rough inside, six screws",
+    "",
+    ["rear-spoiler.inside-finish rough", "rear-spoiler.fixing six-screws"],
+  ],
+  [
+    "what is this mirror with two screws and an alloy housing?",
+    "",
+    ["door-mirror.screws two", "door-mirror.housing cast-alloy"],
+  ],
+  [
+    "I have a mirror here, three screws, plastic, is it right for a Shrike S built in May 1980?",
+    "",
+    ["door-mirror.screws three", "door-mirror.housing moulded-plastic"],
+  ],
+  ["OEM or repro? six screws", "rear-spoiler", ["rear-spoiler.fixing six-screws"]],
+];
+test.each(mixed)(
+  "a message may hold somebody's word and the speaker's own eyes: %s",
+  (text, about, expected) => {
+    expect(findingsInWords(readDemo(text, about)).toSorted()).toEqual([...expected].toSorted());
+  },
+);
+
+test.each([
+  "I drove 300 miles to see it and the seller was rough",
+  "my dog chewed 2 screws",
+  "rough idea of the price?",
+  "happy new year everyone",
+  "the weather was smooth sailing, round the corner from square one",
+  "https://example.com/alloy-two-screws",
+  "bought it in 1995 for 200 quid",
+  "lol that made my day",
+  "`two screws` is what the code says",
+])("chatter fills no fact: %s", (text) => {
+  expect(readDemo(text).findings).toEqual([]);
+});
