@@ -11,21 +11,16 @@ export interface DateLink {
 }
 export type DateLinks = ReadonlyMap<string, DateLink>;
 
-/**
- * The links of a part kind, by feature. A chain end without `before` is linked to the next such end in the
- * handbook's order, so that one part never gives two items of evidence; the last one is followed by the build date.
- */
+/** The links of a part kind, by feature. */
 export function dateLinks(part: PartKind): DateLinks {
   const dates = part.features.filter((feature) => feature.kind === "date");
   const known = new Set(dates.map((feature) => feature.id));
-  const ends = dates.filter(({ before }) => before === undefined || !known.has(before));
-  const links = new Map<string, DateLink>();
-  for (const feature of dates) {
-    const end = ends.indexOf(feature);
-    const next = end >= 0 ? ends[end + 1]?.id : feature.before;
-    links.set(feature.id, { feature, lead: feature.lead ?? part.lead, next });
-  }
-  return links;
+  return new Map(
+    dates.map((feature) => {
+      const next = feature.before !== undefined && known.has(feature.before) ? feature.before : undefined;
+      return [feature.id, { feature, lead: feature.lead ?? part.lead, next }];
+    }),
+  );
 }
 
 /** The next mark on the way to the build date that was read, and the lead to it; a circle of links ends the way. */
@@ -49,7 +44,11 @@ export function nextRead(
   return { next: undefined, lead };
 }
 
-/** The chain of the marks that were read, seen from its last; undefined when none was. */
+/**
+ * The chain of the marks that were read, seen from its last; undefined when none was. Of several marks that nothing
+ * follows but the build date, the handbook's last stands for the part and the others beside it, so that one part
+ * never gives two items of evidence.
+ */
 export function chainOf(links: DateLinks, readings: ReadonlyMap<string, MarkReading>): ChainMark | undefined {
   const read = [...links.keys()].filter((feature) => readings.has(feature));
   const onward = new Map(
@@ -65,6 +64,9 @@ export function chainOf(links: DateLinks, readings: ReadonlyMap<string, MarkRead
       .filter((mark) => mark !== undefined);
     return { feature, reading, lead: way.lead, before };
   };
-  const last = read.find((feature) => onward.get(feature)?.next === undefined);
-  return last === undefined ? undefined : build(last);
+  const ends = read.filter((feature) => onward.get(feature)?.next === undefined).map(build);
+  const last = ends.at(-1);
+  if (!last) return undefined;
+  const others = ends.slice(0, -1).flatMap((mark) => (mark ? [{ ...mark, beside: last.lead }] : []));
+  return { ...last, before: [...last.before, ...others] };
 }

@@ -5,12 +5,15 @@
 import type { Interval } from "../calendar/interval.ts";
 import { intersect } from "../calendar/interval.ts";
 import type { Report } from "../evidence/report.ts";
-import { type LeadTime, leadAtMost } from "./lead-time.ts";
+import { type LeadTime, leadAtMost, spreadOf } from "./lead-time.ts";
 import { timeGrid } from "./time-grid.ts";
 
 const LEAST_SHARE = 1e-9;
 /** Share of careful looks at a mark that are read rightly (judgement, not fitted). */
 const SOUND_LOOK = 0.96;
+
+/** Chance that everybody who looks is misled by the same appearance (judgement, not fitted). */
+const SHARED_TRAP = 0.5;
 
 /** One reading that the true date may lie in; `weight` includes the chance that nobody misread it. */
 export interface WeighedInterval {
@@ -31,6 +34,8 @@ export interface ChainMark {
   readonly lead: LeadTime;
   /** Marks read that come just before this one. */
   readonly before: readonly ChainMark[];
+  /** Lead of the mark beside which this one stands: both were made before the car, in no known order. */
+  readonly beside?: LeadTime;
 }
 
 /** Share of `whole` that lies in `interval`, at least 1e-9; open ends of `interval` are cut at `whole`. */
@@ -40,22 +45,42 @@ export function evenShare(interval: Interval, whole: Interval): number {
 }
 
 /**
- * One mark read by one or more people. A person is (1 − o)·Σ w_j [date in I_j] + o·E with o = 1 − .96·certainty;
- * people are multiplied out for one and the same date, so two who agree are not two dates.
+ * One mark read by one or more people. A person is (1 − o)·Σ w_j [date in I_j] + o·E with o = 1 − .96·certainty.
+ * Several are multiplied out for one and the same date, so two who agree are not two dates; as with states, half the
+ * chance is that one appearance, right or misleading, was seen by all of them (identification method, section 3).
  */
 export function markReading(reports: readonly Report[], era: Interval): MarkReading | undefined {
-  const people = reports.map((report) => readingOf(report, era)).filter((reading) => reading !== undefined);
-  return people.length === 0 ? undefined : people.reduce(bothRead);
+  const read = (sound: number): readonly MarkReading[] =>
+    reports.map((report) => readingOf(report, era, sound)).filter((reading) => reading !== undefined);
+  const people = read(SOUND_LOOK);
+  if (people.length < 2) return people[0];
+  const apart = people.reduce(bothRead);
+  const seenAlike = read(1).reduce(bothRead);
+  const even = seenAlike.pieces.reduce(
+    (sum, { interval, weight }) => sum + weight * evenShare(interval, era),
+    seenAlike.misread,
+  );
+  const scaled = ({ pieces }: MarkReading, share: number): readonly WeighedInterval[] =>
+    pieces.map(({ interval, weight }) => ({ interval, weight: share * weight }));
+  const together = SHARED_TRAP * SOUND_LOOK;
+  return {
+    pieces: [...scaled(apart, 1 - SHARED_TRAP), ...scaled(seenAlike, together)],
+    misread:
+      (1 - SHARED_TRAP) * apart.misread +
+      together * seenAlike.misread +
+      SHARED_TRAP * (1 - SOUND_LOOK) * even,
+    evenShare: even,
+  };
 }
 
-function readingOf(report: Report, era: Interval): MarkReading | undefined {
+function readingOf(report: Report, era: Interval, soundLook: number): MarkReading | undefined {
   if (report.value.kind !== "date") return undefined;
   const usable = report.value.readings.filter(
     ({ interval, weight }) => weight > 0 && interval.to > interval.from,
   );
   const total = usable.reduce((sum, reading) => sum + reading.weight, 0);
   if (total <= 0) return undefined;
-  const sound = SOUND_LOOK * report.certainty;
+  const sound = soundLook * report.certainty;
   const even = usable.reduce(
     (sum, { interval, weight }) => sum + (weight / total) * evenShare(interval, era),
     0,
@@ -108,11 +133,14 @@ export function chanceOfEarlier(earlier: readonly ChainMark[], interval: Interva
 
 function chanceOfMark(mark: ChainMark, next: Interval): number {
   const { times, weights } = timeGrid(next);
+  const later = mark.beside ? spreadOf(mark.beside) : [{ months: 0, share: 1 }];
   let sum = 0;
   for (const { interval, weight } of mark.reading.pieces) {
     const before = weight * chanceOfEarlier(mark.before, interval);
     times.forEach((time, k) => {
-      sum += (weights[k] as number) * leadInto(mark.lead, interval, time) * before;
+      for (const { months, share } of later) {
+        sum += (weights[k] as number) * share * leadInto(mark.lead, interval, time + months) * before;
+      }
     });
   }
   const evenBefore = mark.before.reduce((product, earlier) => product * evenProduct(earlier), 1);

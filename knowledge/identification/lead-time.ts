@@ -23,6 +23,18 @@ export function leadAtMost(lead: LeadTime, months: number): number {
   return 0.94 * usual + 0.05 * clip(months / 36) + 0.01 * clip((months + 6) / 6);
 }
 
+const deviations = Array.from({ length: 17 }, (_, index) => (index - 8) / 3);
+const densities = deviations.map((z) => Math.exp((-z * z) / 2));
+const densityTotal = densities.reduce((sum, density) => sum + density, 0);
+
+/** The usual lead as a few lengths in months with their shares, which sum to one. */
+export function spreadOf(lead: LeadTime): readonly { readonly months: number; readonly share: number }[] {
+  return deviations.map((z, index) => ({
+    months: lead.median * Math.exp(lead.sigma * z),
+    share: (densities[index] as number) / densityTotal,
+  }));
+}
+
 /**
  * The lead over two links when the mark between them was not read: the lognormal with the mean and variance of the
  * sum (L. F. Fenton, "The sum of log-normal probability distributions in scatter transmission systems", IRE
