@@ -5,8 +5,8 @@ import {
   type Conversation,
   emptyConversation,
   type IncomingMessage,
-  readConversation,
   type Reply,
+  readConversation,
   step,
 } from "../../../bot/index.ts";
 import { demoKnowledge, demoToday } from "../../support/demo-knowledge.ts";
@@ -73,10 +73,11 @@ describe("a turn", () => {
         (told, last) => {
           const { conversation: before } = talk(["rear spoiler", ...told].map(owner));
           const { conversation: after } = talk([owner(last)], before);
-          const inHand = before.inHand["owner"];
+          const inHand = before.inHand.owner;
           const caseOf = (one: Conversation) => one.cases.find((kept) => kept.id === inHand);
           const isToldHere =
-            after.inHand["owner"] === inHand && caseOf(after)?.history.length !== caseOf(before)?.history.length;
+            after.inHand.owner === inHand &&
+            caseOf(after)?.history.length !== caseOf(before)?.history.length;
           fc.pre(isToldHere);
           const { conversation: undone } = talk([owner("undo")], after);
           expect(caseOf(undone)).toEqual(caseOf(before));

@@ -1,0 +1,155 @@
+// Each thing that can be asked beside a question, and what its answer must hold.
+import { describe, expect, test } from "vitest";
+import { demoKnowledge } from "../support/demo-knowledge.ts";
+import { blocksOf, talk, talkOn } from "../support/talking.ts";
+
+const list = (said: ReturnType<typeof talk>) => blocksOf(said.reply, "list")[0];
+
+describe("why this?", () => {
+  test("names what is left, what the look costs, how often it is misread, and a source", () => {
+    const { text, reply } = talk("rear spoiler, rough inside", "why this?");
+    const asked = reply.summary.question?.feature;
+    expect(asked).toBe("tips");
+    expect(text).toContain("What is left is the First spoiler");
+    expect(text).toContain("a look from outside");
+    expect(text).toContain("misread about once in");
+    expect(text).toMatch(/\[[^\]]*photographs[^\]]*\]/);
+  });
+
+  test("leaves the question open", () => {
+    const before = talk("rear spoiler, rough inside");
+    const after = talkOn(before.conversation, "why this?");
+    expect(after.conversation).toEqual(before.conversation);
+    expect(after.reply.summary.question).toEqual(before.reply.summary.question);
+  });
+
+  test("explains the question for the part and for the date as well", () => {
+    expect(talk("hello", "why this?").text).toContain("Each part has its own tells");
+    expect(talk("what rear spoiler should my car have?", "why this?").text).toContain("The build date says");
+  });
+});
+
+describe("how do I check?", () => {
+  test("gives cautions, then steps and tools, then the drawing", () => {
+    const { reply } = talk("rear spoiler", "how do I check the inside finish?");
+    const kinds = reply.blocks.map((block) => block.kind);
+    expect(kinds.slice(0, 3)).toEqual(["cautions", "text", "picture"]);
+    expect(blocksOf(reply, "picture")[0]?.svg).toContain("<svg");
+  });
+});
+
+describe("compare", () => {
+  test("lays two variants side by side and says what tells them apart, best first", () => {
+    const said = talk("compare the first spoiler and the second spoiler");
+    expect(blocksOf(said.reply, "table")[0]?.head).toEqual(["", "First spoiler", "Second spoiler"]);
+    expect(list(said)?.items[0]).toContain("shape of the tips");
+  });
+
+  test("opens no case and changes none", () => {
+    const { conversation } = talk("compare the first spoiler and the second spoiler");
+    expect(conversation.cases.map((kept) => kept.facts.part)).toEqual([null]);
+  });
+
+  test("with one name alone offers the others", () => {
+    const { reply } = talk("rear spoiler", "compare the splash copy");
+    expect(blocksOf(reply, "choices")[0]?.choices).toHaveLength(8);
+  });
+
+  test("without names takes the two that lead", () => {
+    const said = talk("rear spoiler, rough inside", "compare the two");
+    expect(blocksOf(said.reply, "table")[0]?.head.slice(1)).toEqual(
+      said.reply.summary.ranking.slice(0, 2).map((one) => one.name),
+    );
+  });
+});
+
+describe("photographs", () => {
+  test("lists only what a photograph shows and is not told yet", () => {
+    const { reply } = talk("rear spoiler, rounded tips", "what photographs should I ask the seller for?");
+    const part = demoKnowledge().handbook.parts.find((one) => one.id === "rear-spoiler");
+    const lines = blocksOf(reply, "list")[0]?.items.slice(0, -1) ?? [];
+    expect(lines.length).toBeGreaterThan(2);
+    for (const line of lines) {
+      const feature = part?.features.find((one) => line.startsWith(one.name));
+      expect(feature?.photograph, line).toBe(true);
+      expect(feature?.id).not.toBe("tips");
+    }
+  });
+});
+
+describe("what fits", () => {
+  test("follows the mounting of the car's own date, cautions before the work", () => {
+    const { reply, text } = talk(
+      "rear spoiler, built June 1978, Shrike S, home market",
+      "what would fit without drilling?",
+    );
+    expect(text).toContain("six-hole lid");
+    const kinds = reply.blocks.map((block) => block.kind);
+    const cautions = kinds.indexOf("cautions");
+    expect(cautions).toBeGreaterThan(kinds.indexOf("list"));
+    expect(kinds.lastIndexOf("list")).toBeGreaterThan(cautions);
+  });
+});
+
+describe("handing over", () => {
+  test("the notes hold every fact in the owner's words, who else spoke, and the edition", () => {
+    const { text } = talk(
+      "rear spoiler, hairy inside",
+      { from: "dora", text: "rounded tips" },
+      "where do I go from here?",
+    );
+    expect(text).toContain("inside finish: rough, fibres showing, said as “hairy");
+    expect(text).toContain("(another member)");
+    expect(text).toContain(demoKnowledge().handbook.edition.slice(0, 8));
+  });
+});
+
+describe("sources", () => {
+  test("are given in their long form with their grade", () => {
+    const { reply } = talk("rear spoiler, rough inside", "show the sources");
+    const sources = blocksOf(reply, "sources")[0]?.items ?? [];
+    expect(sources.map((source) => source.short)).toContain("Sarrow's spoiler measurements");
+    expect(sources.every((source) => /^[A-D]$/.test(source.grade))).toBe(true);
+  });
+});
+
+describe("misbeliefs", () => {
+  test("are corrected with their source", () => {
+    expect(talk("rear spoiler: a rough inside means that the spoiler is a copy").text).toMatch(
+      /Often said: “A rough inside means that the spoiler is a copy\.” .*\[/,
+    );
+  });
+});
+
+describe("trade questions", () => {
+  test("are answered in mid-case, and the case stays where it was", () => {
+    const before = talk("rear spoiler, rough inside");
+    const after = talkOn(before.conversation, "what does DOT 3199 mean on a tyre?");
+    expect(after.text).toContain("August 1999");
+    expect(after.text).toContain("It dates the tyre, never the car");
+    expect(after.reply.summary.question).toEqual(before.reply.summary.question);
+    expect(after.conversation).toEqual(before.conversation);
+  });
+
+  test("a mark that is told counts, and one younger than the car is remarked", () => {
+    const { reply, text } = talk("rear spoiler, built 1980", "there is a >PUR< mark moulded inside");
+    expect(reply.summary.understood).toContainEqual(
+      expect.objectContaining({ feature: "flex", state: "gives" }),
+    );
+    expect(text).toContain("the part that carries it came later");
+  });
+});
+
+describe("help", () => {
+  test("shows three messages one could send and the parts of the handbook", () => {
+    const said = talk("help");
+    expect(list(said)?.items).toHaveLength(3);
+    expect(said.text).toContain("rear spoiler");
+  });
+});
+
+describe("prices", () => {
+  test("are not kept, and somebody who knows is named", () => {
+    expect(talk("rear spoiler", "how much is it worth?").text).toContain("I keep no prices");
+  });
+});

@@ -1,0 +1,86 @@
+// A case as a value: what is kept for undo, and what a store may give back.
+import { describe, expect, test } from "vitest";
+import {
+  Case,
+  type CaseFacts,
+  historyLimit,
+  noFacts,
+  takenBack,
+  withFacts,
+} from "../../../bot/conversation/case.ts";
+import {
+  caseInHand,
+  emptyConversation,
+  newCase,
+  readConversation,
+  withCaseInHand,
+} from "../../../bot/conversation/conversation.ts";
+
+const fresh = newCase(emptyConversation, "owner", "wexcombe-shrike");
+const told = (words: string): CaseFacts => ({
+  ...noFacts,
+  part: "rear-spoiler",
+  reports: [{ feature: "tips", by: "owner", certainty: 1, words, value: { kind: "state", state: "round" } }],
+});
+
+describe("a case", () => {
+  test("keeps its earlier facts when new ones are told", () => {
+    const kept = withFacts(fresh, told("rounded"));
+    expect(kept.history).toEqual([noFacts]);
+    expect(takenBack(kept)).toEqual(fresh);
+  });
+
+  test("keeps no history of a question that was only asked", () => {
+    const asked = withFacts(fresh, { ...noFacts, open: { feature: "part" }, warned: ["grp-dust"] });
+    expect(asked.history).toEqual([]);
+  });
+
+  test("has nothing to take back while nothing was told", () => {
+    expect(takenBack(fresh)).toBeUndefined();
+  });
+
+  test("forgets the oldest step beyond the limit", () => {
+    let kept = fresh;
+    for (let count = 0; count <= historyLimit; count += 1) kept = withFacts(kept, told(`say ${count}`));
+    expect(kept.history).toHaveLength(historyLimit);
+    expect(kept.history[0]).toEqual(told("say 0"));
+  });
+
+  test("is the same after a journey through JSON", () => {
+    const kept = withFacts(fresh, {
+      ...told("rounded"),
+      car: { built: { from: 23782, to: 23783 }, trim: "s" },
+    });
+    expect(Case.parse(JSON.parse(JSON.stringify(kept)))).toEqual(kept);
+  });
+});
+
+describe("a conversation", () => {
+  const one = withCaseInHand(emptyConversation, fresh, "owner");
+
+  test("gives each person the case in their hand, and the latest to whoever has none", () => {
+    const second = newCase(one, "neighbour", "wexcombe-shrike");
+    const both = withCaseInHand(one, second, "neighbour");
+    expect(caseInHand(both, "owner")?.id).toBe("case-1");
+    expect(caseInHand(both, "neighbour")?.id).toBe("case-2");
+    expect(caseInHand(both, "passer-by")?.id).toBe("case-2");
+  });
+
+  test("does not take a person's name for something else", () => {
+    expect(caseInHand(one, "constructor")?.id).toBe("case-1");
+    expect(caseInHand(emptyConversation, "__proto__")).toBeUndefined();
+  });
+
+  test.each([
+    undefined,
+    null,
+    42,
+    "text",
+    {},
+    { ...emptyConversation, version: 2 },
+    { ...emptyConversation, cases: [{ id: "case-1" }] },
+    { ...emptyConversation, latest: 7 },
+  ])("that is damaged or of another version does not parse: %j", (state) => {
+    expect(readConversation(state)).toBeUndefined();
+  });
+});

@@ -1,0 +1,89 @@
+// The small grammar and the published edges of words.
+import { describe, expect, test } from "vitest";
+import { effortWords, misreadWords } from "../../../bot/conversation/phrases/effort.ts";
+import { counted, listed, quoted, sentence, withThe } from "../../../bot/conversation/phrases/grammar.ts";
+import { leadTime } from "../../../bot/conversation/phrases/lead-time.ts";
+import { strengthOf } from "../../../bot/conversation/phrases/strength.ts";
+
+describe("weights in words", () => {
+  // Kass & Raftery (1995), section 3.2: edges at half a ban, one ban and two bans.
+  test.each([
+    [0.049, "says nothing"],
+    [0.05, "weak"],
+    [0.499, "weak"],
+    [0.5, "fair"],
+    [0.999, "fair"],
+    [1, "strong"],
+    [1.999, "strong"],
+    [2, "very strong"],
+  ])("%f bans are %s, either way", (bans, word) => {
+    expect(strengthOf(bans)).toBe(word);
+    expect(strengthOf(-bans)).toBe(word);
+  });
+});
+
+describe("effort in words", () => {
+  test("runs from a look from outside to dismantling", () => {
+    expect([1, 2, 3, 6, 8].map(effortWords)).toEqual([
+      "a look from outside",
+      "a closer look",
+      "a few minutes' work",
+      "real work, with something taken off",
+      "dismantling",
+    ]);
+  });
+
+  test("a misreading is told as one in so many", () => {
+    expect(misreadWords(0.2)).toBe("misread about once in five");
+    expect(misreadWords(0.04)).toBe("misread about once in 25");
+    expect(misreadWords(0.02)).toBe("hardly ever misread");
+  });
+});
+
+describe("lead times in words", () => {
+  test("a usual, a short and a long one are called so", () => {
+    expect(leadTime("week mark", 3.1, 1, 4)).toBe(
+      "About three months from the week mark to the car: usual (most take one month to four).",
+    );
+    expect(leadTime("week mark", 0.2, 1, 4)).toContain("Less than a month");
+    expect(leadTime("week mark", 0.2, 1, 4)).toContain("short");
+    expect(leadTime("week mark", 14, 1, 4)).toContain("About 14 months");
+    expect(leadTime("week mark", 14, 1, 4)).toContain("long");
+  });
+});
+
+describe("grammar", () => {
+  test("lists take commas and one joint", () => {
+    expect([[], ["a"], ["a", "b"], ["a", "b", "c"]].map((items) => listed(items))).toEqual([
+      "",
+      "a",
+      "a and b",
+      "a, b and c",
+    ]);
+    expect(listed(["a", "b"], "or")).toBe("a or b");
+  });
+
+  test("one is one and the rest are many", () => {
+    expect([counted(0, "fact"), counted(1, "fact"), counted(2, "fact")]).toEqual([
+      "0 facts",
+      "1 fact",
+      "2 facts",
+    ]);
+  });
+
+  test("a sentence begins large and ends once", () => {
+    expect(sentence("it fits")).toBe("It fits.");
+    expect(sentence("Does it fit?")).toBe("Does it fit?");
+  });
+
+  test("a name with an article of its own gets no second", () => {
+    expect([withThe("First spoiler"), withThe("the plain lid")]).toEqual([
+      "the First spoiler",
+      "the plain lid",
+    ]);
+  });
+
+  test("a long quotation is cut", () => {
+    expect(quoted("a".repeat(100), 10)).toBe(`“${"a".repeat(9)}…”`);
+  });
+});

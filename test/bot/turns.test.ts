@@ -1,0 +1,242 @@
+// What a turn does with each thing people say, asked of the demo handbook's rear spoiler and door mirror.
+import { describe, expect, test } from "vitest";
+import { blocksOf, talk, talkOn } from "../support/talking.ts";
+
+const inHand = (conversation: ReturnType<typeof talk>["conversation"], number = 1) =>
+  conversation.cases.find((kept) => kept.number === number);
+
+describe("facts", () => {
+  test("a later word of the same person replaces the earlier one", () => {
+    const { reply } = talk("rear spoiler, square tips", "no, rounded tips");
+    expect(reply.summary.understood).toEqual([expect.objectContaining({ feature: "tips", state: "round" })]);
+  });
+
+  test("words of two people on one feature stand side by side, the second shown as another's", () => {
+    const { reply, conversation } = talk("rear spoiler, square tips", { from: "dora", text: "rounded tips" });
+    expect(inHand(conversation)?.facts.reports.map((report) => [report.by, report.value])).toEqual([
+      ["owner", { kind: "state", state: "square" }],
+      ["dora", { kind: "state", state: "round" }],
+    ]);
+    expect(blocksOf(reply, "understood")[0]?.items[0]?.doubt).toContain("another member");
+  });
+
+  test("only the owner describes the car of the case", () => {
+    const { conversation, text } = talk("rear spoiler, square tips", {
+      from: "dora",
+      text: "built in May 1984",
+    });
+    expect(inHand(conversation)?.facts.car).toEqual({});
+    expect(text).toContain("somebody else's");
+  });
+
+  test("a doubtful word lowers the certainty and is shown as doubtful", () => {
+    const { reply } = talk("rear spoiler", "I think the tips are rounded");
+    expect(reply.summary.understood[0]?.certainty).toBeLessThan(1);
+    expect(blocksOf(reply, "understood")[0]?.items[0]?.doubt).toBe("you think");
+  });
+
+  test("what was seen before the part was named counts once it is", () => {
+    const { reply } = talk("rounded tips, four studs", "rear spoiler");
+    expect(reply.summary.understood.map((fact) => fact.feature)).toEqual(
+      expect.arrayContaining(["tips", "fixing"]),
+    );
+  });
+
+  test("a pressed state that the feature does not have is no fact", () => {
+    const { reply } = talk("rear spoiler", { answer: { feature: "tips", state: "purple" } });
+    expect(reply.summary.understood).toEqual([]);
+  });
+
+  test("a pressed answer names its part when only one part has such a feature", () => {
+    const { reply } = talk({ answer: { feature: "drain-notches", state: "notches" } });
+    expect(reply.summary.part).toBe("rear-spoiler");
+    expect(reply.summary.understood).toHaveLength(1);
+  });
+
+  test("a date in the strict form of scripts is taken as it stands", () => {
+    const { reply } = talk("rear spoiler", { answer: { feature: "car.built", reading: "1980-05" } });
+    expect(reply.summary.car).toEqual({ built: "May 1980" });
+  });
+
+  test("what is only supposed is no fact", () => {
+    expect(talk("rear spoiler", "what if the tips are square").reply.summary.understood).toEqual([]);
+  });
+
+  test("a chassis number is kept and shown only masked", () => {
+    const { conversation, text } = talk("rear spoiler, chassis number WS-1234");
+    expect(JSON.stringify(conversation)).not.toContain("1234");
+    expect(text).not.toContain("1234");
+  });
+});
+
+describe("questions", () => {
+  test("'cannot tell' removes a question for good", () => {
+    let { conversation, reply } = talk("rear spoiler");
+    const asked = new Set<string>();
+    for (let turn = 0; turn < 40 && reply.summary.question !== null; turn += 1) {
+      const { feature } = reply.summary.question;
+      expect(asked.has(feature), feature).toBe(false);
+      asked.add(feature);
+      ({ conversation, reply } = talkOn(conversation, "cannot tell"));
+    }
+    expect(reply.summary.question).toBeNull();
+    expect(reply.summary.done).toBe(true);
+  });
+
+  test.each(["is my rear spoiler right for my car?", "what rear spoiler should my car have?"])(
+    "the build date comes first when somebody asks: %s",
+    (text) => {
+      expect(talk(text).reply.summary.question?.feature).toBe("car.built");
+    },
+  );
+
+  test("a bare date answers the question for it", () => {
+    const { reply } = talk("is my rear spoiler right for my car?", "nov 81");
+    expect(reply.summary.car).toEqual({ built: "November 1981" });
+  });
+
+  test("a number without a unit is asked back, and yes settles it", () => {
+    const asked = talk("rear spoiler, width 118");
+    expect(asked.reply.summary.question?.feature).toBe("unit:width");
+    const { conversation, reply } = talkOn(asked.conversation, "yes");
+    expect(reply.summary.question?.feature).not.toBe("unit:width");
+    expect(inHand(conversation)?.facts.reports[0]?.value).toMatchObject({
+      value: 118,
+      unit: "cm",
+      unitConfirmed: true,
+    });
+  });
+
+  test("no drops the number", () => {
+    const { reply } = talk("rear spoiler, width 118", { answer: { feature: "unit:width", state: "no" } });
+    expect(reply.summary.understood).toEqual([]);
+  });
+
+  test("a size far from every kind is asked again, once", () => {
+    const asked = talk("rear spoiler, 600 mm wide");
+    expect(asked.reply.summary.question?.feature).toBe("width");
+    expect(asked.text).toContain("Where was it measured");
+    const again = talkOn(asked.conversation, "600 mm");
+    expect(again.reply.summary.question?.feature).not.toBe("width");
+  });
+
+  test("facts that do not go together are named and one is looked at again, once", () => {
+    const asked = talk("door mirror, moulded plastic housing", "casting mark B in a diamond");
+    expect(asked.text).toContain("do not go together");
+    const feature = asked.reply.summary.question?.feature;
+    expect(feature).toBe("housing");
+    const again = talkOn(asked.conversation, "moulded plastic");
+    expect(again.text).toContain("You have looked twice");
+    expect(again.reply.summary.question?.feature).not.toBe(feature);
+  });
+
+  test("cautions stand directly before the question they concern, and are whole only the first time", () => {
+    const { reply } = talk("rear spoiler, rounded tips", "how do I check the inside finish?");
+    expect(blocksOf(reply, "cautions")[0]?.lines.at(-1)).toContain("licensed practice");
+    const kinds = reply.blocks.map((block) => block.kind);
+    expect(kinds.indexOf("cautions")).toBeLessThan(kinds.indexOf("text"));
+  });
+});
+
+describe("several cases", () => {
+  test("two parts in one message open two cases, each with its own facts", () => {
+    const { conversation, reply } = talk("the mirror has a steel ball, the rear spoiler is rough inside");
+    expect(conversation.cases.map((kept) => [kept.facts.part, kept.facts.reports.length])).toEqual([
+      ["door-mirror", 1],
+      ["rear-spoiler", 1],
+    ]);
+    expect(reply.summary.part).toBe("door-mirror");
+  });
+
+  test("another case of the same owner starts from the same car", () => {
+    const { conversation } = talk("rear spoiler, built May 1980", "new case", "door mirror");
+    expect(inHand(conversation, 2)?.facts.car).toEqual(inHand(conversation, 1)?.facts.car);
+  });
+
+  test("a date told in one case is taken along to the other", () => {
+    const { reply } = talk("door mirror and rear spoiler", "built May 1980", "case 2");
+    expect(reply.summary.case).toBe("case-2");
+    expect(reply.summary.car).toEqual({ built: "May 1980" });
+  });
+
+  test("a second voice with its own question has its own case", () => {
+    const { conversation } = talk("rear spoiler, rough inside", {
+      from: "dora",
+      text: "which rear spoiler is this? rounded tips",
+    });
+    expect(conversation.cases.map((kept) => kept.owner)).toEqual(["owner", "dora"]);
+    expect(inHand(conversation)?.facts.reports).toHaveLength(1);
+  });
+
+  test("a number that names no case changes nothing", () => {
+    const before = talk("rear spoiler, rough inside");
+    const after = talkOn(before.conversation, "case 9");
+    expect(after.text).toContain("no case 9");
+    expect(after.conversation).toEqual(before.conversation);
+  });
+
+  test("an id that names no case is said so", () => {
+    expect(talk({ text: "rough inside", case: "case-7" }).text).toContain("no case case-7");
+  });
+});
+
+describe("taking back", () => {
+  test("start over puts everything aside, and undo brings it back", () => {
+    const before = talk("rear spoiler, rough inside", "square tips");
+    const empty = talkOn(before.conversation, "start over");
+    expect(empty.reply.summary).toMatchObject({ part: null, understood: [] });
+    const back = talkOn(empty.conversation, "undo");
+    expect(back.reply.summary.understood).toEqual(before.reply.summary.understood);
+  });
+
+  test("a fact is withdrawn by name", () => {
+    const { reply } = talk("rear spoiler, rough inside, square tips", "withdraw the tips");
+    expect(reply.summary.understood.map((fact) => fact.feature)).toEqual(["inside-finish"]);
+  });
+
+  test("a member withdraws only what they said", () => {
+    const { conversation } = talk("rear spoiler, square tips", { from: "dora", text: "withdraw the tips" });
+    expect(inHand(conversation)?.facts.reports).toHaveLength(1);
+  });
+
+  test("undo with nothing told says so", () => {
+    expect(talk("undo").text).toContain("nothing to take back");
+  });
+});
+
+describe("manners", () => {
+  test.each(["?", "👍", "..."])("%s brings only the open question again", (sign) => {
+    const { reply } = talk("rear spoiler, rough inside", sign);
+    expect(reply.blocks.map((block) => block.kind)).toEqual(["question"]);
+  });
+
+  test("nonsense gets one line and the open question, and repeated nonsense gets no more", () => {
+    const once = talk("rear spoiler, rough inside", "xyzzy plugh");
+    const thrice = talkOn(once.conversation, "xyzzy plugh", "xyzzy plugh");
+    expect(once.reply.blocks).toHaveLength(2);
+    expect(thrice.text).toBe(once.text);
+  });
+
+  test("chatter changes no fact", () => {
+    const before = talk("rear spoiler, rough inside");
+    const after = talkOn(before.conversation, "lovely weather for the gathering, thanks");
+    expect(after.reply.summary.understood).toEqual(before.reply.summary.understood);
+  });
+
+  test("a message of nothing is answered, and one too long is read so far and said so", () => {
+    expect(talk("").text).toContain("nothing to read");
+    expect(talk(`rear spoiler, rough inside ${"x ".repeat(8000)}`).text).toContain("8,000 characters");
+  });
+
+  test("an answer that stands is not repeated whole", () => {
+    const before = talk(
+      "is my rear spoiler right for the car? built may 1979, Shrike S, home market",
+      "rough",
+    );
+    const done = talkOn(before.conversation, "square tips", "two drain notches", "six screws");
+    expect(done.reply.summary.done).toBe(true);
+    const after = talkOn(done.conversation, "ground edge");
+    expect(blocksOf(after.reply, "evidence")).toEqual([]);
+    expect(after.text).toMatch(/does not change the answer|The answer stays/);
+  });
+});
