@@ -35,9 +35,11 @@ export interface Decision {
 /** Where hypotheses are many, those less believed than this are left out. */
 const MANY_HYPOTHESES = 200;
 const NEGLIGIBLE_BELIEF = 1e-7;
-/** Groups of like hypotheses, and scorings, in one search: of all questions, or of a shortlist. */
-const WHOLE = { groups: 64, scorings: 20_000 };
-const SHORTENED = { groups: 40, scorings: 8_000 };
+/** Groups of like hypotheses in one search. */
+const GROUPS = 64;
+/** Scorings allowed to a search of all questions, or of a shortlist, which took time to choose. */
+const SCORINGS_WHOLE = 20_000;
+const SCORINGS_SHORTLISTED = 8_000;
 /** Belief outside the search above which its values are not trusted, or its advice to stop is not. */
 const DROPPED_TOO_MUCH = 0.05;
 const DROPPED_TOO_MUCH_TO_STOP = 0.02;
@@ -78,7 +80,7 @@ function rank(
 /**
  * The next question for a table whose priors are the belief now and whose questions are those still open, by
  * tapered search for the least expected effort + λ·P(wrong class). Up to 16 questions and 64 unlike hypotheses
- * are searched whole; beyond, the 10 most promising questions and the 40 heaviest groups stand for all, and
+ * are searched whole; beyond, the 10 most promising questions and the 64 heaviest groups stand for all, and
  * where that leaves out too much belief the question of most Gini gain per effort is asked. No hypothesis, no
  * question, or nothing worth asking: stop. Same table, same bytes; ties: lower effective cost, cost, id.
  */
@@ -90,10 +92,11 @@ export function nextQuestion(table: QuestionTable): Decision {
     return { question: null, stopValue, bestValue: stopValue, ranked: [] };
   }
   const { questions, isWhole, bestAlone } = shortlist(table.questions, beliefs);
-  const limits = isWhole ? WHOLE : SHORTENED;
-  const { table: searchTable, droppedMass } = mergeHypotheses(table, beliefs, questions, limits.groups);
+  const { table: searchTable, droppedMass } = mergeHypotheses(table, beliefs, questions, GROUPS);
   const outcome =
-    droppedMass > DROPPED_TOO_MUCH ? undefined : searchWithinBudget(searchTable, limits.scorings);
+    droppedMass > DROPPED_TOO_MUCH
+      ? undefined
+      : searchWithinBudget(searchTable, isWhole ? SCORINGS_WHOLE : SCORINGS_SHORTLISTED);
   const ranked = rank(questions, beliefs, outcome);
   const found = outcome === undefined ? undefined : leastValue(questions, outcome);
   if (found?.question != null) return { question: found.question, stopValue, bestValue: found.value, ranked };
