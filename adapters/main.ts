@@ -11,7 +11,7 @@ import { failureLine, OutsideError } from "./errors.ts";
 import { BrokenHandbookError, type OpenHandbook, openHandbooks } from "./handbooks.ts";
 import { openHealthDoor } from "./health/index.ts";
 import { openLog } from "./log.ts";
-import { openJsonFileStore } from "./store/json-file.ts";
+import { openStore } from "./store/open-store.ts";
 import { locateIn } from "./terminal/drawing-paths.ts";
 import { greetingFor } from "./terminal/greeting.ts";
 import { startTerminal } from "./terminal/index.ts";
@@ -54,14 +54,14 @@ async function main(): Promise<void> {
 
   const stop = stopSignal();
   const handbooks = await openHandbooks(configuration.handbookFolders);
-  const store = await openJsonFileStore(join(configuration.dataFolder, "conversations.jsonl"));
+  const store = await openStore(configuration, log);
   let isReady = false;
   const open: OpenDoor[] = [];
   try {
     const known = handbooks.map(({ handbook }) => knowledgeOf(handbook));
     const surroundings = { knowledge: () => known, store, clock: systemClock(), log };
     const receiverFor = (platform: string) => receiver({ ...surroundings, platform });
-    const context = { configuration, receiverFor, isReady: () => isReady };
+    const context = { configuration, receiverFor, isReady: () => isReady && store.isReady() };
     for (const door of doors) open.push(...(await opened(door, context, isTerminal)));
     isReady = true;
     if (isTerminal) await talk(receiverFor("terminal"), handbooks, stop);

@@ -9,6 +9,6 @@ export { type StepTaken, step } from "./conversation/step.ts";
 export { IncomingMessage, PressedAnswer } from "./message.ts";
 export { plainText } from "./plain-text.ts";
 // Ports
-export type { Clock, Log, Store } from "./ports.ts";
-export { type Receive, receiver, type Surroundings } from "./receive.ts";
+export type { Advance, Change, Clock, Log, Store, Version } from "./ports.ts";
+export { conversationKind, type Receive, receiver, type Surroundings } from "./receive.ts";
 export type { Block, CaseSummary, Choice, QuestionBlock, Reply } from "./reply.ts";

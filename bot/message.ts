@@ -16,6 +16,8 @@ export type PressedAnswer = z.output<typeof PressedAnswer>;
 export const IncomingMessage = z.strictObject({
   /** Where it was said: a channel, a private chat, a terminal. Cases live in a conversation. */
   conversation: z.string().min(1).max(200),
+  /** The platform's id of the message, where it has one: a message that is delivered twice counts once. */
+  id: z.string().min(1).max(200).optional(),
   /** Who said it, an id of the platform. */
   from: z.string().min(1).max(200),
   text: z.string().optional(),

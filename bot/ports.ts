@@ -9,12 +9,47 @@ export interface Log {
 export interface Clock {
   /** Today, as the calendar's interval of one day in months. */
   today(): { readonly from: number; readonly to: number };
-  /** Milliseconds from any fixed moment, to tell how long an answer took. */
+  /** Milliseconds since 1970, universal time: when something was said, and how long an answer took. */
   milliseconds(): number;
 }
 
-/** Keeps the conversation's state between messages, by conversation id; a state is a plain JSON value. */
+/** A change of one record: whose, when and why. */
+export interface Change {
+  /** What is kept: "conversation", and whatever else the community's memory holds. */
+  readonly kind: string;
+  readonly id: string;
+  readonly by: string;
+  /** Milliseconds since 1970, universal time. */
+  readonly at: number;
+  readonly why: string;
+  /** The platform's id of the message that asks for it; the same one again changes nothing. */
+  readonly message?: string;
+}
+
+/** What becomes of a record, undefined before its first version. It may be run again when somebody else was quicker: pure. */
+export type Advance<Outcome> = (state: unknown) => { readonly state: unknown; readonly outcome: Outcome };
+
+/** One version of a record, with the state it had then. */
+export interface Version {
+  readonly version: number;
+  readonly by: string;
+  readonly at: number;
+  readonly why: string;
+  readonly message?: string;
+  readonly state: unknown;
+}
+
+/** The community's memory: records with their whole history. States and outcomes are plain JSON values. */
 export interface Store {
-  read(conversation: string): Promise<unknown | undefined>;
-  write(conversation: string, state: unknown): Promise<void>;
+  /**
+   * Makes one change of one record, alone and in the order asked for, and gives its outcome once no crash can lose it. A message that
+   * was taken before gives its first outcome. Rejects with what `advance` throws, or when nothing can be written.
+   */
+  advance<Outcome>(change: Change, advance: Advance<Outcome>): Promise<Outcome>;
+  /** The newest state; undefined of a record that does not exist. */
+  current(kind: string, id: string): Promise<unknown>;
+  /** All versions, the first one first. */
+  history(kind: string, id: string): Promise<readonly Version[]>;
+  /** The ids of all records of a kind, by code unit. */
+  ids(kind: string): Promise<readonly string[]>;
 }

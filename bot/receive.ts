@@ -1,6 +1,6 @@
 /**
- * The one path from an adapter to a reply: load, step, save, log. It is asynchronous only because the store is; messages
- * of one conversation are taken one after another, so that none overwrites what another has said.
+ * The one path from an adapter to a reply: step within the store's change of the conversation, then log. It is asynchronous only
+ * because the store is, which takes the messages of one conversation one after another.
  */
 
 import { chooseKnowledge } from "./conversation/choose-knowledge.ts";
@@ -8,7 +8,7 @@ import { type Conversation, emptyConversation, readConversation } from "./conver
 import type { Knowledge } from "./conversation/knowledge.ts";
 import { step } from "./conversation/step.ts";
 import type { IncomingMessage } from "./message.ts";
-import type { Clock, Log, Store } from "./ports.ts";
+import type { Change, Clock, Log, Store } from "./ports.ts";
 import type { Reply } from "./reply.ts";
 
 export interface Surroundings {
@@ -23,43 +23,45 @@ export interface Surroundings {
 
 export type Receive = (message: IncomingMessage) => Promise<Reply>;
 
+/** The kind under which conversations are kept. */
+export const conversationKind = "conversation";
+
 /** A function that answers messages. It rejects only when the store does; the conversation is then as it was. */
 export function receiver(surroundings: Surroundings): Receive {
-  const waiting = new Map<string, Promise<unknown>>();
-  return (message) => {
-    const id = message.conversation;
-    const before = waiting.get(id) ?? Promise.resolve();
-    const answered = before.then(
-      () => receive(surroundings, message),
-      () => receive(surroundings, message),
-    );
-    waiting.set(id, answered);
-    const forget = () => {
-      if (waiting.get(id) === answered) waiting.delete(id);
-    };
-    answered.then(forget, forget);
-    return answered;
-  };
+  return (message) => receive(surroundings, message);
 }
 
 async function receive(surroundings: Surroundings, message: IncomingMessage): Promise<Reply> {
   const { store, clock, log, platform } = surroundings;
   const begun = clock.milliseconds();
-  const conversation = kept(await store.read(message.conversation), log);
   const today = clock.today();
-  const knowledge = chooseKnowledge(surroundings.knowledge(), conversation, message, today);
-  const taken = step(knowledge, conversation, message, today);
-  await store.write(message.conversation, taken.conversation);
+  const reply = await store.advance(changeBy(message, begun), (state) => {
+    const conversation = kept(state, log);
+    const knowledge = chooseKnowledge(surroundings.knowledge(), conversation, message, today);
+    const taken = step(knowledge, conversation, message, today);
+    return { state: taken.conversation, outcome: taken.reply };
+  });
   log.info(
     {
       platform,
-      outcome: outcomeOf(taken.reply),
-      variantsLeft: taken.reply.summary.uncertainty.remaining.length,
+      outcome: outcomeOf(reply),
+      variantsLeft: reply.summary.uncertainty.remaining.length,
       milliseconds: clock.milliseconds() - begun,
     },
     "question answered",
   );
-  return taken.reply;
+  return reply;
+}
+
+function changeBy(message: IncomingMessage, at: number): Change {
+  return {
+    kind: conversationKind,
+    id: message.conversation,
+    by: message.from,
+    at,
+    why: message.answer === undefined ? "said" : "answered",
+    ...(message.id === undefined ? {} : { message: message.id }),
+  };
 }
 
 /** A state that does not parse is not thrown away in silence: the log says so before a new conversation begins. */

@@ -25,7 +25,7 @@ export async function openConversation(place: ConversationPlace): Promise<OpenCo
   const handbook = await openHandbook(place.handbook ?? demonstrationHandbook);
   const log = await scriptLog();
   const known = [knowledgeOf(handbook.handbook)];
-  const { store, close } = await openStore(place.store);
+  const { store, close } = await openStore(place.store, log);
   const receive = receiver({
     knowledge: () => known,
     store,
@@ -38,10 +38,11 @@ export async function openConversation(place: ConversationPlace): Promise<OpenCo
 
 async function openStore(
   file: string | undefined,
+  log: Log,
 ): Promise<{ readonly store: Store; readonly close: () => Promise<void> }> {
   if (file === undefined) return { store: memoryStore(), close: async () => undefined };
-  const { openJsonFileStore } = await import("../store/json-file.ts");
-  const store = await openJsonFileStore(file);
+  const { openStoreFile } = await import("../store/open-store.ts");
+  const store = await openStoreFile(file, log);
   return { store, close: () => store.close() };
 }
 

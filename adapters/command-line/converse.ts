@@ -4,7 +4,7 @@
  */
 import { once } from "node:events";
 import { createInterface } from "node:readline";
-import { readConversation } from "../../bot/index.ts";
+import { conversationKind, readConversation } from "../../bot/index.ts";
 import { OutsideError } from "../errors.ts";
 import { renderReply } from "../terminal/render.ts";
 import { addressOf, type CaseAddress } from "./case-names.ts";
@@ -76,7 +76,7 @@ async function refuseUnknownCase(
   number: number,
 ): Promise<void> {
   if (address.case === undefined) return;
-  const cases = readConversation(await store.read(address.conversation))?.cases ?? [];
+  const cases = readConversation(await store.current(conversationKind, address.conversation))?.cases ?? [];
   if (cases.some(({ id }) => id === address.case)) return;
   throw new OutsideError(`line ${number}: unknown case: ${JSON.stringify(address.case)}`);
 }

@@ -6,7 +6,8 @@ export interface Usage {
 }
 
 const HANDBOOK = "  --handbook DIR   a handbook's folder; without it the one that is shipped";
-const STORE = "  --store FILE     keep conversations in this file; without it they end with the program";
+const STORE =
+  "  --store FILE     keep conversations in this file (SQLite); without it they end with the program";
 const GOAL =
   "  --goal G         which-variant (as when not given), right-for-car, genuine, what-should-it-have";
 const PART = "  --part KIND      the part kind's id, such as rear-spoiler";
@@ -25,7 +26,7 @@ export const usages: Readonly<Record<string, Usage>> = {
       "  --json           one JSON object a line in, one a line out; without it plain text",
       'in:  {"from":"u1","text":"..."}   or, in place of text,',
       '     "answer":{"feature":"F","state":"S"}, {"feature":"F","reading":"1180 mm"} or {"feature":"F","cannotTell":true}',
-      '     and, if wanted, "case":"ID" and "goal":"G"',
+      '     and, if wanted, "case":"ID", "goal":"G" and "id":"M": a message counts once',
     ],
   },
   model: {
@@ -55,6 +56,18 @@ export const usages: Readonly<Record<string, Usage>> = {
   check: {
     purpose: "say whether a handbook is sound, and list every problem",
     lines: ["witness-mark check [--handbook DIR]", HANDBOOK],
+  },
+  store: {
+    purpose: "check what is kept, back it up, put a backup back",
+    lines: [
+      "witness-mark store check [--store FILE]",
+      "witness-mark store backup FILE [--store FILE]",
+      "witness-mark store restore FILE [--store FILE] [--replace]",
+      "  FILE             a backup: lines of JSON, the same from SQLite and from Postgres",
+      "  --store FILE     a store's file; without it the one of DATABASE_URL, or else of DATA_DIR",
+      "  --replace        put the backup in place of what is kept; without it only into an empty store",
+      "all of it also while the program serves",
+    ],
   },
   help: {
     purpose: "this, or one command in full",

@@ -1,0 +1,31 @@
+/** What the store needs of a database engine: kysely over it, and the few things in which SQLite and Postgres really differ. */
+import type { Kysely, Transaction } from "kysely";
+import type { Tables } from "./tables.ts";
+
+/**
+ * What a failure means. `again`: it passes by itself (locked, restarting, unreachable). `era`: a backup was put back meanwhile.
+ * `storage`: nothing can be written until somebody mends it (full, read-only, damaged). `refused`: this row alone is at fault.
+ */
+export interface Trouble {
+  readonly kind: "again" | "era" | "storage" | "refused";
+  /** One line: where, what, what to do. Never a password. */
+  readonly message: string;
+}
+
+export interface Engine {
+  readonly db: Kysely<Tables>;
+  /** Where the store is, for messages. */
+  readonly place: string;
+  troubleOf(failure: unknown): Trouble;
+  /** Throws when what is open is no longer what stands under its name. */
+  stillThere(): void;
+  /** From now on what is locked is an error at once, not a wait that stops the whole process. */
+  neverBlock(): void;
+  /** Reads one unchanging moment of the store, however long it takes; others write meanwhile. */
+  readMoment<Value>(read: (moment: Transaction<Tables>) => Promise<Value>): Promise<Value>;
+  /** Brings the tables up to this program's; several processes may do so at once. */
+  migrate(): Promise<void>;
+  /** What the engine itself finds wrong with its files, a line each. */
+  ownCheck(): Promise<readonly string[]>;
+  close(): Promise<void>;
+}
