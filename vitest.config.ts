@@ -4,6 +4,7 @@ import { defineConfig } from "vitest/config";
 export default defineConfig({
   test: {
     include: ["test/**/*.test.ts"],
+    globalSetup: ["test/support/postgres-on-demand.ts"],
     coverage: {
       provider: "v8",
       include: ["knowledge/**/*.ts", "bot/**/*.ts"],

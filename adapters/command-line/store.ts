@@ -71,7 +71,7 @@ async function withEngine(file: string | undefined, work: (engine: Engine) => Pr
 }
 
 async function open(file: string | undefined): Promise<Engine> {
-  const { openEngine, openEngineFile } = await import("../store/open-store.ts");
+  const { openEngine, openEngineFile } = await import("../store/open-engine.ts");
   if (file !== undefined) return openEngineFile(file);
   const { DATA_DIR, DATABASE_URL } = process.env;
   const parsed = parseConfiguration({ DATA_DIR, DATABASE_URL });

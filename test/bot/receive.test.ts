@@ -1,5 +1,6 @@
 // The one path over the ports: what is stored, what is logged, and what happens when several speak at once.
 import { describe, expect, test } from "vitest";
+import { memoryStore } from "../../adapters/store/memory.ts";
 import { type Clock, type Log, receiver, type Store } from "../../bot/index.ts";
 import { demoKnowledge, demoToday } from "../support/demo-knowledge.ts";
 
@@ -9,7 +10,7 @@ interface Line {
   readonly message: string;
 }
 
-function surroundings(states: Map<string, unknown> = new Map()) {
+function surroundings(store: Store = memoryStore()) {
   const lines: Line[] = [];
   const logged =
     (level: string) =>
@@ -17,16 +18,6 @@ function surroundings(states: Map<string, unknown> = new Map()) {
       lines.push({ level, fields, message });
     };
   const log: Log = { info: logged("info"), warn: logged("warn"), error: logged("error") };
-  const store: Store = {
-    async read(conversation) {
-      await Promise.resolve();
-      return states.get(conversation);
-    },
-    async write(conversation, state) {
-      await Promise.resolve();
-      states.set(conversation, JSON.parse(JSON.stringify(state)));
-    },
-  };
   let milliseconds = 0;
   const clock: Clock = {
     today: () => demoToday,
@@ -36,7 +27,7 @@ function surroundings(states: Map<string, unknown> = new Map()) {
     },
   };
   const receive = receiver({ knowledge: () => [demoKnowledge()], store, clock, log, platform: "test" });
-  return { receive, lines, states };
+  return { receive, lines, store };
 }
 
 const said = (text: string) => ({ conversation: "workshop", from: "owner", text });
@@ -80,25 +71,50 @@ describe("receiving a message", () => {
     expect(JSON.stringify(lines)).not.toContain("sticker");
   });
 
+  test("a message that is delivered twice counts once and is answered alike", async () => {
+    const { receive, store } = surroundings();
+    const once = { ...said("rear spoiler, rough inside"), id: "m1" };
+    const reply = await receive(once);
+    await receive({ ...said("square tips"), id: "m2" });
+    expect(await receive(once)).toEqual(JSON.parse(JSON.stringify(reply)));
+    expect(await store.history("conversation", "workshop")).toHaveLength(2);
+  });
+
+  test("every message is a version of its conversation: who, when, and whether it was said or pressed", async () => {
+    const { receive, store } = surroundings();
+    await receive({ ...said("rear spoiler"), id: "m1" });
+    await receive({ conversation: "workshop", from: "otis", answer: { feature: "tips", state: "square" } });
+    const history = await store.history("conversation", "workshop");
+    expect(history.map(({ by, why, message }) => ({ by, why, message }))).toEqual([
+      { by: "owner", why: "said", message: "m1" },
+      { by: "otis", why: "answered", message: undefined },
+    ]);
+    expect(history.every(({ at }) => at > 0)).toBe(true);
+  });
+
   test("a damaged state is warned of and a new conversation begun", async () => {
-    const { receive, lines } = surroundings(new Map([["workshop", { version: 1, cases: "gone" }]]));
+    const store = memoryStore();
+    const change = { kind: "conversation", id: "workshop", by: "somebody", at: 0, why: "damaged" };
+    await store.advance(change, () => ({ state: { version: 1, cases: "gone" }, outcome: null }));
+    const { receive, lines } = surroundings(store);
     const reply = await receive(said("rear spoiler, rough inside"));
     expect(reply.summary.part).toBe("rear-spoiler");
     expect(lines.map((line) => line.level)).toEqual(["warn", "info"]);
   });
 
-  test("a store that cannot read rejects, and the next message is answered again", async () => {
-    const states = new Map<string, unknown>();
-    const { receive } = surroundings(states);
-    const failing = receiver({
-      knowledge: () => [demoKnowledge()],
-      store: { read: () => Promise.reject(new Error("no disk")), write: () => Promise.resolve() },
-      clock: { today: () => demoToday, milliseconds: () => 0 },
-      log: { info: () => undefined, warn: () => undefined, error: () => undefined },
-      platform: "test",
-    });
-    await expect(failing(said("hello"))).rejects.toThrow("no disk");
-    await expect(failing(said("hello"))).rejects.toThrow("no disk");
+  test("a store that cannot write rejects, and the message is answered once it can", async () => {
+    const sound = memoryStore();
+    let isDiskFull = true;
+    const store: Store = {
+      ...sound,
+      advance: (change, advance) =>
+        isDiskFull ? Promise.reject(new Error("no disk")) : sound.advance(change, advance),
+    };
+    const { receive, lines } = surroundings(store);
+    await expect(receive(said("hello"))).rejects.toThrow("no disk");
+    await expect(receive(said("hello"))).rejects.toThrow("no disk");
+    expect(lines).toEqual([]);
+    isDiskFull = false;
     await expect(receive(said("hello"))).resolves.toBeDefined();
   });
 });

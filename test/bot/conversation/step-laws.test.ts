@@ -76,8 +76,7 @@ describe("a turn", () => {
           const inHand = before.inHand.owner;
           const caseOf = (one: Conversation) => one.cases.find((kept) => kept.id === inHand);
           const isToldHere =
-            after.inHand.owner === inHand &&
-            caseOf(after)?.history.length !== caseOf(before)?.history.length;
+            after.inHand.owner === inHand && caseOf(after)?.history.length !== caseOf(before)?.history.length;
           fc.pre(isToldHere);
           const { conversation: undone } = talk([owner("undo")], after);
           expect(caseOf(undone)).toEqual(caseOf(before));
