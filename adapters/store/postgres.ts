@@ -40,8 +40,10 @@ export async function openPostgres(address: string, limits: PostgresLimits = LIM
         type === BIGINT ? Number : pg.types.getTypeParser(type, format),
     },
   });
-  // A connection that breaks while nobody uses it is no failure: the next query opens another.
+  // A connection that breaks while nobody uses it is no failure: the next query opens another. One that breaks in use tells its query,
+  // and then once more everybody, and without a listener that would end the process.
   pool.on("error", () => undefined);
+  pool.on("connect", (client) => client.on("error", () => undefined));
   const troubleOf = (failure: unknown) => postgresTrouble(place, failure);
   try {
     await pool.query("select 1");

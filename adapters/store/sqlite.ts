@@ -5,6 +5,7 @@
 import { closeSync, fsyncSync, mkdirSync, openSync, statSync } from "node:fs";
 import { dirname } from "node:path";
 import { DatabaseSync, type StatementSync } from "node:sqlite";
+import { setTimeout as pause } from "node:timers/promises";
 import { Kysely, type SqliteDatabase, SqliteDialect, type SqliteStatement, sql } from "kysely";
 import { Migrator } from "kysely/migration";
 import { OutsideError } from "../errors.ts";
@@ -94,7 +95,7 @@ async function exclusively(
   work: (alone: Kysely<Tables>) => Promise<void>,
 ): Promise<void> {
   await db.connection().execute(async (alone) => {
-    await sql`begin immediate`.execute(alone);
+    await begun(alone);
     try {
       await work(alone);
       await sql`commit`.execute(alone);
@@ -103,6 +104,22 @@ async function exclusively(
       throw failure;
     }
   });
+}
+
+/** SQLite's own waiting would stop the process, and with it a holder of the lock that is in the same one. */
+async function begun(alone: Kysely<Tables>): Promise<void> {
+  const deadline = performance.now() + PATIENCE_MILLISECONDS;
+  await sql.raw(`pragma busy_timeout = ${SERVING_PATIENCE_MILLISECONDS}`).execute(alone);
+  for (;;) {
+    try {
+      await sql`begin immediate`.execute(alone);
+      break;
+    } catch (failure) {
+      if (sqliteTrouble("", failure).kind !== "again" || performance.now() > deadline) throw failure;
+      await pause(SERVING_PATIENCE_MILLISECONDS);
+    }
+  }
+  await sql.raw(`pragma busy_timeout = ${PATIENCE_MILLISECONDS}`).execute(alone);
 }
 
 async function checkOf(db: Kysely<Tables>): Promise<readonly string[]> {

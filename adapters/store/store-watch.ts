@@ -19,25 +19,22 @@ export interface StoreWatch {
 }
 
 export function watchStore(engine: Engine, log: Log, askEvery = ASK_EVERY_MILLISECONDS): StoreWatch {
-  let failing: { readonly since: number; readonly trouble: Trouble } | undefined;
-  let isSaid = false;
+  let failingSince: number | undefined;
+  let isTroubled = false;
   let writingSince: number | undefined;
   let asking: Promise<void> = Promise.resolve();
 
-  const isTroubled = () =>
-    failing !== undefined &&
-    (failing.trouble.kind !== "again" || performance.now() - failing.since >= PASSING_MILLISECONDS);
-
   function worked(): void {
-    if (isSaid) log.info({}, "the store can be written again");
-    failing = undefined;
-    isSaid = false;
+    if (isTroubled) log.info({}, "the store can be written again");
+    failingSince = undefined;
+    isTroubled = false;
   }
 
   function failed(trouble: Trouble): void {
-    failing = { since: failing?.since ?? performance.now(), trouble };
-    if (isSaid || !isTroubled()) return;
-    isSaid = true;
+    failingSince ??= performance.now();
+    const isPassing = trouble.kind === "again" && performance.now() - failingSince < PASSING_MILLISECONDS;
+    if (isTroubled || isPassing) return;
+    isTroubled = true;
     log.error({ problem: trouble.message }, "the store cannot be written");
   }
 
@@ -45,7 +42,7 @@ export function watchStore(engine: Engine, log: Log, askEvery = ASK_EVERY_MILLIS
   async function ask(): Promise<void> {
     try {
       engine.stillThere();
-      if (failing === undefined) {
+      if (failingSince === undefined) {
         await engine.db.selectFrom("era").select("number").execute();
         return;
       }
@@ -68,7 +65,7 @@ export function watchStore(engine: Engine, log: Log, askEvery = ASK_EVERY_MILLIS
 
   return {
     isWell: () =>
-      !isTroubled() && (writingSince === undefined || performance.now() - writingSince < SLOW_MILLISECONDS),
+      !isTroubled && (writingSince === undefined || performance.now() - writingSince < SLOW_MILLISECONDS),
     begin() {
       writingSince = performance.now();
       return () => {

@@ -11,8 +11,6 @@ export function newStoreFolder(): string {
 
 /** By engine, as the tables of tests name it. */
 export const newPlaces: Readonly<Record<"SQLite" | "Postgres", () => Promise<StorePlace>>> = {
-  // biome-ignore lint/style/useNamingConvention: they are written so.
   SQLite: async () => ({ dataFolder: newStoreFolder() }),
-  // biome-ignore lint/style/useNamingConvention: they are written so.
   Postgres: async () => ({ dataFolder: newStoreFolder(), databaseUrl: await newPostgresDatabase() }),
 };

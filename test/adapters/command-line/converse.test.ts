@@ -1,4 +1,4 @@
-import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { commandLine, newFolder, run, shrike, start } from "../program.ts";
@@ -138,7 +138,7 @@ describe("a line that cannot be used ends the program with status 2 and one line
 describe("converse --store", () => {
   test("a later process goes on where the earlier ended", async () => {
     const folder = newFolder();
-    const words = [...json, "--store", "kept.jsonl"];
+    const words = [...json, "--store", "kept.sqlite"];
     await run(commandLine, words, input(asked, { from: "u1", text: "rough inside" }), { folder });
     const { out } = await run(commandLine, words, input({ from: "u1", text: "1180 mm wide" }), { folder });
     const [reply] = replies(out);
@@ -147,27 +147,38 @@ describe("converse --store", () => {
     );
   });
 
+  test("a line that is sent again with the same id counts once and is answered alike", async () => {
+    const folder = newFolder();
+    const words = [...json, "--store", "kept.sqlite"];
+    const once = input({ ...asked, id: "m1" });
+    const first = await run(commandLine, words, once, { folder });
+    const again = await run(commandLine, words, once, { folder });
+    expect(again).toEqual(first);
+    const { out } = await run(commandLine, ["store", "check", "--store", "kept.sqlite"], "", { folder });
+    expect(out).toBe("kept.sqlite: sound, 1 records, 1 versions\n");
+  });
+
   test("a line that fails leaves what was answered before it, whole, and nothing else", async () => {
     const folder = newFolder();
-    const words = [...json, "--store", "kept.jsonl"];
+    const words = [...json, "--store", "kept.sqlite"];
     await run(commandLine, words, `${input(asked)}{oops\n`, { folder });
-    const lines = readFileSync(join(folder, "kept.jsonl"), "utf8").trimEnd().split("\n");
-    expect(lines.map((line) => JSON.parse(line).conversation)).toEqual(["converse"]);
-    expect(existsSync(join(folder, "kept.jsonl.lock"))).toBe(false);
+    const { out } = await run(commandLine, ["store", "check", "--store", "kept.sqlite"], "", { folder });
+    expect(out).toBe("kept.sqlite: sound, 1 records, 1 versions\n");
+    expect(readdirSync(folder)).toEqual(["kept.sqlite"]);
   });
 
   test("a store that is no store is refused and left as it is", async () => {
     const folder = newFolder();
-    writeFileSync(join(folder, "kept.jsonl"), "dear diary\n");
-    const { status, err, out } = await run(commandLine, [...json, "--store", "kept.jsonl"], input(asked), {
+    writeFileSync(join(folder, "kept.sqlite"), "dear diary\n");
+    const { status, err, out } = await run(commandLine, [...json, "--store", "kept.sqlite"], input(asked), {
       folder,
     });
     expect({ status, out, err }).toEqual({
       status: 2,
       out: "",
-      err: "store: kept.jsonl:1 is not a kept conversation\n",
+      err: "store: kept.sqlite is no store of this program, or is damaged; name another file, or put a backup back\n",
     });
-    expect(readFileSync(join(folder, "kept.jsonl"), "utf8")).toBe("dear diary\n");
+    expect(readFileSync(join(folder, "kept.sqlite"), "utf8")).toBe("dear diary\n");
   });
 });
 

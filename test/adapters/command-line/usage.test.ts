@@ -6,7 +6,7 @@ import { commandLine, root, run } from "../program.ts";
 test("help names every command, and each command explains itself", async () => {
   const { status, out, err } = await run(commandLine, ["help"]);
   expect({ status, err }).toEqual({ status: 0, err: "" });
-  for (const command of ["chat", "converse", "model", "simulate", "check"]) {
+  for (const command of ["chat", "converse", "model", "simulate", "check", "store"]) {
     expect(out).toContain(command);
     const byWord = await run(commandLine, ["help", command]);
     const byFlag = await run(commandLine, [command, "--help"]);
@@ -23,6 +23,8 @@ const slips: readonly [readonly string[], string][] = [
   [["model", "--part"], "witness-mark model: --part: a value is needed"],
   [["model", "--part", "a", "--part", "b"], "witness-mark model: --part: given twice"],
   [["model", "--json=yes", "--part", "a"], "witness-mark model: --json: takes no value"],
+  [["store"], "witness-mark store: check, backup FILE or restore FILE is needed"],
+  [["store", "backup", "--replace"], "witness-mark store: a file is needed"],
   [["chat", "now"], "witness-mark chat: now: not expected here"],
   [
     ["model", "--part", "rear-spoiler", "--goal", "genuin"],
