@@ -14,12 +14,14 @@ const ALARM = 0.7;
  * log₁₀ P(fact)/P(fact | others) above .7 over the hypotheses of the handbook.
  */
 export function contradictionsOf(belief: Belief, duel: Duel | null): readonly Contradiction[] {
+  const all = inHandbook(belief, belief.joint);
+  const none = inHandbook(belief, belief.ground.logPrior);
   return belief.facts
     .map((fact) => ({
       feature: fact.feature,
       against: strongestAgainst(duel, fact.feature),
       misreadProbability: misreadProbability(belief, fact),
-      conflictBans: conflictBans(belief, fact),
+      conflictBans: conflictBans(belief, fact, all, none),
     }))
     .filter(({ misreadProbability: misread, conflictBans: bans }) => misread > ALARM || bans > ALARM)
     .sort((one, other) => other.misreadProbability - one.misreadProbability);
@@ -35,15 +37,16 @@ export function misreadProbability(belief: Belief, fact: Fact): number {
   return right === undefined ? 0 : 1 - right;
 }
 
-function conflictBans(belief: Belief, fact: Fact): number {
-  const known = belief.compiled.space.inHandbook;
-  const { logPrior } = belief.ground;
-  const alone = factAlone(belief, fact);
-  const told = logJoint(logPrior.subarray(0, known), [alone]);
-  const before = logSumExp(told) - logSumExp(logPrior.subarray(0, known));
-  const others = jointWithout(belief, fact).subarray(0, known);
-  const after = logSumExp(belief.joint.subarray(0, known)) - logSumExp(others);
+/** log₁₀ P(fact)/P(fact | others) over the hypotheses of the handbook; `all` and `none`: ln P(all facts), ln P(no fact). */
+function conflictBans(belief: Belief, fact: Fact, all: number, none: number): number {
+  const told = logJoint(belief.ground.logPrior, [factAlone(belief, fact)]);
+  const before = inHandbook(belief, told) - none;
+  const after = all - inHandbook(belief, jointWithout(belief, fact));
   return (before - after) / Math.LN10;
+}
+
+function inHandbook(belief: Belief, logs: Float64Array): number {
+  return logSumExp(logs.subarray(0, belief.compiled.space.inHandbook));
 }
 
 /** The fact with the largest weight the other way; null when none speaks the other way. */

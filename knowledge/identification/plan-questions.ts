@@ -16,7 +16,7 @@ import { dateAnswersOf, dateRows } from "./date-answers.ts";
 import { temper } from "./evidence.ts";
 import type { CarQuestion, FeatureQuestion, PlannedQuestions, QuestionPlan } from "./question-plan.ts";
 import { likelihoodOfHypotheses, likelihoodOfRows, temperedRows, type VariantRows } from "./question-rows.ts";
-import { expectedPurity, purityNow, rowClasses } from "./question-worth.ts";
+import { expectedPurity, purityNow, rowClasses, sampleOfRows } from "./question-worth.ts";
 import { stateProbability } from "./state-probability.ts";
 import { type TableRows, tableRows } from "./table-rows.ts";
 
@@ -153,11 +153,12 @@ function promising(
   isWhole: boolean,
 ): readonly OpenQuestion[] {
   if (isWhole || open.length * rows.ids.length <= WRITTEN_OUT || open.length <= PROMISING) return open;
-  const classes = rowClasses(rows);
-  const now = purityNow(rows, classes);
+  const sample = sampleOfRows(rows);
+  const classes = rowClasses(sample);
+  const now = purityNow(sample, classes);
   const worth = open.map(({ byVariant, feature }) => {
     if (!byVariant) return Number.POSITIVE_INFINITY;
-    const gain = expectedPurity(rows, classes, byVariant) - now;
+    const gain = expectedPurity(sample, classes, byVariant) - now;
     return (gain * (1 - feature.unsure)) / feature.effort;
   });
   const kept = new Set(heaviestFirst(worth).slice(0, PROMISING));
