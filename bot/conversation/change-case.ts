@@ -40,7 +40,7 @@ export function changeCase(
   const told = withFacts(knowledge, placed, reading, speaker, today);
   const marked = applyMarks(findPart(knowledge, told.facts.part), told, heard, speaker);
   const answered = answers(knowledge, marked, reading, speaker);
-  return readingRemarks(knowledge, answered, reading).reduce(withRemark, answered);
+  return readingRemarks(knowledge, answered, heard).reduce(withRemark, answered);
 }
 
 function wishes(knowledge: Knowledge, begun: Change, reading: MessageReading, speaker: Speaker): Change {

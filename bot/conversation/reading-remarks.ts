@@ -1,6 +1,7 @@
 /** What was left aside, and why; near misses; names that are no evidence. Nothing is dropped in silence. */
 import type { MessageReading } from "../../knowledge/index.ts";
 import type { Change } from "./change.ts";
+import type { Heard } from "./hear.ts";
 import { findPart, type Knowledge } from "./knowledge.ts";
 import {
   anotherCarLeftAside,
@@ -17,10 +18,11 @@ const mostNearMisses = 2;
 export function readingRemarks(
   knowledge: Knowledge,
   change: Change,
-  reading: MessageReading,
+  { reading, trade }: Heard,
 ): readonly string[] {
   const isComparing = reading.intents.some((intent) => intent.kind === "compare");
-  const isUnderstood = reading.findings.length + reading.car.length + reading.intents.length > 0;
+  const isUnderstood =
+    trade !== undefined || reading.findings.length + reading.car.length + reading.intents.length > 0;
   const names = reading.variants.flatMap((mention) => {
     const part = findPart(knowledge, mention.part);
     if (part === undefined || mention.as === "question" || isComparing) return [];

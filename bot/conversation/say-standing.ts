@@ -19,13 +19,10 @@ import {
   noVerdictYet,
   restsOnCar,
   restsOnCommonness,
-  saysLittle,
   standingLead,
 } from "./phrases/standing.ts";
-import { hushedBans } from "./phrases/strength.ts";
-import { sayReported } from "./say-value.ts";
+import { sayLittleTold } from "./say-little-told.ts";
 import { variantName } from "./say-variant.ts";
-import { shownDuel } from "./shown-duel.ts";
 
 /** Shares below this are not worth a place in the list; what is left out is never what the verdict says. */
 const worthNaming = 0.05;
@@ -114,7 +111,7 @@ export function hasEvidence(assessed: Assessed): boolean {
 function remarks(assessed: Assessed, justTold: readonly string[]): readonly string[] {
   return [
     closest(assessed),
-    littleTold(assessed, justTold),
+    sayLittleTold(assessed, justTold),
     restsOn(assessed),
     notVerdict(assessed),
     unknownMention(assessed),
@@ -127,23 +124,6 @@ function closest({ goal, identification }: Assessed): string | undefined {
   if (isAboutVariants(goal) || likeliest === undefined || likeliest.variant === notInHandbook)
     return undefined;
   return closestKind(likeliest.name, sayProbability(likeliest.probability));
-}
-
-// Only while the search goes on: beside a doubt or a verdict it would be one line too many.
-function littleTold(assessed: Assessed, justTold: readonly string[]): string | undefined {
-  const { question } = assessed;
-  if (question?.about !== "feature" || question.because.kind !== "next" || justTold.length > 2)
-    return undefined;
-  const weights = shownDuel(assessed)?.weights ?? [];
-  const little = justTold.filter((id) => {
-    const weight = weights.find((one) => one.feature === id);
-    return weight !== undefined && Math.abs(weight.bans) < 2 * hushedBans;
-  });
-  const names = little.flatMap((id) => {
-    const feature = featureById(assessed.part, id);
-    return feature === undefined ? [] : [sayReported(feature, assessed.facts.reports)];
-  });
-  return names.length === 0 ? undefined : saysLittle(names);
 }
 
 /** The line that says the ranking rests on the car's date, when it does and there is something to rest. */

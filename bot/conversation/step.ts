@@ -35,7 +35,7 @@ export function step(
   const chosen = chooseCase(knowledge.handbook, conversation, message, heard.reading);
   const wanted = wantedGoal(heard, message);
   const before = asKept(conversation, chosen.kept);
-  const part = isStartingOver(heard) ? null : chosen.kept.facts.part;
+  const part = partNamed(before, chosen.kept, heard);
   const begun = takeCarAlong(knowledge.handbook.cars, beginChange(before), chosen, message.from);
   const change = changeCase(knowledge, begun, wanted, part, message.from, today);
   const { kept, assessed, question } = settle(knowledge, change.kept, change.facts);
@@ -106,9 +106,11 @@ function changeOthers(
   });
 }
 
-// "Start over" puts the part aside too, unless the same message names one.
-function isStartingOver({ reading }: Heard): boolean {
-  return reading.parts.length === 0 && reading.intents.some((intent) => intent.kind === "start-over");
+/** The part this message brings to the case; null when it brings none, so that an undo may take the part back. */
+function partNamed(before: Case, chosen: Case, { reading }: Heard): string | null {
+  const { part } = chosen.facts;
+  const isNamed = reading.parts.some((one) => one.part === part);
+  return part !== before.facts.part || isNamed ? part : null;
 }
 
 function isGoal(intent: { readonly kind: string }): boolean {

@@ -8,8 +8,7 @@ export const asBuiltLead = "What the works fitted";
 export const restsOnCar = "This rests on your car's date, not on what you saw.";
 export const restsOnCommonness =
   "So far this is only how common each kind is; nothing you told me moves it yet.";
-export const saysLittle = (facts: readonly string[]) =>
-  `Between the first two this says little: ${listed(facts)}.`;
+export const saysLittle = (facts: readonly string[]) => `That says little here: ${listed(facts)}.`;
 export const mayBeUnknown = (probability: string) =>
   `That it is something not in the handbook: ${probability}.`;
 export const noVerdictYet = (one: string, other: string, features: readonly string[]) =>
