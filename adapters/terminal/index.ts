@@ -5,6 +5,7 @@
 import { createInterface } from "node:readline";
 import type { ReadStream, WriteStream } from "node:tty";
 import type { Receive, Reply } from "../../bot/index.ts";
+import type { Greeting } from "./greeting.ts";
 import { renderReply } from "./render.ts";
 import { typedAgainst } from "./typed-choice.ts";
 import { typedMessages } from "./typed-messages.ts";
@@ -13,8 +14,7 @@ import { wrapped } from "./wrap.ts";
 export interface TerminalOptions {
   readonly input: NodeJS.ReadStream | ReadStream;
   readonly output: NodeJS.WriteStream | WriteStream;
-  /** Each a paragraph of its own; lines that begin with "- " are examples. */
-  readonly greeting: readonly string[];
+  readonly greeting: Greeting;
   readonly receive: Receive;
   /** Where a drawing of the handbook lies for this person. */
   readonly locate: (path: string) => string;
@@ -38,26 +38,45 @@ export async function startTerminal(options: TerminalOptions): Promise<void> {
     crlfDelay: Number.POSITIVE_INFINITY,
   });
   const messages = typedMessages(lines, isTerminal);
+  let isOpen = true;
+  lines.once("close", () => {
+    isOpen = false;
+  });
   lines.on("SIGINT", () => lines.close());
   options.signal?.addEventListener("abort", () => lines.close(), { once: true });
-  const prompt = () => (isTerminal ? lines.prompt() : undefined);
+  try {
+    await converse(options, messages, () => (isTerminal && isOpen ? lines.prompt() : undefined));
+  } finally {
+    // An input left open would keep the process alive.
+    lines.close();
+  }
+  if (isTerminal) output.write("\n");
+}
 
-  write(
-    output,
-    options.greeting.flatMap((line) => wrapped(line, pageOf(output).width)),
-  );
+async function converse(
+  { output, greeting, receive, locate }: TerminalOptions,
+  messages: AsyncIterable<string>,
+  prompt: () => void,
+): Promise<void> {
+  write(output, greetingLines(greeting, pageOf(output).width));
   prompt();
   let last: Reply | undefined;
   for await (const message of messages) {
     if (FAREWELLS.has(message.trim().toLowerCase())) break;
     if (message.trim() !== "") {
-      last = await options.receive({ conversation: "terminal", from: "you", ...typedAgainst(message, last) });
-      write(output, ["", ...renderReply(last, { ...pageOf(output), locate: options.locate }), ""]);
+      last = await receive({ conversation: "terminal", from: "you", ...typedAgainst(message, last) });
+      const lines = renderReply(last, { ...pageOf(output), locate });
+      write(output, ["", ...lines, ...(output.isTTY === true ? [""] : [])]);
     }
     prompt();
   }
-  lines.close();
-  if (isTerminal) output.write("\n");
+}
+
+function greetingLines({ lines, examples }: Greeting, width: number): readonly string[] {
+  return [
+    ...lines.flatMap((line) => wrapped(line, width)),
+    ...examples.flatMap((example) => wrapped(example, width, "  - ")),
+  ];
 }
 
 function write(output: NodeJS.WritableStream, lines: readonly string[]): void {
