@@ -63,10 +63,11 @@ function asKept(conversation: Conversation, chosen: Case): Case {
   return known ?? { ...chosen, facts: { ...noFacts, car: chosen.facts.car } };
 }
 
-/** A goal that came beside the words counts like one said. */
+/** A goal that came beside the words counts like one said, and is surer than what the words may have meant. */
 function wantedGoal(heard: Heard, { goal }: IncomingMessage): Heard {
   if (goal === undefined) return heard;
-  const intents = [{ kind: "goal", goal, words: "" } as const, ...heard.reading.intents];
+  const others = heard.reading.intents.filter((intent) => intent.kind !== "goal");
+  const intents = [{ kind: "goal", goal, words: "" } as const, ...others];
   return { ...heard, reading: { ...heard.reading, intents, isOpaque: false } };
 }
 
