@@ -38,7 +38,7 @@ interface OpenQuestion {
   readonly byHypothesis?: Float64Array;
 }
 
-export interface PlanInput {
+interface PlanInput {
   readonly car: CarDescription;
   readonly goal: Goal;
   readonly reports: readonly Report[];

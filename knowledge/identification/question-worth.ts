@@ -12,7 +12,7 @@ const FEW_CLASSES = 16;
 const SAMPLE = 500;
 
 /** What of a table its questions are measured on. */
-export type WorthTable = Pick<
+type WorthTable = Pick<
   TableRows,
   "classes" | "variants" | "probabilities" | "areKin" | "kinShares" | "nothingShare"
 >;
@@ -49,7 +49,7 @@ export function sampleOfRows(table: TableRows): WorthTable {
 }
 
 /** The class of each row as a number, and how many classes there are. */
-export interface RowClasses {
+interface RowClasses {
   readonly of: Int32Array;
   readonly count: number;
 }

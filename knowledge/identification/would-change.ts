@@ -5,7 +5,7 @@ import type { PlannedQuestions } from "./question-plan.ts";
 /** An answer less probable than this is not worth mentioning. */
 const LEAST_CHANCE = 0.05;
 
-export interface TurningAnswer {
+interface TurningAnswer {
   readonly question: string;
   readonly answer: string;
   /** P(this answer), given that something is told. */
