@@ -15,7 +15,7 @@ export function plainText(reply: Reply): string {
 }
 
 /** One block as lines. */
-export function plainBlock(block: Block): string {
+function plainBlock(block: Block): string {
   switch (block.kind) {
     case "text":
       return block.text;

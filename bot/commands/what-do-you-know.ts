@@ -28,7 +28,7 @@ export function whatDoYouKnow(scene: Scene): readonly Block[] {
 }
 
 /** One line a report: feature, value, the words it rests on, and whether another member said it. */
-export function factLines(part: PartKind, kept: Case): readonly string[] {
+function factLines(part: PartKind, kept: Case): readonly string[] {
   return kept.facts.reports.flatMap((report) => {
     const feature = featureById(part, report.feature);
     if (feature === undefined) return [];

@@ -98,7 +98,7 @@ function foretold(assessed: Assessed, table: QuestionTable, feature: Feature): r
 }
 
 /** The largest share of owners who see one state for another; undefined for measurements and dates. */
-export function misreadRate(feature: Feature): number | undefined {
+function misreadRate(feature: Feature): number | undefined {
   if (feature.kind !== "states") return undefined;
   if (typeof feature.misread === "number") return feature.misread;
   return feature.misread.reduce((most, { rate }) => Math.max(most, rate), 0);

@@ -47,7 +47,7 @@ function wishes(knowledge: Knowledge, begun: Change, reading: MessageReading, sp
   return reading.intents.reduce<Change>((change, intent) => {
     switch (intent.kind) {
       case "undo":
-        return undo(knowledge.handbook.parts, change);
+        return undo(knowledge.handbook, change);
       case "start-over":
         return startOver(change);
       case "withdraw":

@@ -31,6 +31,7 @@ import { questionBlock } from "./say-question.ts";
 import { hasEvidence, sayStanding } from "./say-standing.ts";
 import { sayTradeAnswer } from "./say-trade-answer.ts";
 import { sayBrokenDates, sayReason } from "./say-trouble.ts";
+import { sayWayOut } from "./say-way-out.ts";
 import { summaryOf } from "./summary.ts";
 import type { Turn } from "./turn.ts";
 import { understoodBlock } from "./understood.ts";
@@ -147,7 +148,7 @@ function asked(knowledge: Knowledge, turn: Turn): readonly Block[] {
   const reason = assessed === undefined || isSame ? undefined : sayReason(assessed, question);
   const cautions =
     isSame || question.about !== "feature" ? undefined : sayCautions(question.feature, before.warned);
-  return [reason, cautions, block].filter((one) => one !== undefined);
+  return [reason, cautions, block, sayWayOut(before, kept.facts)].filter((one) => one !== undefined);
 }
 
 // When this case has its answer, the ones that wait are one press away.

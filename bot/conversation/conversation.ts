@@ -6,7 +6,7 @@ import { z } from "zod";
 import { Case, type CaseFacts, noFacts } from "./case.ts";
 
 /** Raised when the shape of a kept conversation changes; older ones are then read by their own rules. */
-export const conversationVersion = 1;
+const conversationVersion = 1;
 
 export const Conversation = z
   .strictObject({

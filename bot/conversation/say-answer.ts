@@ -11,7 +11,7 @@ import { effortWords } from "./phrases/effort.ts";
 import { kindItWasBuiltWithClass, notInHandbookWords } from "./phrases/goals.ts";
 import { withThe } from "./phrases/grammar.ts";
 import { stillTheOne } from "./phrases/standing.ts";
-import { nothingFits, oddOnesOut, photographTheOddOne } from "./phrases/trouble.ts";
+import { nothingFits, oddOnesOut, writtenUp } from "./phrases/trouble.ts";
 import { byInformation } from "./question-worth.ts";
 import { sayEvidence } from "./say-evidence.ts";
 import { sayForYourCar } from "./say-for-your-car.ts";
@@ -122,7 +122,7 @@ function nothingFitsBlocks(knowledge: Knowledge, assessed: Assessed): readonly B
         part.variants.length,
         best === undefined ? "" : `${withThe(best.name)}, ${sayProbability(best.probability)}`,
       ),
-      odd.length === 0 ? undefined : `${oddOnesOut(odd)} ${photographTheOddOne}`,
+      odd.length === 0 ? writtenUp : `${oddOnesOut(odd)} ${writtenUp}`,
     ]),
     ...sayEvidence(knowledge.handbook, assessed),
   ];

@@ -14,7 +14,7 @@ export function sayCautions(feature: Feature, warned: readonly string[]): Block 
     .filter((id) => warned.includes(id))
     .flatMap((id) => cautionById(id) ?? [])
     .map(({ line }) => asSaidBefore(openingOf(line)));
-  return whole.length + short.length === 0 ? undefined : { kind: "cautions", lines: [...whole, ...short] };
+  return whole.length + short.length === 0 ? undefined : { kind: "cautions", lines: [...short, ...whole] };
 }
 
 /** The cautions in full, and last who decides; empty when none of the ids is known. */

@@ -4,9 +4,12 @@ import type { Assessed } from "./assessed.ts";
 import { carForGoal } from "./car-for-goal.ts";
 import { saysLittle } from "./phrases/standing.ts";
 import { sayReported } from "./say-value.ts";
+import { shownDuel } from "./shown-duel.ts";
 
 /** Half the sum of all changes in the ranking; below it a fact says little. Ours, no source. */
 const littleShift = 0.05;
+/** A fact of this weight speaks, even where it cannot move a settled ranking. Ours, no source. */
+const quietBans = 0.2;
 /** More facts than this at once are not judged one by one. */
 const mostJudged = 2;
 
@@ -15,12 +18,14 @@ export function sayLittleTold(assessed: Assessed, justTold: readonly string[]): 
   const { question, part, facts } = assessed;
   if (question?.about !== "feature" || question.because.kind !== "next") return undefined;
   if (justTold.length > mostJudged) return undefined;
-  const names = justTold
-    .filter((id) => shiftBy(assessed, id) < littleShift)
-    .flatMap((id) => {
-      const feature = featureById(part, id);
-      return feature === undefined ? [] : [sayReported(feature, facts.reports)];
-    });
+  const weights = shownDuel(assessed)?.weights ?? [];
+  const isQuiet = (id: string) =>
+    Math.abs(weights.find((one) => one.feature === id)?.bans ?? 0) < quietBans &&
+    shiftBy(assessed, id) < littleShift;
+  const names = justTold.filter(isQuiet).flatMap((id) => {
+    const feature = featureById(part, id);
+    return feature === undefined ? [] : [sayReported(feature, facts.reports)];
+  });
   return names.length === 0 ? undefined : saysLittle(names);
 }
 

@@ -78,7 +78,7 @@ function carQuestion(cars: Cars, facts: CaseFacts, ask: CarQuestion): QuestionBl
 }
 
 /** Trims sold with a model; all of them while the model is unknown. */
-export function trimsOf(cars: Cars, model: string | undefined): Cars["trims"] {
+function trimsOf(cars: Cars, model: string | undefined): Cars["trims"] {
   return model === undefined
     ? cars.trims
     : cars.trims.filter((trim) => trim.models.length === 0 || trim.models.includes(model));

@@ -28,9 +28,9 @@ import { variantName } from "./say-variant.ts";
 const worthNaming = 0.05;
 const mostNamed = 3;
 /** From here on "not in the handbook" is mentioned (identification method, section 8). */
-export const unknownWorthMentioning = 0.2;
+const unknownWorthMentioning = 0.2;
 /** Below this many bits the answer rests on the car alone (identification method, section 8). */
-export const movedEnoughBits = 0.25;
+const movedEnoughBits = 0.25;
 
 type StandingItem = Extract<Block, { kind: "standing" }>["items"][number];
 

@@ -8,6 +8,7 @@ import {
   parseDateText,
   stateName,
   type Variant,
+  variantById,
 } from "../../knowledge/index.ts";
 import { listed } from "./phrases/grammar.ts";
 import {
@@ -47,7 +48,7 @@ export function fittedTimes(variant: Variant): string | undefined {
 }
 
 /** When it could be bought over the counter; undefined when it could not. */
-export function soldTimes(variant: Variant): string | undefined {
+function soldTimes(variant: Variant): string | undefined {
   return spansInWords(variant.sold);
 }
 
@@ -66,7 +67,7 @@ export function whereItComesFrom(variant: Variant): string {
 
 /** The variant's name, or the id when the handbook has changed under the case. */
 export function variantName(part: PartKind, id: string): string {
-  return part.variants.find((variant) => variant.id === id)?.name ?? id;
+  return variantById(part, id)?.name ?? id;
 }
 
 function spansInWords(

@@ -1,5 +1,5 @@
 /** Which sources stand behind a statement, and how they are cited: short in brackets, long on request. */
-import type { Handbook, PartKind, Source } from "../../knowledge/index.ts";
+import { type Handbook, type PartKind, type Source, sourceById } from "../../knowledge/index.ts";
 import type { Block } from "../reply.ts";
 
 /** Source ids behind what the handbook says of a feature on these variants; the feature's own when the claims name none. */
@@ -40,5 +40,5 @@ export function sourcesBlock(handbook: Handbook, ids: readonly string[]): Block 
 }
 
 function sourcesById(handbook: Handbook, ids: readonly string[]): readonly Source[] {
-  return [...new Set(ids)].flatMap((id) => handbook.sources.filter((source) => source.id === id));
+  return [...new Set(ids)].flatMap((id) => sourceById(handbook, id) ?? []);
 }

@@ -5,8 +5,6 @@ import { capitalised, listed, numberInWords, sentence, withThe } from "./grammar
 export const answerLine = (probability: string, name: string) => `${capitalised(probability)}: ${name}.`;
 export const whichItIs = (name: string, probability: string) =>
   `Which one: ${withThe(name)}, ${probability}.`;
-export const forIt = "For it";
-export const againstIt = "Against it";
 export const saysNothingEitherWay = (facts: readonly string[], more: number) =>
   `Says little either way: ${listed(more > 0 ? [...facts, `${numberInWords(more)} more`] : facts)}.`;
 

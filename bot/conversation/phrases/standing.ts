@@ -16,6 +16,4 @@ export const noVerdictYet = (one: string, other: string, features: readonly stri
     ? `No verdict: it lies between ${withThe(one)} and ${withThe(other)}, and nothing that I may still ask tells them apart.`
     : `No verdict: it lies between ${withThe(one)} and ${withThe(other)}. What tells them apart: ${listed(features)}.`;
 export const closestKind = (name: string, probability: string) => `Closest kind: ${name}, ${probability}.`;
-export const builtWithKind = (probability: string) =>
-  `It is the kind the car was built with: ${probability}.`;
 export const stillTheOne = (probability: string) => `That it is still the one it left with: ${probability}.`;

@@ -22,6 +22,7 @@ export const datedMark = (feature: string, date: string) => `the ${feature} (${d
 export const nothingFits = (part: string, variants: number, best: string) =>
   `What you describe fits none of the ${numberInWords(variants)} kinds of ${part} in the handbook well (best: ${best}).`;
 export const oddOnesOut = (facts: readonly string[]) =>
-  facts.length === 1 ? `The odd one out is: ${facts[0]}.` : `The odd ones out are: ${listed(facts)}.`;
-export const photographTheOddOne =
-  "Please photograph that and any mark. “Ask a keeper” writes your notes up for somebody who may know it.";
+  facts.length === 1
+    ? `The odd one out is ${facts[0]}. Please photograph it and any mark.`
+    : `The odd ones out are ${listed(facts)}. Please photograph them and any mark.`;
+export const writtenUp = "“Ask a keeper” writes your notes up for somebody who may know it.";

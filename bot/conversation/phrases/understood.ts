@@ -56,7 +56,6 @@ export const notYourCar = "What you say of the car I leave aside: this case is a
 export const serialMasked = "I keep the chassis number only masked.";
 
 export const didYouMean = (words: string, meant: string) => `${quoted(words)}: did you mean ${meant}?`;
-export const yesMeant = (meant: string) => `yes, ${meant}`;
 
 export const goalChanged = (goal: string) => `You want to know ${goal}.`;
 

@@ -19,7 +19,6 @@ export const soldWords = (times: string) => `sold ${times}`;
 export const compareCaption = (names: string) => `${names}, side by side`;
 export const originRow = "comes from";
 export const materialRow = "material";
-export const mountingRow = "mounting";
 export const toldApartLead = "What tells them apart, best first for the effort:";
 export const toldApartLine = (feature: string, check: string, effort: string, sources: string) =>
   [`${feature} (${effort}): ${check}`, sources].filter((piece) => piece !== "").join(" ");
