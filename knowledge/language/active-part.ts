@@ -6,10 +6,12 @@ import type { Lexicon } from "./lexicon.ts";
 import type { Meaning } from "./meaning.ts";
 import type { ReadingContext } from "./message-reading.ts";
 import type { Spotted } from "./spot-terms.ts";
+import type { Token } from "./tokens.ts";
 
 export interface PartView {
   readonly lexicon: Lexicon;
   readonly context: ReadingContext;
+  readonly tokens: readonly Token[];
   readonly clauses: readonly Clause[];
   readonly spotted: readonly Spotted[];
   /** The clause of each token. */
@@ -31,25 +33,58 @@ function partsNamed(spotted: Spotted): readonly string[] {
  * The part a phrase names when `inHand` is spoken of: "the wheel" after "steering wheel" is still that one, and a
  * word that is a feature of the part in hand ("rim") does not change the subject.
  */
-function partNamed(spotted: Spotted, lexicon: Lexicon, inHand: string | undefined): string | undefined {
+function partNamed(
+  spotted: Spotted,
+  words: readonly string[],
+  lexicon: Lexicon,
+  inHand: string | undefined,
+): string | undefined {
   const named = partsNamed(spotted);
   if (inHand !== undefined) {
     const isOwnWord = spotted.phrase.meanings.some((each) => "part" in each && each.part === inHand);
-    const isShortName = spotted.phrase.stems.every((stem) => lexicon.parts.get(inHand)?.nameWords.has(stem));
+    const isShortName = words.every((word) => lexicon.parts.get(inHand)?.nameWords.has(word));
     if (named.length > 0 && (isOwnWord || isShortName)) return inHand;
+    // A variant's nickname ("cheap copy") changes the subject only if it holds the name of its part.
+    if (!named.every((part) => namesPartItself(spotted, words, part, lexicon))) return undefined;
   }
   const [only] = named;
   return named.length === 1 ? only : undefined;
 }
 
+function namesPartItself(
+  spotted: Spotted,
+  words: readonly string[],
+  part: string,
+  lexicon: Lexicon,
+): boolean {
+  const isPartName = spotted.phrase.meanings.some((each) => each.kind === "part" && each.part === part);
+  return isPartName || words.some((word) => lexicon.parts.get(part)?.nameWords.has(word));
+}
+
 /** The part each phrase names, in order, the subject running on from the case in hand. */
 export function partMentions(view: PartView): readonly (string | undefined)[] {
+  const plainly = plainlyNamed(view.spotted);
   let inHand = view.context.part;
   return view.spotted.map((spotted) => {
-    const part = partNamed(spotted, view.lexicon, inHand);
+    const words = spotted.used.map((token) => view.tokens[token]?.folded ?? "");
+    // "The rim of the steering wheel": a word of the part named plainly later is no other part.
+    const owner = inHand ?? plainly.find((part) => isWordOf(spotted, part));
+    const part = partNamed(spotted, words, view.lexicon, owner);
     if (part !== undefined) inHand = part;
     return part;
   });
+}
+
+/** Parts named by phrases that can mean nothing else, in order. */
+function plainlyNamed(spotted: readonly Spotted[]): readonly string[] {
+  return spotted.flatMap(({ phrase }) => {
+    const [first] = phrase.meanings;
+    return phrase.meanings.length === 1 && first?.kind === "part" ? [first.part] : [];
+  });
+}
+
+function isWordOf({ phrase }: Spotted, part: string): boolean {
+  return phrase.meanings.some((each) => each.kind !== "part" && "part" in each && each.part === part);
 }
 
 /** The part each clause speaks of; undefined where nothing tells. */
@@ -75,7 +110,7 @@ export function partsByClause(view: PartView): readonly (string | undefined)[] {
   });
 }
 
-/** The one part to which every unambiguous phrase points; one short phrase alone is too little to go by. */
+/** The part to which the unambiguous phrases point, twice as strongly as to any other; one short phrase is too little. */
 function impliedPart(spotted: readonly Spotted[]): string | undefined {
   const pointed = new Map<string, number>();
   for (const { phrase } of spotted) {
@@ -85,8 +120,9 @@ function impliedPart(spotted: readonly Spotted[]): string | undefined {
     const telling = phrase.stems.filter((stem) => numberOf(stem) === undefined);
     pointed.set(only, (pointed.get(only) ?? 0) + telling.length);
   }
-  const [only] = pointed;
-  return pointed.size === 1 && only !== undefined && only[1] >= 2 ? only[0] : undefined;
+  const [first, second] = [...pointed].sort(([, one], [, other]) => other - one);
+  if (first === undefined || first[1] < 2) return undefined;
+  return first[1] >= 2 * (second?.[1] ?? 0) ? first[0] : undefined;
 }
 
 function partOfMeaning(meaning: Meaning): readonly string[] {

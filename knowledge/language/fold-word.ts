@@ -100,6 +100,6 @@ export function baseForms(folded: string): readonly string[] {
   if (folded.endsWith("ing") && folded.length > 5) bases.push(folded.slice(0, -3), `${folded.slice(0, -3)}e`);
   if (/([bdgmnprt])\1(?:ed|ing)$/.test(folded)) bases.push(folded.replace(/([bdgmnprt])\1(?:ed|ing)$/, "$1"));
   if (folded.endsWith("ish") && folded.length > 5) bases.push(folded.slice(0, -3));
-  if (folded.length > 4) bases.push(`${folded}ed`, `${folded}d`);
+  if (folded.length > 4) bases.push(`${folded}ed`, `${folded}d`, `${folded}ing`);
   return bases;
 }

@@ -15,7 +15,7 @@ export const goalPatterns: readonly (readonly [Goal, RegExp])[] = [
   ],
   [
     "genuine",
-    /\b(?:genuine|legit|legitimate|authentic|kosher|bona fide|the real (?:deal|thing|mccoy|one)|(?:is|are|it|they|these|this|that|one|its) (?:it |they |this |that |these |the |a |my )?(?:\w+ )?(?:real|fake|fakes|repro|repros|reproductions?|copy|copies|originals?|replica|replicas|pukka|proper|right un|wrong un)|real or (?:not|fake|repro|copy)|(?:original|oem|factory|works) or (?:\w+ ){0,2}(?:repro|copy|fake|reproduction|aftermarket|not)|(?:repro|copy|fake|reproduction) or (?:\w+ ){0,3}(?:original|real|genuine|oem|factory|works|not)|been had|been done|been sold a pup|ripped off|a wrong one)\b/,
+    /\b(?:genuine|legit|legitimate|authentic|kosher|bona fide|the real (?:deal|thing|mccoy|one)|(?:is|are|it|they|these|this|that|one|its) (?:it |they |this |that |these |the |a |my )?(?:\w+ )?(?:real|fake|fakes|repro|repros|reproductions?|copy|copies|originals?|replicas?|remakes?|replicas|pukka|proper|right un|wrong un)|(?:oem|original|works|factory) or (?:one of )?(?:the )?(?:\w+ )?(?:remakes?|copies|repros)|real or (?:not|fake|repro|copy)|(?:original|oem|factory|works) or (?:\w+ ){0,2}(?:repro|copy|fake|reproduction|aftermarket|not)|(?:repro|copy|fake|reproduction) or (?:\w+ ){0,3}(?:original|real|genuine|oem|factory|works|not)|been had|been done|been sold a pup|ripped off|a wrong one)\b/,
   ],
   [
     "right-for-car",
@@ -23,7 +23,7 @@ export const goalPatterns: readonly (readonly [Goal, RegExp])[] = [
   ],
   [
     "which-variant",
-    /\b(?:(?:which|what) (?:one|type|version|variant|kind|sort|mark|generation|style|pattern|\w+(?: \w+)?) (?:of (?:\w+ ){1,3})?(?:is|are|do|have|has|did|would|am|could) (?:this|it|these|they|that|i|we|mine|those|my)|(?:which|what) (?:is|are|have) (?:it|this|these|they|that|those|i|we)\b|which(?: one| type| version| of (?:them|the \w+))?$|(?:what|which) (?:\w+ )?(?:have|ve) i got|identif(?:y|ication|ied|ying)|^id\b|\bid (?:this|these|help|my|on|please|for)|(?:help|need) (?:\w+ )?(?:id|identifying|identification)|what (?:is it|are they|it is|they are|this is|these are|i have|ive got|i ve got|i bought|id)|which (?:it is|one it is|they are|one this is|one i have|ones i have|i have)|work out (?:what|which)|figure out (?:what|which)|tell me (?:what|which)|know what (?:it|they|this|these|i)|whats this|what s this|which spoiler|which mirror|which wheel|name that|any idea what|can (?:anyone|you|someone|anybody) (?:identify|id|tell me what))\b/,
+    /\b(?:(?:which|what) (?:one|type|version|variant|kind|sort|mark|generation|style|pattern|\w+(?: \w+)?) (?:of (?:\w+ ){1,3})?(?:is|are|do|have|has|did|would|am|could) (?:this|it|these|they|that|i|we|mine|those|my)|(?:which|what) (?:is|are|have) (?:it|this|these|they|that|those|i|we)\b|which(?: one| type| version| of (?:them|the \w+))?$|(?:what|which) (?:\w+ )?(?:have|ve) i got|identif(?:y|ication|ied|ying)|^id (?:this|these|please|help|needed|on)|\bid (?:this|these|help|my|on|please|for)|(?:help|need) (?:\w+ )?(?:id|identifying|identification)|what (?:is it|are they|it is|they are|this is|these are|i have|ive got|i ve got|i bought|id)|which (?:it is|one it is|they are|one this is|one i have|ones i have|i have)|work out (?:what|which)|figure out (?:what|which)|tell me (?:what|which)|know what (?:it|they|this|these|i)|whats this|what s this|which spoiler|which mirror|which wheel|name that|any idea what|can (?:anyone|you|someone|anybody) (?:identify|id|tell me what))\b/,
   ],
 ];
 

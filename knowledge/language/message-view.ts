@@ -52,7 +52,7 @@ export function viewMessage(text: Readable, lexicon: Lexicon, context: ReadingCo
   const settle = (phrases: readonly Spotted[]): readonly Spotted[] =>
     withSharedNouns(longestFirst(phrases), tokens, lexicon);
   // Once the part is known, phrases of other parts no longer stand in the way of its own.
-  const partOf = partsByClause({ lexicon, context, clauses, clauseOf, spotted: settle(found) });
+  const partOf = partsByClause({ lexicon, context, tokens, clauses, clauseOf, spotted: settle(found) });
   const spotted = settle(found.filter((phrase) => concerns(phrase, partOf[clauseOf[phrase.from] ?? 0])));
   return {
     lexicon,
@@ -64,7 +64,7 @@ export function viewMessage(text: Readable, lexicon: Lexicon, context: ReadingCo
     spotted,
     phrasesAt: grouped(spotted, (each) => each.used),
     featuresNamed: grouped(spotted, featureIds),
-    mentioned: partMentions({ lexicon, context, clauses, clauseOf, spotted }),
+    mentioned: partMentions({ lexicon, context, tokens, clauses, clauseOf, spotted }),
     taken,
     clauseOf,
     partOf,

@@ -1,5 +1,6 @@
 // What the speaker says about states: each phrase that names a state, decided to one part and one feature by the
 // words around it, with whether it was denied. Several readings are left aside, never guessed.
+import { stemsOf } from "./lexicon.ts";
 import type { MessageView } from "./message-view.ts";
 import { type Negation, negationsIn } from "./negation.ts";
 import type { Spotted } from "./spot-terms.ts";
@@ -75,9 +76,21 @@ function decideState(
   const isThin =
     spotted.phrase.isGeneral || (best.candidate.part === null && spotted.phrase.stems.length === 1);
   if (isThin && best.support === 0) return undefined;
+  if (best.support === 0 && isWordOfAsked(view, spotted, best.candidate)) return "several";
   if (second !== undefined && second.support === best.support)
     return spotted.phrase.isGeneral ? undefined : "several";
   return best.candidate;
+}
+
+/** "ABS" in answer to a question about the material mark is not about the housing. */
+function isWordOfAsked(view: MessageView, spotted: Spotted, candidate: Candidates): boolean {
+  const { askedFeature } = view.context;
+  if (askedFeature === undefined || candidate.part === null || candidate.feature === askedFeature)
+    return false;
+  const feature = view.lexicon.parts.get(candidate.part)?.features.get(askedFeature)?.feature;
+  if (feature?.kind !== "states") return false;
+  const words = new Set(feature.states.flatMap((state) => [state.name, ...state.also]).flatMap(stemsOf));
+  return spotted.phrase.stems.every((stem) => words.has(stem));
 }
 
 /** Readings within the part the clause speaks of; without one, only a reading that all parts share. */

@@ -1,7 +1,7 @@
 // Per part kind: which feature a loose word points to, and which state a word tells apart within its feature.
 // These never make a fact alone; they decide between readings, and read short answers to a question just asked.
 import type { Feature, PartKind } from "../handbook/schema.ts";
-import { glueWords } from "./common-words.ts";
+import { glueWords, isGeneralWord } from "./common-words.ts";
 import { type Polarity, polarityOf } from "./polarity.ts";
 import { tokenise } from "./tokens.ts";
 
@@ -10,15 +10,19 @@ export interface FeatureWords {
   readonly polarity: Polarity;
   /** Words that speak for one of its states. */
   readonly tellingWords: ReadonlyMap<string, string>;
+  /** Those of them that are all a name has to tell ("round" of "round tips"). */
+  readonly soleWords: ReadonlySet<string>;
 }
 
 export interface PartWords {
   readonly part: PartKind;
   readonly features: ReadonlyMap<string, FeatureWords>;
-  /** Words of the part's own names. */
+  /** Words of the part's own names as written: "wheel" of "steering wheel", not "wheels". */
   readonly nameWords: ReadonlySet<string>;
   /** Words of feature names, and the features whose names hold them. */
   readonly cues: ReadonlyMap<string, ReadonlySet<string>>;
+  /** Words that tell one state of one feature and stand nowhere else in the part's words. */
+  readonly distinctive: ReadonlyMap<string, { readonly feature: string; readonly state: string }>;
   /** Main nouns of feature names ("mark") that speak of one feature of the part and hardly of another. */
   readonly heads: ReadonlyMap<string, string>;
 }
@@ -31,12 +35,56 @@ export function compilePartWords(part: PartKind): PartWords {
     }
   }
   const features = new Map(part.features.map((feature) => [feature.id, featureWords(feature)]));
-  const nameWords = new Set([part.name, ...part.also].flatMap(tellingStems));
-  return { part, features, nameWords, cues, heads: mainNouns(part) };
+  const nameWords = new Set(
+    [part.name, ...part.also].flatMap((name) => tokenise(name).map((token) => token.folded)),
+  );
+  return {
+    part,
+    features,
+    nameWords,
+    cues,
+    distinctive: distinctiveWords(features, cues),
+    heads: mainNouns(part),
+  };
 }
 
 function featureWords(feature: Feature): FeatureWords {
-  return { feature, polarity: polarityOf(feature), tellingWords: tellingWords(feature) };
+  const telling = tellingWords(feature);
+  return {
+    feature,
+    polarity: polarityOf(feature),
+    tellingWords: telling,
+    soleWords: soleWords(feature, telling),
+  };
+}
+
+function soleWords(feature: Feature, telling: ReadonlyMap<string, string>): ReadonlySet<string> {
+  const sole = new Set<string>();
+  const own = new Set([feature.name, ...feature.also].flatMap(tellingStems));
+  for (const name of stateNames(feature)) {
+    const words = tellingStems(name).filter((stem) => !own.has(stem) && telling.has(stem));
+    const [only] = words;
+    if (words.length === 1 && only !== undefined) sole.add(only);
+  }
+  return sole;
+}
+
+function distinctiveWords(
+  features: ReadonlyMap<string, FeatureWords>,
+  cues: ReadonlyMap<string, ReadonlySet<string>>,
+): PartWords["distinctive"] {
+  const uses = new Map<string, Set<string>>();
+  for (const [id, { feature }] of features) {
+    for (const stem of stateNames(feature).flatMap(tellingStems)) addTo(uses, stem, id);
+  }
+  const distinctive = new Map<string, { feature: string; state: string }>();
+  for (const [stem, ids] of uses) {
+    const [feature = ""] = ids;
+    const state = features.get(feature)?.tellingWords.get(stem);
+    if (ids.size > 1 || state === undefined || cues.has(stem) || isGeneralWord(stem)) continue;
+    distinctive.set(stem, { feature, state });
+  }
+  return distinctive;
 }
 
 /** A word tells a state when it stands in at least twice as many of its names as of any other state's. */
@@ -70,7 +118,7 @@ function mainNouns(part: PartKind): ReadonlyMap<string, string> {
     const [entry, rival] = [...byFeature].sort(([, one], [, other]) => other - one);
     if (entry === undefined) continue;
     const [feature, times] = entry;
-    const others = Math.max(2 * (rival?.[1] ?? 0), 1 + usesOutside(inStates.get(stem), feature), 2);
+    const others = Math.max(1.5 * (rival?.[1] ?? 0), 1 + usesOutside(inStates.get(stem), feature), 2);
     if (times >= others) heads.set(stem, feature);
   }
   return heads;

@@ -10,9 +10,14 @@ export interface Quantity extends Span {
   /** Null when no unit was said. */
   readonly unit: MeasurementUnit | null;
   readonly instrument?: Instrument;
+  /** The thirty characters behind it. */
+  readonly after: string;
 }
 
-const number = String.raw`(?:\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d+[.,]\d+|\d+(?:[ -]\d{1,2}\/\d{1,2})|\d{1,2}\/\d{1,2}|\d+)`;
+const small =
+  "one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|twenty";
+const share = "half|quarter|third|eighth|(?:one|three) quarters?|(?:one|three|five|seven) eighths?";
+const number = String.raw`(?:(?:\d+|${small}) and (?:a |an )?(?:${share})|\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d+[.,]\d+|\d+(?: and| &)?[ -]\d{1,2}\/(?:2|4|8|16|32|64)(?!\d)|\d{1,2}\/(?:2|4|8|16|32|64)(?!\d)|\d+)`;
 const unitWord = `(?:mm|millimet(?:er|re)s?|mils?|cm|cms|centimet(?:er|re)s?|met(?:er|re)s?|m|inch(?:es)?|ins?|"|''|ft|foot|feet|'|thou|kgs?|kilos?|kilogram(?:me)?s?|grams?|grammes?|gr|g|lbs?|pounds?|oz|ounces?)`;
 const spread = String.raw`(?:-|to|and|or|\.\.)`;
 const pattern = new RegExp(
@@ -73,6 +78,7 @@ function quantityOf(match: RegExpMatchArray, text: string): Quantity | undefined
     value: base.value,
     halfWidth: base.halfWidth * (isLoose ? 2 : 1),
     unit: base.unit,
+    after: text.slice(end, end + 30),
     ...(instrument === undefined ? {} : { instrument }),
   };
 }
@@ -146,7 +152,9 @@ interface ParsedNumber {
 
 /** "17 3/8" is 17.375 ± 1/16; "1,180" is a thousand, "44,5" a decimal. Undefined for a fraction over nought. */
 export function parseNumber(written: string): ParsedNumber | undefined {
-  const fraction = /^(?:(\d+)[ -])?(\d{1,2})\/(\d{1,2})$/.exec(written);
+  const spoken = spokenNumber(written);
+  if (spoken !== undefined) return spoken;
+  const fraction = /^(?:(\d+)(?: and| &)?[ -])?(\d{1,2})\/(\d{1,2})$/.exec(written);
   if (fraction !== null) {
     const below = Number(fraction[3]);
     if (below === 0 || Number(fraction[2]) >= below) return undefined;
@@ -159,6 +167,28 @@ export function parseNumber(written: string): ParsedNumber | undefined {
   if (!Number.isFinite(value) || value <= 0 || value > 1e6) return undefined;
   const decimals = plain.split(".")[1]?.length ?? 0;
   return { value, halfWidth: 0.5 * 10 ** -Math.min(decimals, 6) };
+}
+
+const shares: readonly (readonly [RegExp, number, number])[] = [
+  [/half/, 1, 2],
+  [/third/, 1, 3],
+  [/three quarter/, 3, 4],
+  [/quarter/, 1, 4],
+  [/seven eighth/, 7, 8],
+  [/five eighth/, 5, 8],
+  [/three eighth/, 3, 8],
+  [/eighth/, 1, 8],
+];
+
+/** "Four and a quarter", "25 and three eighths". */
+function spokenNumber(written: string): ParsedNumber | undefined {
+  const [whole = "", part] = written.toLowerCase().split(" and ", 2);
+  const found = part === undefined || /\d/.test(part) ? undefined : shares.find(([form]) => form.test(part));
+  if (found === undefined) return undefined;
+  const words = small.split("|");
+  const count = /^\d+$/.test(whole) ? Number(whole) : words.indexOf(whole) + 1;
+  const [, above, below] = found;
+  return { value: count + above / below, halfWidth: 1 / (2 * below) };
 }
 
 const instruments: readonly (readonly [RegExp, Instrument])[] = [

@@ -110,8 +110,7 @@ function withShortAnswer(
 ): readonly FeatureFinding[] {
   const asked = view.context.askedFeature;
   if (asked === undefined || findings.some((finding) => finding.feature === asked)) return findings;
-  const isUnseen = intents.some((intent) => intent.kind === "cannot-tell" || intent.kind === "how-to-check");
-  const answer = isUnseen ? undefined : readShortAnswer(view, intents);
+  const answer = readShortAnswer(view, intents);
   return answer === undefined ? findings : [...findings, answer];
 }
 

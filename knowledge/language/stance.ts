@@ -10,6 +10,8 @@ import {
   otherCarCues,
   ownEyesCues,
   thinksCues,
+  unseenCues,
+  wishCues,
 } from "./cue-words.ts";
 
 export type Aside = "hearsay" | "question" | "another-car";
@@ -32,7 +34,7 @@ export function stancesOf(
     if (isNewSentence || clause.join === "contrast" || ownEyesCues.test(clause.text)) running = undefined;
     const own = isQuoted(clause) ? "hearsay" : ownAside(clause, clauses, at);
     if (own !== undefined) running = own;
-    asides.push(running);
+    asides.push(running ?? (unseenCues.test(clause.text) ? "question" : undefined));
   });
   spreadTrailing(clauses, asides);
   return clauses.map((clause, at) => ({ aside: asides[at], certainty: certaintyOf(clauses, at, clause) }));
@@ -40,18 +42,26 @@ export function stancesOf(
 
 function ownAside(clause: Clause, clauses: readonly Clause[], at: number): Aside | undefined {
   if (isQuestion(clause, clauses, at)) return "question";
+  if (wishCues.test(clause.text)) return "question";
   if (hearsayCues.test(clause.text)) return "hearsay";
-  if (otherCarCues.test(clause.text) && !ownEyesCues.test(clause.text)) return "another-car";
+  if (otherCarCues.test(clause.text.replace(placeOfNorm, "")) && !ownEyesCues.test(clause.text))
+    return "another-car";
   return undefined;
 }
 
+/** "Does it matter that the gel coat is grey": what follows "that" is so. */
+const factive =
+  /\b(?:does it matter|is it (?:normal|odd|strange|a problem|bad|wrong|usual|ok|okay)|should i (?:worry|mind|be worried)|does it mean anything) that\b/;
+/** "Where the number should be" is a place, not a rule. */
+const placeOfNorm = /\bwhere (?:\w+ ){1,5}(?:should|ought to) (?:be|have been)\b/;
 const openers = /^(?:(?:and|so|but|or|well|ok|okay|also|then|now|hi|hello|hey|please|just|anyway|only) )+/;
 const showsOwnPart = /\b(?:this|these|that|those|i (?:have|ve|got)|ive|mine|my|is it|are they)\b/;
 
 function isQuestion(clause: Clause, clauses: readonly Clause[], at: number): boolean {
   if (isTagged(clauses, at)) return false;
   if (clause.join !== "sentence" && tellsWhileAsking(clauses, at)) return false;
-  const text = clause.text.replace(openers, "");
+  if (factive.test(clause.text)) return false;
+  const text = clause.text.replace(placeOfNorm, "there").replace(openers, "");
   const [first = ""] = text.split(" ", 1);
   if (embeddedQuestionCues.test(clause.text)) return true;
   const isWh = cueWords.interrogative.has(first) && !cueWords.polar.has(first);
@@ -59,7 +69,7 @@ function isQuestion(clause: Clause, clauses: readonly Clause[], at: number): boo
   const endsAsked = isAskedSentence(clauses, at);
   if (isWh) return endsAsked || clause.text.split(" ").length <= 12;
   if (cueWords.polar.has(first)) return endsAsked || looksInverted(text);
-  return clause.isAsked && !isTag(clause.text) && !isHeading(clause, clauses[at + 1]);
+  return clause.isAsked && !clause.isDoubted && !isTag(clause.text) && !isHeading(clause, clauses[at + 1]);
 }
 
 /** "Which spoiler is this with the rough inside?" tells of the part while it asks. */
@@ -142,6 +152,7 @@ function certaintyOf(clauses: readonly Clause[], at: number, clause: Clause): nu
   const next = clauses[at + 1];
   const previous = clauses[at - 1];
   let certainty = isTagged(clauses, at) ? certainties.thinks : doubtIn(clause.text);
+  if (clause.isDoubted) certainty = certainties.maybe;
   if (next !== undefined && next.sentence === clause.sentence && isOnlyDoubt(next)) {
     certainty = Math.min(certainty, doubtIn(next.text));
   }
