@@ -30,5 +30,5 @@ export function cautionsBlock(ids: readonly string[]): Block | undefined {
 }
 
 function openingOf(line: string): string {
-  return line.split(/[:;]/)[0] ?? line;
+  return (line.split(/[:;(]/)[0] ?? line).trim();
 }

@@ -27,9 +27,9 @@ function besideVerdict(assessed: Assessed): string | undefined {
   if (variant === undefined) return undefined;
   if (facts.car.built === undefined) {
     const times = fittedTimes(variant);
-    return times === undefined
-      ? words.carNotToldAndNeverFitted(variant.name)
-      : words.carNotTold(variant.name, times);
+    if (times === undefined) return words.carNotToldAndNeverFitted(variant.name);
+    const isUnknown = facts.unanswerable.includes("car.built");
+    return isUnknown ? words.carNotKnown(variant.name, times) : words.carNotTold(variant.name, times);
   }
   const shares = sharesLargestFirst(assessed)
     .filter((one, index) => index === 0 || one.share >= worthASentence)

@@ -19,6 +19,7 @@ import {
   noVerdictYet,
   restsOnCar,
   restsOnCommonness,
+  restsOnDate,
   standingLead,
 } from "./phrases/standing.ts";
 import { sayLittleTold } from "./say-little-told.ts";
@@ -112,7 +113,7 @@ function remarks(assessed: Assessed, justTold: readonly string[]): readonly stri
   return [
     closest(assessed),
     sayLittleTold(assessed, justTold),
-    restsOn(assessed),
+    hasEvidence(assessed) ? restsOn(assessed) : undefined,
     notVerdict(assessed),
     unknownMention(assessed),
   ].filter((line) => line !== undefined);
@@ -128,9 +129,11 @@ function closest({ goal, identification }: Assessed): string | undefined {
 
 /** The line that says the ranking rests on the car's date, when it does and there is something to rest. */
 export function restsOn(assessed: Assessed): string | undefined {
-  if (!hasEvidence(assessed) || assessed.identification.movedBits >= movedEnoughBits) return undefined;
-  const isDated = assessed.facts.car.built !== undefined && assessed.facts.car.isLoosePart !== true;
-  return isDated ? restsOnCar : restsOnCommonness;
+  if (assessed.identification.movedBits >= movedEnoughBits) return undefined;
+  const { car } = assessed.facts;
+  if (car.isLoosePart === true) return restsOnCommonness;
+  if (car.built !== undefined) return restsOnDate;
+  return (car.model ?? car.trim ?? car.market) === undefined ? restsOnCommonness : restsOnCar;
 }
 
 // While questions remain the doubt is obvious; without any left it has to be said.

@@ -24,6 +24,8 @@ export const stillSo = (was: string | undefined) =>
 // For your car
 export const carNotTold = (variant: string, periods: string) =>
   `For your car: you have not told me its build date. ${sentence(`${withThe(variant)} belongs to cars built ${periods}`)}`;
+export const carNotKnown = (variant: string, periods: string) =>
+  `For your car: its build date is not known. ${sentence(`${withThe(variant)} belongs to cars built ${periods}`)}`;
 export const carNotToldAndNeverFitted = (variant: string) =>
   `For your car: the works never fitted ${withThe(variant)}.`;
 export const carShouldHave = (date: string, shares: readonly string[]) =>

@@ -5,7 +5,8 @@ export const standingLead = "Where it stands";
 export const nothingSeenYet = "Before anything is looked at";
 export const asBuiltLead = "What the works fitted";
 
-export const restsOnCar = "This rests on your car's date, not on what you saw.";
+export const restsOnDate = "This rests on your car's date, not on what you saw.";
+export const restsOnCar = "This rests on what you told me of the car, not on what you saw.";
 export const restsOnCommonness =
   "So far this is only how common each kind is; nothing you told me moves it yet.";
 export const saysLittle = (facts: readonly string[]) => `That says little here: ${listed(facts)}.`;
