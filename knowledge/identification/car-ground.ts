@@ -63,7 +63,7 @@ function workOut(compiled: CompiledPart, car: CarDescription): CarGround {
     compiled.production,
     part.variants.length,
   );
-  const earliestSale = car.built ? midpoint(car.built) : compiled.productionSpan.from;
+  const earliestSale = car.built ? midpoint(built) : compiled.productionSpan.from;
   const prior = priorOf({
     part,
     completeness: compiled.handbook.cover.completeness,

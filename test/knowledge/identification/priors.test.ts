@@ -49,6 +49,16 @@ describe("the instants of a build date", () => {
   });
 });
 
+test("a build date with an open end reaches to the end of production", () => {
+  const { built } = carGround(compiledExample(), { built: { from: monthStart(1980, 1), to: Infinity } });
+  expect(built).toEqual({ from: monthStart(1980, 1), to: monthStart(1982, 1) });
+  const before = carGround(compiledExample(), { built: { from: -Infinity, to: monthStart(1979, 1) } });
+  expect(before.built).toEqual({ from: monthStart(1977, 1), to: monthStart(1979, 1) });
+  expect(carGround(compiledExample(), { built: { from: -Infinity, to: Infinity } }).built.from).toBeLessThan(
+    Infinity,
+  );
+});
+
 describe("the frequencies of a handbook", () => {
   const shares = (claimed: Record<string, string> | undefined, states = ["p", "q", "r"]): readonly number[] =>
     [...sharesOf(pseudoCounts(states, claimed))].map((share) => Math.round(share * 1e6) / 1e6);
