@@ -64,7 +64,7 @@ async function main(): Promise<void> {
     const context = { configuration, receiverFor, isReady: () => isReady };
     for (const door of doors) open.push(...(await opened(door, context, isTerminal)));
     isReady = true;
-    if (isTerminal) await talk(receiverFor("terminal"), handbooks, stop);
+    if (isTerminal) await talk(receiverFor("terminal"), log, handbooks, stop);
     else await serve(open, handbooks, stop, log);
   } finally {
     isReady = false;
@@ -85,12 +85,18 @@ async function opened(door: Door, context: Context, isTerminal: boolean): Promis
   }
 }
 
-async function talk(receive: Receive, handbooks: readonly OpenHandbook[], stop: AbortSignal): Promise<void> {
+async function talk(
+  receive: Receive,
+  log: Logger,
+  handbooks: readonly OpenHandbook[],
+  stop: AbortSignal,
+): Promise<void> {
   await startTerminal({
     input: process.stdin,
     output: process.stdout,
     greeting: greetingFor(handbooks.map(({ handbook }) => handbook)),
     receive,
+    log,
     locate: locateIn(handbooks, process.cwd()),
     signal: stop,
   });

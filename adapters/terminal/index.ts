@@ -4,7 +4,8 @@
  */
 import { createInterface } from "node:readline";
 import type { ReadStream, WriteStream } from "node:tty";
-import type { Receive, Reply } from "../../bot/index.ts";
+import type { IncomingMessage, Log, Receive, Reply } from "../../bot/index.ts";
+import { messageLost } from "../errors.ts";
 import type { Greeting } from "./greeting.ts";
 import { renderReply } from "./render.ts";
 import { typedAgainst } from "./typed-choice.ts";
@@ -16,6 +17,7 @@ export interface TerminalOptions {
   readonly output: NodeJS.WriteStream | WriteStream;
   readonly greeting: Greeting;
   readonly receive: Receive;
+  readonly log: Pick<Log, "error">;
   /** Where a drawing of the handbook lies for this person. */
   readonly locate: (path: string) => string;
   /** Ends the conversation from outside. */
@@ -54,21 +56,42 @@ export async function startTerminal(options: TerminalOptions): Promise<void> {
 }
 
 async function converse(
-  { output, greeting, receive, locate }: TerminalOptions,
+  options: TerminalOptions,
   messages: AsyncIterable<string>,
   prompt: () => void,
 ): Promise<void> {
+  const { output, greeting, locate } = options;
   write(output, greetingLines(greeting, pageOf(output).width));
   prompt();
   let last: Reply | undefined;
   for await (const message of messages) {
     if (FAREWELLS.has(message.trim().toLowerCase())) break;
     if (message.trim() !== "") {
-      last = await receive({ conversation: "terminal", from: "you", ...typedAgainst(message, last) });
-      const lines = renderReply(last, { ...pageOf(output), locate });
+      const said = { conversation: "terminal", from: "you", ...typedAgainst(message, last) };
+      const reply = await replyOrLoss(options, said);
+      if (typeof reply !== "string") last = reply;
+      const page = { ...pageOf(output), locate };
+      const lines = typeof reply === "string" ? wrapped(reply, page.width) : renderReply(reply, page);
       write(output, ["", ...lines, ...(output.isTTY === true ? [""] : [])]);
     }
     prompt();
+  }
+}
+
+/**
+ * Somebody who sits here keeps the conversation when one message fails, and is told; a pipe has nobody to tell, and ends with
+ * the failure.
+ */
+async function replyOrLoss(
+  { output, receive, log }: TerminalOptions,
+  said: IncomingMessage,
+): Promise<Reply | string> {
+  if (output.isTTY !== true) return receive(said);
+  try {
+    return await receive(said);
+  } catch (failure) {
+    log.error({ err: failure }, "message lost");
+    return messageLost(failure);
   }
 }
 
