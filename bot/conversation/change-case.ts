@@ -51,6 +51,8 @@ function wishes(knowledge: Knowledge, begun: Change, reading: MessageReading, sp
       case "start-over":
         return startOver(change);
       case "withdraw":
+        // "I polished it myself, so ignore that" tells something new and takes nothing back.
+        if (intent.feature === undefined && reading.findings.length > 0) return change;
         return withdraw(partOf(knowledge, change), change, intent.feature, speaker);
       case "goal":
         return withGoal(change, intent.goal);
@@ -127,7 +129,7 @@ function answers(knowledge: Knowledge, told: Change, reading: MessageReading, sp
     const part: PartKind | undefined = partOf(knowledge, change);
     switch (intent.kind) {
       case "cannot-tell":
-        return isAnswered && intent.feature === undefined
+        return isAnswered && (intent.feature === undefined || isTold(reading, intent.feature))
           ? change
           : cannotTell(part, change, intent.feature, speaker);
       case "yes":
@@ -137,6 +139,10 @@ function answers(knowledge: Knowledge, told: Change, reading: MessageReading, sp
         return change;
     }
   }, told);
+}
+
+function isTold({ findings }: MessageReading, feature: string): boolean {
+  return findings.some((finding) => finding.feature === feature);
 }
 
 function partOf(knowledge: Knowledge, change: Change): PartKind | undefined {

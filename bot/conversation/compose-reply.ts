@@ -2,6 +2,7 @@
  * The reply of a turn in its fixed order: what was done, what was understood, corrections, direct answers, where it
  * stands or the answer, cautions, one question. What has not changed is not said again.
  */
+import type { Intent } from "../../knowledge/index.ts";
 import { answerWishes } from "../commands/answer-wishes.ts";
 import { caseChoice, partNameOf } from "../commands/cases.ts";
 import type { Scene } from "../commands/scene.ts";
@@ -40,7 +41,7 @@ export function composeReply(knowledge: Knowledge, turn: Turn): Reply {
   const { handbook } = knowledge;
   const { heard, change } = turn;
   const direct = [
-    ...answerWishes(sceneOf(knowledge, turn), heard.reading.intents),
+    ...answerWishes(sceneOf(knowledge, turn), wishesOf(turn)),
     ...(heard.trade === undefined ? [] : sayTradeAnswer(heard.trade)),
   ];
   const read = understoodBlock(change.items, change.remarks);
@@ -52,7 +53,7 @@ export function composeReply(knowledge: Knowledge, turn: Turn): Reply {
   ];
   const stands = standsBlocks(knowledge, turn);
   const opening = told.length + stands.length === 0 ? misunderstood(turn) : told;
-  const isAside = direct.length > 0 && isUntold(turn) && !heard.reading.intents.some(isTalk);
+  const isAside = direct.length > 0 && isUntold(turn) && !heard.reading.intents.some(isAboutQuestion);
   const blocks = [...opening, ...stands, ...(isAside ? [] : asked(knowledge, turn))];
   return { blocks, summary: summaryOf(handbook, turn.kept, turn.assessed, turn.question) };
 }
@@ -67,8 +68,16 @@ function isUntold({ kept, change }: Turn): boolean {
   return kept.facts.part === null && change.items.length === 0 && kept.facts.reports.length === 0;
 }
 
-function isTalk(intent: { readonly kind: string }): boolean {
-  return intent.kind === "small-talk";
+/** A greeting beside something told needs no answer of its own. */
+function wishesOf({ heard, change }: Turn): readonly Intent[] {
+  const { intents } = heard.reading;
+  const hasTold = change.items.length > 0 && change.facts.part !== null;
+  return hasTold ? intents.filter((intent) => intent.kind !== "small-talk") : intents;
+}
+
+/** After these the open question belongs to the answer. */
+function isAboutQuestion({ kind }: Intent): boolean {
+  return kind === "small-talk" || kind === "why" || kind === "how-to-check";
 }
 
 /** One line when nothing could be made of the message; the open question follows. */
@@ -127,7 +136,9 @@ function standsBlocks(knowledge: Knowledge, turn: Turn): readonly Block[] {
     const answer = isAskedFor ? sayAnswer(knowledge, assessed) : sayAnswerAgain(knowledge, assessed, before);
     return [...dates, ...answer, ...sayNextSteps(knowledge, assessed)];
   }
-  const isWorthSaying = hasEvidence(assessed) || assessed.facts.car.built !== undefined;
+  // "What do you know so far?" has said it already.
+  const isSaid = heard.reading.intents.some(({ kind }) => kind === "what-do-you-know");
+  const isWorthSaying = !isSaid && (hasEvidence(assessed) || assessed.facts.car.built !== undefined);
   const isShouldHave = assessed.goal === "what-should-it-have";
   return isWorthSaying && !isShouldHave ? [...dates, ...sayStanding(assessed, justTold)] : dates;
 }

@@ -13,7 +13,7 @@ import { plainWish } from "../commands/plain-words.ts";
 import { answerOfCar } from "./answer-of-car.ts";
 import type { Knowledge } from "./knowledge.ts";
 
-const supposing = /^\W*(and |but |so )?(what if|suppose|supposing)\b/i;
+const supposing = /^\W*(and |but |so |let'?s )?(what if|suppose|supposing|imagine)\b/i;
 
 /** What the words say where the dialogue now stands. */
 export function readWords(knowledge: Knowledge, text: string, context: ReadingContext): MessageReading {
@@ -39,7 +39,8 @@ function soundFindings(handbook: Handbook, reading: MessageReading): readonly Fe
     const { words, value } = finding;
     const isGuess = lettersOf(words) === lettersOf(shownText) && !namesItsState(handbook, finding);
     if (isGuess && (isWish || findings.length > 1 || car.length > 0)) return false;
-    if (isDated && value.kind === "measurement" && value.unit === null) return false;
+    const isBareFigure = value.kind === "measurement" && value.unit === null;
+    if (isBareFigure && (isDated || (findings.length > 1 && !/\p{L}/u.test(words)))) return false;
     return !misbeliefs.some((misbelief) => lettersOf(misbelief.words).includes(lettersOf(words)));
   });
 }

@@ -37,7 +37,7 @@ export const takenAsCannotTell = (feature: string) =>
   `${capitalised(feature)}: cannot tell. I will not ask again.`;
 export const cannotTellPart =
   "Then say where on the car it sits and what it is for; a photograph lets somebody else name it.";
-export const cannotTellWhat = "Nothing is being asked at the moment.";
+export const cannotTellWhat = "All right; tell me when you have looked.";
 export const yesOrNoToWhat = "I asked nothing that yes or no would answer. The choices are below.";
 
 // What do you know so far?
