@@ -3,50 +3,11 @@
  * a large part kind only the promising ones are worth writing down.
  */
 import { mixedRow, type VariantRows } from "./question-rows.ts";
-import { MIXED, type TableRows } from "./table-rows.ts";
+import type { WorthTable } from "./row-sample.ts";
+import { MIXED } from "./table-rows.ts";
 
-/** More classes than this: each has one row of the table. */
+/** With more classes than this, each row is measured as a class of its own: a large table has one row a class. */
 const FEW_CLASSES = 16;
-
-/** So many rows are enough to tell promising questions from the rest. */
-const SAMPLE = 500;
-
-/** What of a table its questions are measured on. */
-type WorthTable = Pick<
-  TableRows,
-  "classes" | "variants" | "probabilities" | "areKin" | "kinShares" | "nothingShare"
->;
-
-/**
- * A systematic sample of a table's rows, each as often as its belief says, by equal steps along the summed belief
- * (W. G. Cochran, Sampling Techniques, 1977, chapter 8): no chance in it, and a row of weight is never missed. A
- * table of fewer rows is its own sample.
- */
-export function sampleOfRows(table: TableRows): WorthTable {
-  if (table.variants.length <= SAMPLE) return table;
-  const total = table.probabilities.reduce((sum, belief) => sum + belief, 0);
-  const step = total / SAMPLE;
-  const rows: number[] = [];
-  const beliefs: number[] = [];
-  let summed = 0;
-  let passed = 0;
-  table.probabilities.forEach((belief, row) => {
-    summed += belief;
-    const steps = Math.floor(summed / step + 0.5) - passed;
-    if (steps <= 0) return;
-    passed += steps;
-    rows.push(row);
-    beliefs.push(steps * step);
-  });
-  return {
-    classes: rows.map((row) => table.classes[row] ?? ""),
-    variants: Int32Array.from(rows, (row) => table.variants[row] as number),
-    probabilities: Float64Array.from(beliefs),
-    areKin: Uint8Array.from(rows, (row) => table.areKin[row] as number),
-    kinShares: table.kinShares,
-    nothingShare: table.nothingShare,
-  };
-}
 
 /** The class of each row as a number, and how many classes there are. */
 interface RowClasses {
@@ -76,7 +37,7 @@ export function purityNow(table: WorthTable, classes: RowClasses): number {
 
 /**
  * Σ_a Σ_c m[a][c]² ÷ P(a), m[a][c] = P(class c and answer a): the purity Σ_c P(c)² expected after the answer (Gini).
- * Where every variant is a class of its own, beliefs and their squares are gathered by shared row first, so that no
+ * Where there are many classes, beliefs and their squares are gathered by shared row first, so that no
  * logarithm and few products are needed. Cost: rows of the table + shared rows × answers.
  */
 export function expectedPurity(table: WorthTable, classes: RowClasses, source: VariantRows): number {

@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import { monthInterval, monthStart, yearInterval } from "../../../knowledge/calendar/interval.ts";
 import type { CarDescription } from "../../../knowledge/evidence/car-description.ts";
 import { carGround } from "../../../knowledge/identification/car-ground.ts";
-import type { CompiledPart } from "../../../knowledge/identification/compiled-part.ts";
+import { type CompiledPart, compilePart } from "../../../knowledge/identification/compiled-part.ts";
 import { pseudoCounts, sharesOf } from "../../../knowledge/identification/frequency-row.ts";
 import { replacedShare } from "../../../knowledge/identification/prior.ts";
 import { timeGrid } from "../../../knowledge/identification/time-grid.ts";
@@ -192,6 +192,33 @@ describe("what the works fitted", () => {
     expect(at("about")).toBeGreaterThan(at("exact"));
     expect(at("rough")).toBeGreaterThan(at("about"));
     expect(at("rough")).toBeLessThan(0.5);
+  });
+  test("follows what sightings taught of a changeover, whatever the handbook says of its date", () => {
+    const shares = { from: monthStart(1977, 1), cell: 12, new: Float64Array.from([0, 0.1, 0.7, 1, 1]) };
+    const learnt = [{ part: "foot", old: "a", new: "b", shares }];
+    const { handbook } = compiledExample();
+    const taught = compilePart(handbook, "foot", [], learnt);
+    if (!taught) throw new Error("the small handbook has a part kind named foot");
+    const share = (year: number): number =>
+      carGround(taught, { built: yearInterval(year) }).mix.average[1] ?? 0;
+    expect(share(1978)).toBeCloseTo(0.98 * 0.1 + 0.01, 10);
+    expect(share(1979)).toBeCloseTo(0.98 * 0.7 + 0.01, 10);
+    expect(share(1985)).toBeCloseTo(0.98 + 0.01, 10);
+  });
+  test("is not changed by what was taught of another part, or of a trim that never had one of the two", () => {
+    const shares = { from: monthStart(1977, 1), cell: 60, new: Float64Array.from([0.9]) };
+    const taught = compilePart(
+      compiled.handbook,
+      "foot",
+      [],
+      [
+        { part: "foot", old: "plain", new: "bright", shares },
+        { part: "sill", old: "plain", new: "bright", shares },
+      ],
+    );
+    if (!taught) throw new Error("the small handbook has a part kind named foot");
+    expect(carGround(taught, { trim: "base" }).mix.average[0]).toBeCloseTo(0.99, 10);
+    expect(carGround(taught, {}).mix.average[0]).toBeCloseTo(0.98 * 0.1 + 0.01, 10);
   });
   test("years after production is what was fitted last, not anything", () => {
     const example = compiledExample();
