@@ -52,7 +52,9 @@ function historyIn(
 ): readonly CarFinding[] {
   const words = wordsBetween(view, clause.from, clause.to);
   const found: CarFinding[] = [];
-  const grade = isUncertain ? undefined : grades.find(([, cue]) => cue.test(clause.text))?.[0];
+  const said = grades.find(([, cue]) => cue.test(clause.text))?.[0];
+  // "No idea what was done before" asks nothing.
+  const grade = isUncertain && said !== "history-unknown" ? undefined : said;
   const isDenied =
     /\b(?:never|not|hasnt|havent|wasnt|isnt)(?: \w+){0,3} (?:been |was |a )?(?:replaced|swapped|changed|renewed|replacements?)\b/.test(
       clause.text,

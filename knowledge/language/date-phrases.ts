@@ -167,7 +167,7 @@ const forms: readonly Form[] = [
   {
     shape: "short-year",
     pattern:
-      /(?<![\w/.,"•#-]|\bx )(?<y>'?\d\d)(?![\d/"'•%]|[.,]\d|-\d| ?(?:mm|cm|kg|g|in|inch|inches|lbs?|oz|ft|thou|mil|bhp|mph|quid|pounds|euros?|screws?|studs?|bolts?|of|years?|yrs?|holes?|th|st|nd|rd|percent)\b)/g,
+      /(?<![\w/.,"•#-]|\bx |\bby )(?<y>'?\d\d)(?![\d/"'•%]|[.,]\d|-\d| ?(?:mm|cm|kg|g|in|inch|inches|lbs?|oz|ft|thou|mil|bhp|mph|quid|pounds|euros?|screws?|studs?|bolts?|of|years?|yrs?|holes?|th|st|nd|rd|percent)\b)/g,
     read: ({ y }, era) => yearInterval(fullYear(y, era)),
   },
 ];
@@ -205,7 +205,7 @@ function phraseOf(match: Found, form: Form, era: DateEra): DatePhrase | undefine
 
 /** A bare "13" is no year of these cars; a bare "95" may be the year of some errand. */
 function isFarFrom(interval: Interval, production: Interval): boolean {
-  return interval.to < production.from - 240 || interval.from > production.to + 480;
+  return interval.to < production.from - 240 || interval.from > production.to + 240;
 }
 
 function overlaps(one: Span, other: Span): boolean {

@@ -40,7 +40,7 @@ export function roleOf(phrase: DatePhrase, text: string, names: RoleNames): Date
 
 /** Where the nearest cue for the car ends; a cue right behind the date counts as nearest. */
 function carCueAt(before: string, after: string, names: RoleNames): number {
-  if (carAfter.test(after)) return before.length;
+  if (carAfter.test(after) || /\ban? (?:early |late |mid )?$/.test(before)) return before.length + 1;
   const built = lastMatch(before, carBefore);
   // "Bought the car in 94": a mere car does not outweigh the errand before it.
   if (built < 0 && errand.test(before)) return -1;
@@ -49,7 +49,7 @@ function carCueAt(before: string, after: string, names: RoleNames): number {
 
 function markCueAt(before: string, after: string, names: RoleNames): number {
   const named = Math.max(lastMatch(before, markBefore), names.mark(before));
-  return markAfter.test(after) ? Math.max(named, before.length - 1) : named;
+  return markAfter.test(after) ? Math.max(named, before.length) : named;
 }
 
 /** Where names of the handbook's cars or date features end in the text before; -1 when none does. */

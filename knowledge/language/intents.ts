@@ -97,10 +97,10 @@ export const howToCheck =
   /\b(?:how (?:do|can|would|should|could) (?:i|you|we|one) (?:check|tell|see|find out|measure|know|look|test|weigh|get at|recognise|recognize|spot|find)|how to (?:check|tell|measure|see|look|find|test|know|recognise|spot)|how (?:is|are) (?:it|that|this|they) (?:checked|measured)|where (?:do i|should i|exactly|to|would i|can i) (?:look|find|measure|is it)|where (?:is|are|would) (?:it|that|the|they)|what (?:am i looking for|should i look for|do i look for|does (?:it|that|a|the) (?:\w+ ){0,3}look like|do you mean)|how does (?:one|it|that) look|show me (?:how|where|what)|explain|what is (?:a|an|the|meant by)|whats (?:a|an|the|meant by)|what are|how do i (?:do|get) (?:that|this|it)|measured? (?:from )?where|where from)\b/;
 
 export const withdraw =
-  /\b(?:forget|ignore|disregard|withdraw|retract|delete|remove|drop|scrap|take back|cancel|leave out|never mind)(?: \w+){0,2} (?:what i (?:said|told)|that|about|the|my|it|this|last)|never ?mind(?: that)?|(?:that|it) was (?:wrong|a mistake|rubbish|nonsense)|i was wrong about|i made a mistake (?:about|with)|disregard$/;
+  /\b(?:forget|ignore|disregard|withdraw|retract|take back|never mind)(?: \w+){0,2} (?:what i (?:said|told)|that|about|the|my|it|this|last)|\b(?:delete|remove|drop|scrap|cancel|leave out|strike) (?:what i (?:said|told)|that(?: one| answer| fact)?$|(?:the|my) (?:last |previous )?(?:answer|fact|report|reading))|never ?mind(?: that)?|(?:that|it) was (?:wrong|a mistake|rubbish|nonsense)|i was wrong about|i made a mistake (?:about|with)|disregard$/;
 
 export const compare =
-  /\b(?:compare|comparison|difference(?:s)? between|differ(?:s|ent)?(?: from)?|tell (?:a |an |the |them |one )?(?:\w+ ){0,6}(?:from|apart)|versus|vs|distinguish|what separates|which is better)\b/;
+  /\b(?:compare|comparison|difference(?:s)? between|differs? from|different from|tell (?:a |an |the |them |one )?(?:\w+ ){0,6}(?:from|apart)|versus|vs|distinguish|what separates|which is better)\b/;
 
 export const listVariants =
   /\b(?:(?:list|show)(?: me)? (?:all |the |every )*(?:\w+ )?(?:variants?|versions?|types?|kinds?|spoilers|mirrors|wheels|lamps)|(?:what|which|how many) (?:\w+ ){0,2}(?:variants?|versions?|types|kinds|sorts|varieties)(?: of (?:\w+ ){0,3})?(?:are there|were there|exist|existed|did they|do you know|were made|were fitted|is there|there are|there were)|what (?:are|were) the (?:different |various |possible )?(?:variants?|versions?|types|kinds|options))\b/;

@@ -30,7 +30,11 @@ export function compileLexicon(handbook: Handbook): Lexicon {
     isOrdered: phrase.meanings.some(({ kind }) => kind !== "state" && kind !== "feature"),
     isGeneral: phrase.stems.length === 1 && phrase.stems.every(isGeneralWord),
   }));
-  const parts = new Map(handbook.parts.map((part) => [part.id, compilePartWords(part)]));
+  const { models, trims, markets } = handbook.cars;
+  const carWords = new Set(
+    [handbook.cover, ...models, ...trims, ...markets].flatMap(({ name }) => stemsOf(name)),
+  );
+  const parts = new Map(handbook.parts.map((part) => [part.id, compilePartWords(part, carWords)]));
   return {
     handbook,
     phrasesByWord: byRarestWord(all),
@@ -117,7 +121,7 @@ function* named(
 
 /** What people say for a dimension when they give its figure. */
 const measuringWords: Readonly<Record<string, readonly string[]>> = {
-  width: ["wide"],
+  width: ["wide", "large"],
   height: ["high", "tall"],
   length: ["long"],
   depth: ["deep"],
@@ -132,6 +136,7 @@ function* featureNames(part: PartKind, feature: Feature): Generator<readonly [st
   yield* named(feature, meaning);
   if (feature.kind === "measurement") {
     for (const name of feature.also) for (const word of measuringWords[name] ?? []) yield [word, meaning];
+    if (/\b(?:spacing|distance|centres?)\b/.test(feature.name)) yield ["apart", meaning];
   }
   if (feature.none !== undefined) yield [feature.none, { ...meaning, kind: "state", state: "not-there" }];
   if (feature.kind !== "states") return;

@@ -1,7 +1,7 @@
 // States told by a single word beside the name of their feature ("tips: round", "I count three" after somebody's
 // two screws), or by a word that stands for nothing else in the part ("says CORVANE"). Such a word means nothing
 // alone: its feature must stand close by, or the clause must speak of a mark.
-import { commonWords, generalWords, glueWords } from "./common-words.ts";
+import { commonWords, generalWords, glueWords, isGeneralWord } from "./common-words.ts";
 import { cueWords } from "./cue-words.ts";
 import { numberOf } from "./fold-word.ts";
 import type { MessageView } from "./message-view.ts";
@@ -14,6 +14,8 @@ const reach = 4;
 /** General words ("round", "black") must stand closer. */
 const nearReach = 1;
 const farthest = 12;
+/** Most words tried in one message. */
+const mostTried = 200;
 const marking =
   /\b(?:says?|reads?|reading|stamp\w*|mark\w*|cast|molded|raised|letters?|lettering|written|engraved|embossed|there is a|theres a|there are|has a|with a|shows?)\b/;
 
@@ -23,19 +25,39 @@ export function observeLooseWords(
   negations: readonly (readonly Negation[])[],
   told: readonly Observation[],
 ): readonly Observation[] {
-  return view.tokens.flatMap((token, at) => {
+  let tried = 0;
+  return view.tokens.flatMap((_, at) => {
     const clause = view.clauseOf[at] ?? 0;
     const part = view.partOf[clause];
-    if (part === undefined || view.phrasesAt.has(at) || view.taken.has(at)) return [];
-    if (glueWords.has(token.folded) || cueWords.negations.has(token.folded)) return [];
-    if (view.stances[clause]?.aside !== undefined) return [];
+    if (part === undefined || !mayTell(view, part, at, clause) || tried >= mostTried) return [];
+    tried += 1;
     const meant = besideFeature(view, part, at, clause) ?? standsAlone(view, part, at, clause);
     if (meant === undefined || told.some((each) => each.feature === meant.feature && each.clause === clause))
       return [];
     const denial = (negations[clause] ?? []).find((negation) => negation.cue < at && at <= negation.to);
-    const isDenied = denial !== undefined;
-    return [{ part, ...meant, isDenied, clause, from: denial?.cue ?? at, to: at }];
+    if (denial !== undefined && !mayBeDenied(view, at)) return [];
+    return [{ part, ...meant, isDenied: denial !== undefined, clause, from: denial?.cue ?? at, to: at }];
   });
+}
+
+function mayTell(view: MessageView, part: string, at: number, clause: number): boolean {
+  if (view.lexicon.parts.get(part)?.stateWords.has(view.words[at] ?? "") !== true) return false;
+  const folded = view.tokens[at]?.folded ?? "";
+  if (isHeld(view, at) || view.taken.has(at) || view.stances[clause]?.aside !== undefined) return false;
+  return !glueWords.has(folded) && !cueWords.negations.has(folded);
+}
+
+/** "Not metal" excludes more than the one state that the word is counted for. */
+function mayBeDenied(view: MessageView, at: number): boolean {
+  const folded = view.tokens[at]?.folded ?? "";
+  return !isGeneralWord(folded) || numberOf(folded) !== undefined;
+}
+
+/** A variant's nickname leaves its words free: "says CORVANE" tells of the stamp. */
+function isHeld(view: MessageView, at: number): boolean {
+  return (view.phrasesAt.get(at) ?? []).some(({ phrase }) =>
+    phrase.meanings.some((each) => each.kind !== "variant"),
+  );
 }
 
 interface Meant {
@@ -47,13 +69,15 @@ interface Meant {
 function standsAlone(view: MessageView, part: string, at: number, clause: number): Meant | undefined {
   const words = view.lexicon.parts.get(part);
   const token = view.tokens[at];
-  const meant = token === undefined ? undefined : words?.distinctive.get(token.stem);
+  const meant = token === undefined ? undefined : words?.distinctive.get(view.words[at] ?? "");
   if (meant === undefined || token === undefined || commonWords.has(token.folded)) return undefined;
   const stretch = view.clauses[clause];
+  const next = view.clauses[clause + 1];
+  const more = next?.join === "and" ? next.text : "";
   const isCued = view.tokens
     .slice(stretch?.from ?? at, (stretch?.to ?? at) + 1)
     .some((each) => each !== token && words?.cues.get(each.stem)?.has(meant.feature));
-  return isCued || marking.test(stretch?.text ?? "") ? meant : undefined;
+  return isCued || marking.test(`${stretch?.text ?? ""} ${more}`) ? meant : undefined;
 }
 
 /** The state the word tells of the one feature named close to it. */
@@ -62,11 +86,12 @@ function besideFeature(view: MessageView, part: string, at: number, clause: numb
   if (token === undefined) return undefined;
   const isNumber = numberOf(token.folded) !== undefined;
   const isGeneral = generalWords.has(token.folded) && !isNumber;
+  const stem = view.words[at] ?? "";
   const found = new Map<string, string>();
   for (const feature of featuresAround(view, part, at, clause, isNumber, isGeneral ? nearReach : reach)) {
     const words = view.lexicon.parts.get(part)?.features.get(feature);
-    const state = words?.tellingWords.get(token.stem);
-    if (words === undefined || state === undefined || !isClear(view, part, words, token.stem)) continue;
+    const state = words?.tellingWords.get(stem);
+    if (words === undefined || state === undefined || !isClear(view, part, words, stem)) continue;
     found.set(feature, state);
   }
   const [only] = found;
@@ -92,17 +117,35 @@ function featuresAround(
   const add = (from: number, to: number, features: readonly string[]): void => {
     const where = view.clauseOf[from] ?? 0;
     const isClose = where === clause && wordsApart(view, from, to, at) <= within;
-    if (isClose || isJustBefore(view, where, clause)) for (const feature of features) near.add(feature);
+    const goesOn =
+      isJustBefore(view, where, clause) && (within > nearReach || isHeadingFor(view, to, at, clause));
+    if (isClose || goesOn) for (const feature of features) near.add(feature);
   };
   const heads = view.lexicon.parts.get(part)?.heads;
+  const cues = view.lexicon.parts.get(part)?.cues;
   for (let token = Math.max(0, at - farthest); token <= at + farthest; token += 1) {
     for (const spotted of view.phrasesAt.get(token) ?? []) {
       add(spotted.from, spotted.to, featuresOf(spotted, part, isNumber));
     }
-    const head = heads?.get(view.tokens[token]?.stem ?? "");
-    if (head !== undefined && token !== at) add(token, token, [head]);
+    if (token === at) continue;
+    const stem = view.tokens[token]?.stem ?? "";
+    const head = heads?.get(stem);
+    if (head !== undefined) add(token, token, [head]);
+    if (isBeside(view, token, at, clause)) for (const feature of cues?.get(stem) ?? []) near.add(feature);
   }
   return near;
+}
+
+/** The clause before ends with the feature, or denies, and this one opens with the word: "tips: round", "not black, its white". */
+function isHeadingFor(view: MessageView, to: number, at: number, clause: number): boolean {
+  const opening = view.clauses[clause]?.from ?? at;
+  const isDenied = /\b(?:not|isnt|arent|no)\b/.test(view.clauses[clause - 1]?.text ?? "");
+  return (isDenied || to === opening - 1) && wordsApart(view, opening - 1, opening - 1, at) <= 1;
+}
+
+/** In the same clause with at most one telling word between. */
+function isBeside(view: MessageView, token: number, at: number, clause: number): boolean {
+  return view.clauseOf[token] === clause && wordsApart(view, token, token, at) <= nearReach;
 }
 
 /** Telling words between a phrase and a word. */

@@ -146,6 +146,11 @@ function isLeadIn(view: MessageView, where: number, clause: number): boolean {
 }
 
 function cueSupport(view: MessageView, candidate: Candidate, clause: number): number {
+  const own = cuesIn(view, candidate, clause);
+  return own > 0 || !isLeadIn(view, clause - 1, clause) ? own : cuesIn(view, candidate, clause - 1) / 2;
+}
+
+function cuesIn(view: MessageView, candidate: Candidate, clause: number): number {
   const stretch = view.clauses[clause];
   const cues = view.lexicon.parts.get(candidate.part.id)?.cues;
   if (stretch === undefined || cues === undefined) return 0;

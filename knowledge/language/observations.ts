@@ -67,7 +67,7 @@ function decideState(
   spotted: Spotted,
   clause: number,
 ): Candidates | "several" | undefined {
-  const candidates = candidatesFor(view, spotted, clause);
+  const candidates = [...candidatesFor(view, spotted, clause), ...namedInstead(view, spotted, clause)];
   const ranked = candidates
     .map((candidate) => ({ candidate, support: supportFor(view, candidate, spotted, clause) }))
     .sort((one, other) => other.support - one.support);
@@ -80,6 +80,22 @@ function decideState(
   if (second !== undefined && second.support === best.support)
     return spotted.phrase.isGeneral ? undefined : "several";
   return best.candidate;
+}
+
+/** "The joint is plastic": a word that is a state of another feature still tells of the one just named. */
+function namedInstead(view: MessageView, spotted: Spotted, clause: number): readonly Candidates[] {
+  const part = view.partOf[clause];
+  const [stem] = spotted.phrase.stems;
+  if (part === undefined || stem === undefined || spotted.phrase.stems.length !== 1) return [];
+  const own = new Set(spotted.phrase.meanings.flatMap((each) => ("feature" in each ? [each.feature] : [])));
+  const before = view.spotted
+    .filter((each) => view.clauseOf[each.from] === clause && each.to < spotted.from)
+    .at(-1);
+  const named = before?.phrase.meanings.find((each) => each.kind === "feature" && each.part === part);
+  if (named?.kind !== "feature" || own.has(named.feature)) return [];
+  const words = view.lexicon.parts.get(part)?.features.get(named.feature);
+  const state = words?.soleWords.has(stem) ? words.tellingWords.get(stem) : undefined;
+  return state === undefined ? [] : [{ part, feature: named.feature, state }];
 }
 
 /** "ABS" in answer to a question about the material mark is not about the housing. */

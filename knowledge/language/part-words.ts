@@ -19,6 +19,8 @@ export interface PartWords {
   readonly features: ReadonlyMap<string, FeatureWords>;
   /** Words of the part's own names as written: "wheel" of "steering wheel", not "wheels". */
   readonly nameWords: ReadonlySet<string>;
+  /** All words that tell a state of any of its features. */
+  readonly stateWords: ReadonlySet<string>;
   /** Words of feature names, and the features whose names hold them. */
   readonly cues: ReadonlyMap<string, ReadonlySet<string>>;
   /** Words that tell one state of one feature and stand nowhere else in the part's words. */
@@ -27,7 +29,8 @@ export interface PartWords {
   readonly heads: ReadonlyMap<string, string>;
 }
 
-export function compilePartWords(part: PartKind): PartWords {
+/** `elsewhere`: words of cars and of the make, which never tell a state by themselves. */
+export function compilePartWords(part: PartKind, elsewhere: ReadonlySet<string>): PartWords {
   const cues = new Map<string, Set<string>>();
   for (const feature of part.features) {
     for (const name of [feature.name, ...feature.also]) {
@@ -42,8 +45,9 @@ export function compilePartWords(part: PartKind): PartWords {
     part,
     features,
     nameWords,
+    stateWords: new Set([...features.values()].flatMap(({ tellingWords }) => [...tellingWords.keys()])),
     cues,
-    distinctive: distinctiveWords(features, cues),
+    distinctive: distinctiveWords(features, cues, elsewhere),
     heads: mainNouns(part),
   };
 }
@@ -60,7 +64,10 @@ function featureWords(feature: Feature): FeatureWords {
 
 function soleWords(feature: Feature, telling: ReadonlyMap<string, string>): ReadonlySet<string> {
   const sole = new Set<string>();
-  const own = new Set([feature.name, ...feature.also].flatMap(tellingStems));
+  // "Symbols or words" names the feature by its states: those words are still the states' own.
+  const own = new Set(
+    [feature.name, ...feature.also].filter((name) => !/ or /.test(name)).flatMap(tellingStems),
+  );
   for (const name of stateNames(feature)) {
     const words = tellingStems(name).filter((stem) => !own.has(stem) && telling.has(stem));
     const [only] = words;
@@ -72,6 +79,7 @@ function soleWords(feature: Feature, telling: ReadonlyMap<string, string>): Read
 function distinctiveWords(
   features: ReadonlyMap<string, FeatureWords>,
   cues: ReadonlyMap<string, ReadonlySet<string>>,
+  elsewhere: ReadonlySet<string>,
 ): PartWords["distinctive"] {
   const uses = new Map<string, Set<string>>();
   for (const [id, { feature }] of features) {
@@ -81,7 +89,8 @@ function distinctiveWords(
   for (const [stem, ids] of uses) {
     const [feature = ""] = ids;
     const state = features.get(feature)?.tellingWords.get(stem);
-    if (ids.size > 1 || state === undefined || cues.has(stem) || isGeneralWord(stem)) continue;
+    if (ids.size > 1 || state === undefined || cues.has(stem) || elsewhere.has(stem) || isGeneralWord(stem))
+      continue;
     distinctive.set(stem, { feature, state });
   }
   return distinctive;

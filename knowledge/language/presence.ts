@@ -1,6 +1,8 @@
 // A feature named with "no", "has" or "can't find": the state that says it is not there, or those that say it is.
 // Only features with such a state are read so; a feature merely named says nothing.
+
 import { notThere } from "../evidence/report.ts";
+import { isGeneralWord } from "./common-words.ts";
 import type { MessageView } from "./message-view.ts";
 import type { Negation } from "./negation.ts";
 import type { Observation } from "./observations.ts";
@@ -80,10 +82,25 @@ function headMentions(view: MessageView): readonly Mention[] {
   return view.tokens.flatMap((token, at) => {
     const clause = view.clauseOf[at] ?? 0;
     const part = view.partOf[clause];
-    const feature = part === undefined ? undefined : view.lexicon.parts.get(part)?.heads.get(token.stem);
+    const words = part === undefined ? undefined : view.lexicon.parts.get(part);
+    const feature = words?.heads.get(token.stem) ?? deniedWord(view, at, words?.cues.get(token.stem));
     if (held.has(at) || part === undefined || feature === undefined) return [];
     return mention(view, part, feature, { from: at, to: at, clause });
   });
+}
+
+/** "No diamond": a word of one feature's names alone, right behind its denial. */
+function deniedWord(
+  view: MessageView,
+  at: number,
+  features: ReadonlySet<string> | undefined,
+): string | undefined {
+  const [only] = features ?? [];
+  if (features?.size !== 1 || isGeneralWord(view.tokens[at]?.folded ?? "")) return undefined;
+  return /^(?:no|without)(?: sign of(?: a| the)?| a| any)?$/.test(text(view, at - 1, at - 1)) ||
+    /(?:^|\s)(?:no|without|any)$/.test(text(view, at - 2, at - 1))
+    ? only
+    : undefined;
 }
 
 function mention(

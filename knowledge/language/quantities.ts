@@ -71,7 +71,7 @@ function quantityOf(match: RegExpMatchArray, text: string): Quantity | undefined
   const base = readValue(low, groups, said, isBetween(before, groups));
   if (base === undefined) return undefined;
   const isLoose = loosely.test(before) || looselyAfter.test(text.slice(end, end + 16));
-  const instrument = instrumentNear(text, start, end);
+  const instrument = instrumentNear(text, start, end, base.unit);
   return {
     start,
     end,
@@ -199,7 +199,21 @@ const instruments: readonly (readonly [RegExp, Instrument])[] = [
   [/\b(?:by eye|eyeball(?:ed|ing)?|guess(?:ing|timate)?|at a guess|estimate|guesstimate)\b/i, "guess"],
 ];
 
-function instrumentNear(text: string, start: number, end: number): Instrument | undefined {
-  const around = text.slice(Math.max(0, start - 50), end + 50);
-  return instruments.find(([cue]) => cue.test(around))?.[1];
+/** The instrument named in the same sentence that can give such a reading. */
+function instrumentNear(
+  text: string,
+  start: number,
+  end: number,
+  unit: MeasurementUnit | null,
+): Instrument | undefined {
+  const before =
+    text
+      .slice(Math.max(0, start - 50), start)
+      .split(/[!?;\n]|\.\s/)
+      .at(-1) ?? "";
+  const after = text.slice(end, end + 50).split(/[!?;\n]|\.(?:\s|$)/, 1)[0] ?? "";
+  const isMass = unit !== null && !/^(?:mm|cm|in)$/.test(unit);
+  const found = instruments.find(([cue]) => cue.test(`${before}|${after}`))?.[1];
+  const suits = found === "guess" || unit === null || (found === "kitchen-scale") === isMass;
+  return suits ? found : undefined;
 }

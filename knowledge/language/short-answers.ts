@@ -80,7 +80,11 @@ function toldByWord(view: MessageView, words: FeatureWords): ReportValue | undef
     if (glueWords.has(token.folded) || fillers.has(token.folded)) return;
     if (cannotTell.test(view.clauses[view.clauseOf[at] ?? 0]?.text ?? "")) return;
     const state = words.tellingWords.get(token.stem);
-    if (state === undefined || (!isShort && generalWords.has(token.stem))) return;
+    if (
+      state === undefined ||
+      (!isShort && generalWords.has(token.stem) && numberOf(token.folded) === undefined)
+    )
+      return;
     (isDenied(view.tokens, at) ? denied : told).add(state);
   });
   const [only] = told;

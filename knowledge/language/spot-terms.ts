@@ -177,7 +177,9 @@ function isTogether(
 ): boolean {
   const places = chosen.map((each) => each.place);
   const between = Math.max(...places) - Math.min(...places) + 1 - new Set(places).size;
-  if (between > (places.length > 1 ? 1 : 0) || (between > 0 && isParted(used, tokens))) return false;
+  const isName = phrase.meanings.every((meaning) => meaning.kind === "part");
+  if (between > (places.length > 1 && !isName ? 1 : 0) || (between > 0 && isParted(used, tokens)))
+    return false;
   return !(phrase.isOrdered && places.some((each, at) => each < (places[at - 1] ?? 0)));
 }
 

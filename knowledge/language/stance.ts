@@ -106,22 +106,21 @@ function isTagged(clauses: readonly Clause[], at: number): boolean {
   return !looksInverted(clause.text) && !/^(?:what|which|who|how|why|where|when)\b/.test(clause.text);
 }
 
-/** "Casting mark? None.": the question is answered in the same breath. */
+/** "Steel ball? Yes.": the question is answered in the same breath. */
 function isHeading(clause: Clause, next: Clause | undefined): boolean {
   const isShort = clause.to - clause.from <= 4;
-  return (
-    isShort &&
-    next !== undefined &&
-    /^(?:no|none|nope|nothing|absent|missing|yes|yep|yeah|present|not there|cant (?:see|find) (?:one|any|it))\b/.test(
-      next.text,
-    )
-  );
+  return isShort && next !== undefined && /^(?:yes|yep|yeah|present|yup|correct)\b/.test(next.text);
 }
 
-/** "is it …", "does the …", "do all …": the verb stands before who does it. */
+/** "is it …", "does the …": the verb stands before who does it. "Has the notches" leaves its subject out instead. */
 function looksInverted(text: string): boolean {
-  return /^\w+ (?:i|it|its|this|that|these|those|they|the|my|you|we|he|she|a|an|any|anyone|anybody|all|there|someone|somebody)\b/.test(
-    text,
+  return (
+    /^(?:does|do|did|can|could|should|would|will|shall|may|doesnt|dont|didnt|shouldnt|wouldnt) (?:i|it|its|this|that|these|those|they|the|my|you|we|he|she|a|an|any|anyone|anybody|all|there|someone|somebody)\b/.test(
+      text,
+    ) ||
+    /^(?:is|are|was|were|am|has|have|had|isnt|arent|hasnt|havent) (?:i|it|this|that|these|those|they|my|you|we|he|she|anyone|anybody|there|someone|somebody)\b/.test(
+      text,
+    )
   );
 }
 
