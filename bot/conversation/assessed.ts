@@ -13,7 +13,10 @@ export const carQuestions = ["car.built", "car.trim", "car.market", "car.model"]
 export type CarQuestion = (typeof carQuestions)[number];
 
 /** Why a question about a part is put: the search chose it, or a fact that was told needs a second look. */
-type Reason = { readonly kind: "next" } | { readonly kind: "contradiction" } | { readonly kind: "outlier" };
+export type Reason =
+  | { readonly kind: "next" }
+  | { readonly kind: "contradiction" }
+  | { readonly kind: "outlier" };
 
 export type NextQuestion =
   | { readonly about: "part" }

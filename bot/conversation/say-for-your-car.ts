@@ -1,5 +1,11 @@
 /** What the works fitted to the car: a line beside a verdict, or the whole answer when that was the question. */
-import { formatInterval, sayProbability } from "../../knowledge/index.ts";
+import {
+  formatInterval,
+  type Handbook,
+  sayProbability,
+  type Variant,
+  variantById,
+} from "../../knowledge/index.ts";
 import type { Block } from "../reply.ts";
 import { asBuiltShares } from "./assess.ts";
 import type { Assessed } from "./assessed.ts";
@@ -15,11 +21,11 @@ const worthASentence = 0.1;
 
 export function sayForYourCar(knowledge: Knowledge, assessed: Assessed): readonly Block[] {
   if (assessed.goal === "what-should-it-have") return asBuiltAnswer(knowledge, assessed);
-  const line = besideVerdict(assessed);
+  const line = besideVerdict(knowledge.handbook, assessed);
   return line === undefined ? [] : [{ kind: "text", text: line }];
 }
 
-function besideVerdict(assessed: Assessed): string | undefined {
+function besideVerdict(handbook: Handbook, assessed: Assessed): string | undefined {
   const { facts, identification, part } = assessed;
   if (facts.car.isLoosePart === true) return words.loosePart;
   const [likeliest] = identification.ranking;
@@ -29,13 +35,27 @@ function besideVerdict(assessed: Assessed): string | undefined {
     const times = fittedTimes(variant);
     if (times === undefined) return words.carNotToldAndNeverFitted(variant.name);
     const isUnknown = facts.unanswerable.includes("car.built");
-    return isUnknown ? words.carNotKnown(variant.name, times) : words.carNotTold(variant.name, times);
+    const line = isUnknown ? words.carNotKnown : words.carNotTold;
+    return withSources(handbook, line(variant.name, times), [variant]);
   }
-  const shares = sharesLargestFirst(assessed)
+  const named = sharesLargestFirst(assessed)
     .filter((one, index) => index === 0 || one.share >= worthASentence)
-    .slice(0, 3)
-    .map((one) => words.variantShare(variantName(part, one.variant), sayProbability(one.share)));
-  return shares.length === 0 ? undefined : words.carShouldHave(formatInterval(facts.car.built), shares);
+    .slice(0, 3);
+  if (named.length === 0) return undefined;
+  const shares = named.map((one) =>
+    words.variantShare(variantName(part, one.variant), sayProbability(one.share)),
+  );
+  return withSources(
+    handbook,
+    words.carShouldHave(formatInterval(facts.car.built), shares),
+    named.flatMap((one) => variantById(part, one.variant) ?? []),
+  );
+}
+
+/** The line with the sources of the variants' fitted times behind it. */
+function withSources(handbook: Handbook, line: string, variants: readonly Variant[]): string {
+  const ids = variants.flatMap((variant) => variant.fitted.flatMap((period) => period.sources));
+  return `${line} ${inBrackets(handbook, ids)}`.trim();
 }
 
 function asBuiltAnswer(knowledge: Knowledge, assessed: Assessed): readonly Block[] {

@@ -3,7 +3,7 @@ import type { Cars, Feature, Handbook } from "../../knowledge/index.ts";
 import { notThere } from "../../knowledge/index.ts";
 import type { Block, Choice, QuestionBlock } from "../reply.ts";
 import { unitQuestionPrefix } from "./answer-open-question.ts";
-import type { CarQuestion, NextQuestion } from "./assessed.ts";
+import type { CarQuestion, NextQuestion, Reason } from "./assessed.ts";
 import type { CaseFacts, OpenQuestion } from "./case.ts";
 import { doubtedReading } from "./doubted-reading.ts";
 import {
@@ -11,6 +11,7 @@ import {
   inUnit,
   isItThisUnit,
   lookAgain,
+  measuredWhere,
   no,
   noUnitSaid,
   whenBuilt,
@@ -46,7 +47,7 @@ export function questionBlock(handbook: Handbook, facts: CaseFacts, question: Ne
     case "unit":
       return unitQuestion(facts, question.feature, question.unit);
     case "feature":
-      return featureQuestion(question.feature, question.because.kind !== "next");
+      return featureQuestion(question.feature, question.because);
   }
 }
 
@@ -105,9 +106,9 @@ function unitQuestion(facts: CaseFacts, feature: Feature, unit: string): Questio
   };
 }
 
-function featureQuestion(feature: Feature, isSecondLook: boolean): QuestionBlock {
+function featureQuestion(feature: Feature, because: Reason): QuestionBlock {
   const asked = feature.kind === "measurement" ? inUnit(feature.question, feature.unit) : feature.question;
-  const text = isSecondLook ? lookAgain(asked) : asked;
+  const text = putAgain(asked, because);
   const absent = feature.none === undefined ? [] : [{ id: notThere, label: feature.none, say: feature.none }];
   const base = {
     kind: "question",
@@ -124,7 +125,18 @@ function featureQuestion(feature: Feature, isSecondLook: boolean): QuestionBlock
   return { ...base, answers: absent, expects: "measurement", unit: feature.unit };
 }
 
-/** The cautions block type's neighbour: pictures of a feature or variant, when the handbook has them. */
+function putAgain(question: string, because: Reason): string {
+  switch (because.kind) {
+    case "next":
+      return question;
+    case "contradiction":
+      return lookAgain(question);
+    case "outlier":
+      return measuredWhere(question);
+  }
+}
+
+/** Pictures of a feature or variant, when the handbook has them. */
 export function pictureBlock(
   handbook: Handbook,
   path: string | undefined,

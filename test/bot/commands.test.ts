@@ -157,12 +157,12 @@ describe("prices", () => {
 describe("the short words", () => {
   test.each([
     ["cases", "There is no case yet."],
-    ["photographs", "Photographs of which part?"],
+    ["photographs", "Name the part, and I list the photographs"],
     ["fits", "Tell me first which part it is."],
     ["sources", "Tell me first which part it is."],
     ["hand over", "Tell me first which part it is."],
-    ["kinds", "Which part is that about?"],
-    ["compare", "Which part is that about?"],
+    ["kinds", "Name the part, and I lay its kinds"],
+    ["compare", "Name the part, and I lay its kinds"],
     ["facts", "You have told me nothing yet."],
   ])("%s answers even before there is a part", (word, answer) => {
     expect(talk(word).text).toContain(answer);
@@ -213,7 +213,7 @@ describe("questions about the bot's own question", () => {
 describe("withdrawing", () => {
   test("without a name, of several facts, asks which and offers them", () => {
     const { reply, text } = talk("rear spoiler, rough inside, square tips", "forget what I said");
-    expect(text).toContain("Which one shall I withdraw?");
+    expect(text).toContain("Say which one to withdraw:");
     expect(blocksOf(reply, "choices")[0]?.choices.map((choice) => choice.label)).toEqual([
       "inside finish",
       "shape of the tips",

@@ -115,7 +115,7 @@ describe("questions", () => {
   test("a size far from every kind is asked again, once", () => {
     const asked = talk("rear spoiler, 600 mm wide");
     expect(asked.reply.summary.question?.feature).toBe("width");
-    expect(asked.text).toContain("Where was it measured");
+    expect(asked.text).toContain("say from which edge to which");
     const again = talkOn(asked.conversation, "600 mm");
     expect(again.reply.summary.question?.feature).not.toBe("width");
   });

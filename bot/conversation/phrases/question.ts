@@ -18,6 +18,8 @@ export const whichMarket = "Which market was the car built for?";
 
 export const inUnit = (question: string, unit: string) => `${question} (in ${unit}, or name your unit)`;
 export const lookAgain = (question: string) => `Please look again: ${question}`;
+export const measuredWhere = (question: string) =>
+  `Please measure again, and say from which edge to which: ${question}`;
 
 /** "You wrote 420 mm. That would be 42 cm; did you mean 420 cm?" has the reading as said and as meant. */
 export const isItThisUnit = (said: string, meant: string) => `You wrote ${said}. Did you mean ${meant}?`;

@@ -8,9 +8,9 @@ export const pullsAlone = (fact: string) =>
 export const sameTwice = (fact: string) => `You have looked twice, so I take it as it is: ${fact}.`;
 
 export const farFromAll = (reading: string, from: string, to: string) =>
-  `${reading} lies far from every kind in the handbook (${from} to ${to}). Where was it measured, from which edge to which?`;
+  `${reading} lies far from every kind in the handbook (${from} to ${to}); it may have been measured somewhere else.`;
 export const farFromEverything = (reading: string) =>
-  `${reading} lies far from every kind in the handbook. Where was it measured, from which edge to which?`;
+  `${reading} lies far from every kind in the handbook; it may have been measured somewhere else.`;
 
 export const dateAfter = (earlier: string, later: string) =>
   `${earlier} comes after ${later}; it has to come before. One of the two is misread, or the part came later than the car.`;

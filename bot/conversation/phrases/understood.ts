@@ -62,7 +62,8 @@ export const severalReadingsLeftAside = (words: readonly string[]) =>
 export const notYourCar = "What you say of the car I leave aside: this case is about somebody else's.";
 export const serialMasked = "I keep the chassis number only masked.";
 
-export const didYouMean = (words: string, meant: string) => `${quoted(words)}: did you mean ${meant}?`;
+export const didYouMean = (words: string, meant: string) =>
+  `${quoted(words)} I do not know; the nearest word I have is ${meant}.`;
 
 export const goalChanged = (goal: string) => `You want to know ${goal}.`;
 
