@@ -32,6 +32,7 @@ function besideVerdict(handbook: Handbook, assessed: Assessed): string | undefin
   const variant = part.variants.find((one) => one.id === likeliest?.variant);
   if (variant === undefined) return undefined;
   if (facts.car.built === undefined) {
+    if (identification.verdict === null) return undefined;
     const times = fittedTimes(variant);
     if (times === undefined) return words.carNotToldAndNeverFitted(variant.name);
     const isUnknown = facts.unanswerable.includes("car.built");

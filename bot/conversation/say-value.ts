@@ -15,10 +15,9 @@ export function sayValue(feature: Feature, value: ReportValue): string {
     case "state":
       return stateName(feature, value.state);
     case "weighed-states":
-      return listed(
-        fittingStates(value.weights).map((state) => stateName(feature, state)),
-        "or",
-      );
+      return fittingStates(value.weights)
+        .map((state) => stateName(feature, state))
+        .join("; or ");
     case "measurement":
       return value.unit === null ? sayNumber(value.value) : `${sayNumber(value.value)} ${value.unit}`;
     case "date":

@@ -14,7 +14,7 @@ export const mayBeUnknown = (probability: string) =>
   `That it is something not in the handbook: ${probability}.`;
 export const noVerdictYet = (one: string, other: string, features: readonly string[]) =>
   features.length === 0
-    ? `No verdict: it lies between ${withThe(one)} and ${withThe(other)}, and nothing that I may still ask tells them apart.`
-    : `No verdict: it lies between ${withThe(one)} and ${withThe(other)}. What tells them apart: ${listed(features)}.`;
+    ? `No verdict: nearest are ${withThe(one)} and ${withThe(other)}, and nothing that I may still ask tells them apart.`
+    : `No verdict: nearest are ${withThe(one)} and ${withThe(other)}. What tells them apart: ${listed(features)}.`;
 export const closestKind = (name: string, probability: string) => `Closest kind: ${name}, ${probability}.`;
 export const stillTheOne = (probability: string) => `That it is still the one it left with: ${probability}.`;

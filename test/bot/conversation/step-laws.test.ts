@@ -5,6 +5,7 @@ import {
   type Conversation,
   emptyConversation,
   type IncomingMessage,
+  plainText,
   type Reply,
   readConversation,
   step,
@@ -112,6 +113,7 @@ describe("a turn", { timeout }, () => {
         fc.property(fc.array(anyMessage, { minLength: 1, maxLength: 5 }), (messages) => {
           for (const reply of talk(messages).replies) {
             expect(reply.blocks.filter((block) => block.kind === "question").length).toBeLessThanOrEqual(1);
+            expect(plainText(reply)).not.toMatch(/\b100 %|\(0 %\)/);
           }
         }),
         { seed, numRuns: 30 },
