@@ -14,7 +14,7 @@ const grades: readonly (readonly [ProvenanceGrade, RegExp])[] = [
   ],
   [
     "documented-from-new",
-    /\b(?:(?:fully |well )?documented(?! restoration)|every (?:receipt|bill|invoice|bit of paper)|(?:all|have) (?:the |its )?(?:receipts|bills|invoices)|fully documented|full (?:history|documentation|paper ?work|paper trail|file|records)(?: from new)?|complete (?:history|documentation|paperwork|records)|all (?:the )?(?:paperwork|papers|bills|invoices|receipts|records) (?:from|since) new|history (?:file )?from new|build (?:sheet|card|record) (?:\w+ ){0,4}(?:matches|with|and)|works record|paper trail)\b/,
+    /\b(?:(?:fully |well )?documented(?! restoration)|every (?:receipt|bill|invoice|bit of paper)|(?:all|have) (?:the |its )?(?:receipts|bills|invoices)|fully documented|full (?:history|documentation|paper ?work|paper trail|file|records)(?: from new)?|history (?:file )?(?:is )?complete (?:from|since) new|complete (?:history|documentation|paperwork|records)|all (?:the )?(?:paperwork|papers|bills|invoices|receipts|records) (?:from|since) new|history (?:file )?from new|build (?:sheet|card|record) (?:\w+ ){0,4}(?:matches|with|and)|works record|paper trail)\b/,
   ],
   [
     "one-owner",

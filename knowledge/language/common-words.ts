@@ -2,7 +2,7 @@
 // "last" is not "cast". A word listed here still matches a handbook that uses it exactly.
 
 const listed = `
-a able about above accept across act actual actually add advance advert advice after afternoon again against age ages ago agree ah aha ahead ain't air
+a able centre center about above accept across act actual actually add advance advert advice after afternoon again against age ages ago agree ah aha ahead ain't air
 alike all allow almost alone along already alright also alternative although always am amazing among amount an and angry another answer answers any anybody anyhow
 anymore anyone anything anyway anywhere apart apologies apparently appear appears appreciate appreciated are area aren't argue around arrive arrived as ask asked asking
 asks assume assumed at attached attempt auction available average avoid aware away awful awkward back bad badly bag bank bare barely bargain barn based

@@ -133,6 +133,12 @@ const forms: readonly Form[] = [
   },
   {
     shape: "pair",
+    pattern:
+      /(?<=\b(?:dated?|stamp(?:ed)?|says|reads|marked|wrote|written|pencil\w*)[: ]{1,2}(?:in )?)(?<m>0?[1-9]|1[0-2])\.(?<y>[4-9]\d)(?![\d/]|[.,]\d| ?(?:mm|cm|kg|g|lbs?|inch(?:es)?)\b)/g,
+    read: ({ m, y }, era) => monthOf(fullYear(y, era), Number(m)),
+  },
+  {
+    shape: "pair",
     pattern: /(?<![\d/.,-])(?<m>\d{1,2})\.(?<y>(?:19)\d\d)(?![\d/]|[.,]\d)/g,
     read: ({ m, y }) => monthOf(Number(y), Number(m)),
   },

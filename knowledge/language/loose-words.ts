@@ -67,23 +67,30 @@ interface Meant {
 
 /** A word that belongs to one state alone, in a clause that speaks of a mark or of its feature. */
 function standsAlone(view: MessageView, part: string, at: number, clause: number): Meant | undefined {
-  const words = view.lexicon.parts.get(part);
   const token = view.tokens[at];
-  const meant = token === undefined ? undefined : words?.distinctive.get(view.words[at] ?? "");
+  const meant = view.lexicon.parts.get(part)?.distinctive.get(view.words[at] ?? "");
   if (meant === undefined || token === undefined || commonWords.has(token.folded)) return undefined;
-  const stretch = view.clauses[clause];
   const next = view.clauses[clause + 1];
-  const more = next?.join === "and" ? next.text : "";
-  const isCued = view.tokens
-    .slice(stretch?.from ?? at, (stretch?.to ?? at) + 1)
-    .some((each) => each !== token && words?.cues.get(each.stem)?.has(meant.feature));
-  return isCued || marking.test(`${stretch?.text ?? ""} ${more}`) ? meant : undefined;
+  const said = `${view.clauses[clause]?.text ?? ""} ${next?.join === "and" ? next.text : ""}`;
+  if (marking.test(said)) return token.folded.length > 1 || token.isCapital ? meant : undefined;
+  return token.folded.length > 1 && isCued(view, part, at, clause, meant.feature) ? meant : undefined;
+}
+
+/** Whether another word of the clause, not of the part's own name, points to the feature. */
+function isCued(view: MessageView, part: string, at: number, clause: number, feature: string): boolean {
+  const words = view.lexicon.parts.get(part);
+  const stretch = view.clauses[clause];
+  if (words === undefined || stretch === undefined) return false;
+  return view.tokens.slice(stretch.from, stretch.to + 1).some((each, offset) => {
+    if (stretch.from + offset === at || words.nameWords.has(each.folded)) return false;
+    return words.cues.get(each.stem)?.has(feature) === true;
+  });
 }
 
 /** The state the word tells of the one feature named close to it. */
 function besideFeature(view: MessageView, part: string, at: number, clause: number): Meant | undefined {
   const token = view.tokens[at];
-  if (token === undefined) return undefined;
+  if (token === undefined || token.folded.length === 1) return undefined;
   const isNumber = numberOf(token.folded) !== undefined;
   const isGeneral = generalWords.has(token.folded) && !isNumber;
   const stem = view.words[at] ?? "";
@@ -114,26 +121,36 @@ function featuresAround(
   within: number,
 ): ReadonlySet<string> {
   const near = new Set<string>();
-  const add = (from: number, to: number, features: readonly string[]): void => {
+  const add = (from: number, to: number, features: Iterable<string>): void => {
     const where = view.clauseOf[from] ?? 0;
     const isClose = where === clause && wordsApart(view, from, to, at) <= within;
     const goesOn =
       isJustBefore(view, where, clause) && (within > nearReach || isHeadingFor(view, to, at, clause));
     if (isClose || goesOn) for (const feature of features) near.add(feature);
   };
-  const heads = view.lexicon.parts.get(part)?.heads;
-  const cues = view.lexicon.parts.get(part)?.cues;
   for (let token = Math.max(0, at - farthest); token <= at + farthest; token += 1) {
     for (const spotted of view.phrasesAt.get(token) ?? []) {
       add(spotted.from, spotted.to, featuresOf(spotted, part, isNumber));
     }
-    if (token === at) continue;
-    const stem = view.tokens[token]?.stem ?? "";
-    const head = heads?.get(stem);
-    if (head !== undefined) add(token, token, [head]);
-    if (isBeside(view, token, at, clause)) for (const feature of cues?.get(stem) ?? []) near.add(feature);
+    if (token !== at) add(token, token, headAt(view, part, token));
+    if (token !== at && !isNumber && isBeside(view, token, at, clause)) {
+      for (const feature of cuesAt(view, part, token)) near.add(feature);
+    }
   }
   return near;
+}
+
+function headAt(view: MessageView, part: string, token: number): readonly string[] {
+  const head = view.lexicon.parts.get(part)?.heads.get(view.tokens[token]?.stem ?? "");
+  return head === undefined ? [] : [head];
+}
+
+/** Features a word points to, unless it is a word of the part's own name. */
+function cuesAt(view: MessageView, part: string, token: number): Iterable<string> {
+  const words = view.lexicon.parts.get(part);
+  const word = view.tokens[token];
+  if (words === undefined || word === undefined || words.nameWords.has(word.folded)) return [];
+  return words.cues.get(word.stem) ?? [];
 }
 
 /** The clause before ends with the feature, or denies, and this one opens with the word: "tips: round", "not black, its white". */

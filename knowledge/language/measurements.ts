@@ -30,14 +30,16 @@ export function attachQuantities(view: MessageView, quantities: readonly Quantit
   let last: Attached | undefined;
   for (const quantity of quantities) {
     const at = tokenAt(view, quantity.start);
-    const clause = view.clauseOf[at] ?? 0;
+    // "46 and a half inches wide": the clause is that of the last word of the figure.
+    const clause = view.clauseOf[Math.max(at, tokenAt(view, quantity.end) - 1)] ?? view.clauseOf[at] ?? 0;
     const isCounted = quantity.unit === null && view.phrasesAt.has(at);
     if (view.stances[clause]?.aside !== undefined || isCounted) continue;
     const chosen = chooseFeature(view, quantity, at, clause) ?? repeated(quantity, last);
     if (chosen !== undefined) {
       last = { chosen, quantity };
       findings.set(`${chosen.part.id} ${chosen.feature.id}`, findingOf(view, last, clause));
-    } else if (quantity.unit !== null) leftAside.push(view.shown.slice(quantity.start, quantity.end).trim());
+    } else if (quantity.unit !== null && /^\d/.test(view.shown.slice(quantity.start)))
+      leftAside.push(view.shown.slice(quantity.start, quantity.end).trim());
   }
   return { findings: [...findings.values()], leftAside };
 }
@@ -90,19 +92,29 @@ function chooseFeature(
   clause: number,
 ): Candidate | undefined {
   const candidates = candidatesFor(view, view.partOf[clause], quantity);
-  const ranked = candidates
+  const [best, second] = candidates
     .map((candidate) => ({ candidate, support: supportFor(view, candidate, at, clause) }))
     .sort((one, other) => other.support - one.support);
-  const [best, second] = ranked;
   if (best === undefined) return undefined;
   if (best.support === second?.support)
     return best.support > 0 ? undefined : onlyFitting(candidates, quantity);
-  const isNamed = best.support >= 1.4;
-  if (!isNamed && (quantity.unit === null || sizeOf.test(quantity.after))) {
-    return view.context.askedFeature === best.candidate.feature.id ? best.candidate : undefined;
-  }
+  const isNamed = isNamedBy(view, clause, best.support);
+  if (!isNamed && view.context.askedFeature === best.candidate.feature.id) return best.candidate;
+  const isOfSomethingElse = best.support < namedOutright && sizeOf.test(quantity.after);
+  if (isOfSomethingElse || (!isNamed && quantity.unit === null)) return undefined;
   if (best.support === 0 && second !== undefined) return undefined;
-  return isPlausible(best.candidate, quantity, isNamed ? 5 : 2) ? best.candidate : undefined;
+  if (isPlausible(best.candidate, quantity, isNamed ? 5 : 2)) return best.candidate;
+  return onlyFitting(candidates, quantity);
+}
+
+/** Support that only a feature's own name gives. */
+const namedOutright = 2.4;
+
+/** Two words of the feature's names, or one in so short a clause as "lip 57". */
+function isNamedBy(view: MessageView, clause: number, support: number): boolean {
+  const stretch = view.clauses[clause];
+  const isBrief = stretch !== undefined && stretch.to - stretch.from <= 3;
+  return support >= (isBrief ? 1 : 1.4);
 }
 
 function candidatesFor(
@@ -152,14 +164,23 @@ function cueSupport(view: MessageView, candidate: Candidate, clause: number): nu
 
 function cuesIn(view: MessageView, candidate: Candidate, clause: number): number {
   const stretch = view.clauses[clause];
-  const cues = view.lexicon.parts.get(candidate.part.id)?.cues;
-  if (stretch === undefined || cues === undefined) return 0;
+  const words = view.lexicon.parts.get(candidate.part.id);
+  if (stretch === undefined || words === undefined) return 0;
+  const { cues, nameWords } = words;
   let support = 0;
   for (let at = stretch.from; at <= stretch.to; at += 1) {
-    const features = cues.get(view.tokens[at]?.stem ?? "");
-    if (features?.has(candidate.feature.id)) support += 1 / features.size;
+    const token = view.tokens[at];
+    const features = cues.get(token?.stem ?? "");
+    if (!features?.has(candidate.feature.id) || nameWords.has(token?.folded ?? "")) continue;
+    support += 1 / rivals(candidate, features);
   }
   return Math.min(support, 2);
+}
+
+/** Measurements among the features a word points to. */
+function rivals(candidate: Candidate, features: ReadonlySet<string>): number {
+  return candidate.part.features.filter((each) => each.kind === "measurement" && features.has(each.id))
+    .length;
 }
 
 /** Of several features of the dimension, the one in whose range the size lies while it is far from all others. */

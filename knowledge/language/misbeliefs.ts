@@ -68,6 +68,8 @@ function negationless(stem: string): string {
 
 /** Every main word of a short claim, all but one of a longer one. */
 function isStated(claim: ReadonlySet<string>, sentence: ReadonlySet<string>): boolean {
+  // A claim that something never is so is not stated without its "never".
+  if (claim.has("no") && !sentence.has("no")) return false;
   const missed = [...claim].filter((stem) => !sentence.has(stem)).length;
   return missed <= (claim.size >= 5 ? 1 : 0);
 }

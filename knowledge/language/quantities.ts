@@ -17,7 +17,7 @@ export interface Quantity extends Span {
 const small =
   "one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|twenty";
 const share = "half|quarter|third|eighth|(?:one|three) quarters?|(?:one|three|five|seven) eighths?";
-const number = String.raw`(?:(?:\d+|${small}) and (?:a |an )?(?:${share})|\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d+[.,]\d+|\d+(?: and| &)?[ -]\d{1,2}\/(?:2|4|8|16|32|64)(?!\d)|\d{1,2}\/(?:2|4|8|16|32|64)(?!\d)|\d+)`;
+const number = String.raw`(?:(?:\d+|${small}) and (?:a |an )?(?:${share})|(?:${small})(?= ?(?:inch|mm|millim|cm|centim|foot|feet|kilo|kg|pound|lbs?\b|ounce|oz\b))|\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d+[.,]\d+|\d+(?: and| &)?[ -]\d{1,2}\/(?:2|4|8|16|32|64)(?!\d)|\d{1,2}\/(?:2|4|8|16|32|64)(?!\d)|\d+)`;
 const unitWord = `(?:mm|millimet(?:er|re)s?|mils?|cm|cms|centimet(?:er|re)s?|met(?:er|re)s?|m|inch(?:es)?|ins?|"|''|ft|foot|feet|'|thou|kgs?|kilos?|kilogram(?:me)?s?|grams?|grammes?|gr|g|lbs?|pounds?|oz|ounces?)`;
 const spread = String.raw`(?:-|to|and|or|\.\.)`;
 const pattern = new RegExp(
@@ -40,7 +40,7 @@ const units: readonly (readonly [RegExp, MeasurementUnit, number])[] = [
 ];
 
 const loosely =
-  /(?:\b(?:about|approx(?:imately)?\.?|around|roughly|circa|ca\.?|nearly|almost|some|say|maybe|probably|near enough|more or less|just (?:over|under|shy of)|a (?:bit|touch|hair|little) (?:over|under|more than|less than)|slightly (?:over|under|more than|less than))|~) ?(?:a |the )?$/i;
+  /(?:\b(?:about|approx(?:imately)?\.?|around|roughly|circa|ca\.?|nearly|almost|some|say|maybe|probably|near enough|more or less|just (?:over|under|shy of)|a (?:bit|touch|hair|little|shade|smidge|fraction|whisker|tad) (?:over|under|more than|less than)|slightly (?:over|under|more than|less than))|~) ?(?:a |the )?$/i;
 const looselyAfter =
   /^ ?(?:ish\b|or so\b|-ish\b|give or take|approx|roughly|ish|more or less|or thereabouts|odd\b)/i;
 const bounded =
@@ -182,10 +182,12 @@ const shares: readonly (readonly [RegExp, number, number])[] = [
 
 /** "Four and a quarter", "25 and three eighths". */
 function spokenNumber(written: string): ParsedNumber | undefined {
+  const words = small.split("|");
+  const plain = words.indexOf(written.toLowerCase()) + 1;
+  if (plain > 0) return { value: plain, halfWidth: 0.5 };
   const [whole = "", part] = written.toLowerCase().split(" and ", 2);
   const found = part === undefined || /\d/.test(part) ? undefined : shares.find(([form]) => form.test(part));
   if (found === undefined) return undefined;
-  const words = small.split("|");
   const count = /^\d+$/.test(whole) ? Number(whole) : words.indexOf(whole) + 1;
   const [, above, below] = found;
   return { value: count + above / below, halfWidth: 1 / (2 * below) };

@@ -37,7 +37,10 @@ export function readMessage(text: string, lexicon: Lexicon, context: ReadingCont
   const dates = datesIn(lower, cars, context.today);
   const firmDates: readonly Span[] = [...dates.phrases.filter(isFirmDate), ...dates.told];
   const quantities = findQuantities(lower).filter((each) => !touchesAny(each, firmDates));
-  const taken = [...firmDates, ...quantities.filter((each) => each.unit !== null)];
+  const taken = [
+    ...firmDates,
+    ...quantities.filter((each) => each.unit !== null && /\d/.test(lower.slice(each.start, each.start + 1))),
+  ];
   const view = viewMessage({ shown, readable, quoted, taken }, lexicon, context);
   const dated = readDates(view, lower, dates);
   const negations = negationsOf(view);

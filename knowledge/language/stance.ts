@@ -13,6 +13,7 @@ import {
   unseenCues,
   wishCues,
 } from "./cue-words.ts";
+import { withdraw } from "./intents.ts";
 
 export type Aside = "hearsay" | "question" | "another-car";
 
@@ -34,10 +35,15 @@ export function stancesOf(
     if (isNewSentence || clause.join === "contrast" || ownEyesCues.test(clause.text)) running = undefined;
     const own = isQuoted(clause) ? "hearsay" : ownAside(clause, clauses, at);
     if (own !== undefined) running = own;
-    asides.push(running ?? (unseenCues.test(clause.text) ? "question" : undefined));
+    asides.push(running ?? (tellsNothing(clause.text) ? "question" : undefined));
   });
   spreadTrailing(clauses, asides);
   return clauses.map((clause, at) => ({ aside: asides[at], certainty: certaintyOf(clauses, at, clause) }));
+}
+
+/** What could not be seen, or is taken back. */
+function tellsNothing(text: string): boolean {
+  return unseenCues.test(text) || withdraw.test(text);
 }
 
 function ownAside(clause: Clause, clauses: readonly Clause[], at: number): Aside | undefined {
