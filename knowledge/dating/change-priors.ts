@@ -72,7 +72,7 @@ const STATED_OVERLAP = 3;
 
 /**
  * One prior per width, summing to one: P(0) = .25, the rest exponential with mean 8 months, integrated from half-way
- * point to half-way point (the last one onwards). A stated overlap triples the nearest width.
+ * point to half-way point (the last one as far beyond as before). A stated overlap triples the nearest width.
  */
 export function widthPrior(widths: readonly number[], statedOverlap?: number): readonly number[] {
   const upTo = (months: number): number => 1 - Math.exp(-months / MEAN_OVERLAP);
@@ -80,7 +80,7 @@ export function widthPrior(widths: readonly number[], statedOverlap?: number): r
   const bins = positive.map((width, index) => {
     const below = index === 0 ? width / 2 : (width + (positive[index - 1] as number)) / 2;
     const next = positive[index + 1];
-    return (next === undefined ? 1 : upTo((width + next) / 2)) - upTo(below);
+    return upTo(next === undefined ? width + (width - below) : (width + next) / 2) - upTo(below);
   });
   const total = bins.reduce((sum, bin) => sum + bin, 0);
   const hasSharp = positive.length < widths.length;
