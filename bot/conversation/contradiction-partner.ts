@@ -9,8 +9,9 @@ const leastFall = 0.2;
 /** Feature id of the partner; undefined when no single fact is at odds with the doubted one. Costs one identification a fact. */
 export function partnerOf(assessed: Assessed, doubted: string): string | undefined {
   const { facts, identification } = assessed;
-  const misread =
-    identification.contradictions.find((one) => one.feature === doubted)?.misreadProbability ?? 0;
+  const flagged = identification.contradictions.find((one) => one.feature === doubted);
+  if (flagged?.isNeverTogether && flagged.against !== null) return flagged.against;
+  const misread = flagged?.misreadProbability ?? 0;
   const told = [...new Set(facts.reports.map((report) => report.feature))].filter((id) => id !== doubted);
   const falls = told
     .map((id) => ({ id, fall: misread - misreadWithout(assessed, doubted, id) }))

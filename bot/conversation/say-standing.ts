@@ -129,7 +129,9 @@ function closest({ goal, identification }: Assessed): string | undefined {
 
 /** The line that says the ranking rests on the car's date, when it does and there is something to rest. */
 export function restsOn(assessed: Assessed): string | undefined {
-  if (assessed.identification.movedBits >= movedEnoughBits) return undefined;
+  const { movedBits, contradictions } = assessed.identification;
+  // Two facts that cancel out did say something: their quarrel is named instead.
+  if (movedBits >= movedEnoughBits || contradictions.length > 0) return undefined;
   const { car } = assessed.facts;
   if (car.isLoosePart === true) return restsOnCommonness;
   if (car.built !== undefined) return restsOnDate;
