@@ -1,5 +1,5 @@
 /** What one message does to one case: wishes that change it first, then the facts, then answers to the open question. */
-import type { Interval, MessageReading, PartKind } from "../../knowledge/index.ts";
+import type { Feature, Interval, MessageReading, PartKind } from "../../knowledge/index.ts";
 import { featureById, readMessage } from "../../knowledge/index.ts";
 import { startOver } from "../commands/start-over.ts";
 import { undo } from "../commands/undo.ts";
@@ -101,19 +101,23 @@ function withFacts(
     (finding) => finding.part === null || finding.part === part.id,
   );
   const applied = applyFacts(part, { ...withCar.facts, unplaced: [] }, own, speaker);
-  const notes = [...withCar.notes, ...lookedTwice(part, withCar.facts, applied.facts)];
-  return { ...withCar, facts: applied.facts, notes, items: [...withCar.items, ...applied.items] };
+  const confirmed = lookedTwice(part, withCar.facts, applied.facts);
+  const notes = confirmed.map((feature) => sameTwice(sayReported(feature, applied.facts.reports)));
+  const items = applied.items.filter(({ label }) => !confirmed.some((feature) => feature.name === label));
+  return {
+    ...withCar,
+    facts: applied.facts,
+    notes: [...withCar.notes, ...notes],
+    items: [...withCar.items, ...items],
+  };
 }
 
-/** Facts that a second look confirmed. */
-function lookedTwice(part: PartKind, before: CaseFacts, after: CaseFacts): readonly string[] {
+/** Features whose fact a second look confirmed. */
+function lookedTwice(part: PartKind, before: CaseFacts, after: CaseFacts): readonly Feature[] {
   const fresh = after.rechecked.filter((id) => !before.rechecked.includes(id));
-  return fresh.flatMap((id) => {
-    const feature = featureById(part, id);
-    if (feature === undefined) return [];
-    const earlier = sayReported(feature, before.reports);
-    return earlier === sayReported(feature, after.reports) ? [sameTwice(earlier)] : [];
-  });
+  return fresh
+    .flatMap((id) => featureById(part, id) ?? [])
+    .filter((feature) => sayReported(feature, before.reports) === sayReported(feature, after.reports));
 }
 
 function keepForLater(change: Change, reading: MessageReading): Change {

@@ -143,10 +143,12 @@ function standsBlocks(knowledge: Knowledge, turn: Turn): readonly Block[] {
   return isWorthSaying && !isShouldHave ? [...dates, ...sayStanding(assessed, justTold)] : dates;
 }
 
-/** Whether the evidence, the car or the goal has changed; "cannot tell" is no evidence. */
+/** Whether the evidence, the car or the goal has changed; other words for the same are none, nor is "cannot tell". */
 function bearsOnAnswer(before: CaseFacts, after: CaseFacts): boolean {
-  const bearing = ({ part, goal, car, reports }: CaseFacts) =>
-    JSON.stringify([part, goal, car, reports.filter((report) => report.value.kind !== "cannot-tell")]);
+  const bearing = ({ part, goal, car, reports }: CaseFacts) => {
+    const evidence = reports.filter((report) => report.value.kind !== "cannot-tell");
+    return JSON.stringify([part, goal, car, evidence.map((report) => ({ ...report, words: "" }))]);
+  };
   return bearing(before) !== bearing(after);
 }
 

@@ -17,13 +17,22 @@ const supposing = /^\W*(and |but |so |let'?s )?(what if|suppose|supposing|imagin
 
 /** What the words say where the dialogue now stands. */
 export function readWords(knowledge: Knowledge, text: string, context: ReadingContext): MessageReading {
-  const read = readMessage(text, knowledge.lexicon, context);
+  const read = withStatedMisbeliefs(readMessage(text, knowledge.lexicon, context));
   const wish = plainWish(text);
   if (wish !== undefined) return { ...read, findings: [], intents: [wish], isOpaque: false };
   if (supposing.test(text)) return supposed(read, text);
   const spoken = { ...read, findings: soundFindings(knowledge.handbook, read) };
   const car = answerOfCar(text, knowledge.lexicon, context, spoken);
   return car.length === 0 ? spoken : { ...spoken, car, isOpaque: false };
+}
+
+// A belief is a rule about all cars; "rear spoiler, six screws, no drains" only describes one.
+const ruling =
+  /\b(mean|means|meant|always|never|every|all|only|must|if|cannot|came|replaced|introduced|were|are|have|would)\b/i;
+
+/** Without misbeliefs found in words that state no rule: a plain description is evidence, not a belief. */
+function withStatedMisbeliefs(reading: MessageReading): MessageReading {
+  return { ...reading, misbeliefs: reading.misbeliefs.filter(({ words }) => ruling.test(words)) };
 }
 
 /**

@@ -11,7 +11,7 @@ import { effortWords } from "./phrases/effort.ts";
 import { kindItWasBuiltWithClass, notInHandbookWords } from "./phrases/goals.ts";
 import { withThe } from "./phrases/grammar.ts";
 import { stillTheOne } from "./phrases/standing.ts";
-import { nothingFits, oddOnesOut, writtenUp } from "./phrases/trouble.ts";
+import { nothingFits, oddOnesOut, stillApart, writtenUp } from "./phrases/trouble.ts";
 import { byInformation } from "./question-worth.ts";
 import { sayEvidence } from "./say-evidence.ts";
 import { sayForYourCar } from "./say-for-your-car.ts";
@@ -30,7 +30,7 @@ export function sayAnswer(knowledge: Knowledge, assessed: Assessed): readonly Bl
   return [
     ...body,
     ...sayEvidence(knowledge.handbook, assessed),
-    ...texts([restsOn(assessed), leftOpen(assessed), hinges(assessed)]),
+    ...texts([restsOn(assessed), apart(assessed), leftOpen(assessed), hinges(assessed)]),
     ...sayForYourCar(knowledge, assessed),
   ];
 }
@@ -96,6 +96,17 @@ function settlingFeatures(assessed: Assessed): readonly string[] {
           : words.dearer(feature.name, effortWords(feature.effort)),
       ];
     });
+}
+
+// A contradiction that a second look did not resolve stays named.
+function apart({ identification, facts, part }: Assessed): string | undefined {
+  const names = identification.contradictions
+    .filter(({ feature }) => facts.rechecked.includes(feature))
+    .flatMap(({ feature: id }) => {
+      const feature = featureById(part, id);
+      return feature === undefined ? [] : [sayReported(feature, facts.reports)];
+    });
+  return names.length === 0 ? undefined : stillApart(names);
 }
 
 function hinges(assessed: Assessed): string | undefined {

@@ -89,12 +89,20 @@ function asBuiltAnswer(knowledge: Knowledge, assessed: Assessed): readonly Block
   return [
     {
       kind: "text",
-      text: words.shouldHave(variantName(part, first.variant), sayProbability(first.share)),
+      text: shouldHaveLine(variantName(part, first.variant), first.share, date !== undefined),
       tone: "answer",
     },
     ...(isOverlap ? [overlap] : []),
     { kind: "table", caption: asBuiltLead, head: words.asBuiltHead, rows },
   ];
+}
+
+/** Below one half there is no verdict, only a likeliest one. */
+function shouldHaveLine(name: string, share: number, isDated: boolean): string {
+  const probability = sayProbability(share);
+  return share >= 0.5
+    ? words.shouldHave(name, probability)
+    : words.shouldHaveOpen(name, probability, isDated);
 }
 
 function sharesLargestFirst(

@@ -138,6 +138,34 @@ describe("questions", () => {
   });
 });
 
+/** Answers every question until none is left: a second look confirms what was told, anything else cannot be told. */
+function untilDone(said: string) {
+  let { conversation, reply, text } = talk(said);
+  for (let turn = 0; turn < 40 && reply.summary.question !== null; turn += 1) {
+    const { feature } = reply.summary.question;
+    const told = reply.summary.understood.find((fact) => fact.feature === feature);
+    const again = told?.state === undefined ? "cannot tell" : { answer: { feature, state: told.state } };
+    ({ conversation, reply, text } = talkOn(conversation, again));
+  }
+  return { reply, text };
+}
+
+describe("the answer", () => {
+  test("keeps a contradiction named that a second look did not resolve", () => {
+    const { reply, text } = untilDone(
+      "rear spoiler, six screws, square tips, rough inside, no drain notches, black gel coat, Q mark",
+    );
+    expect(reply.summary.done).toBe(true);
+    expect(text).toContain("though you looked twice: moulder's mark (Q with a part number)");
+  });
+
+  test("of what a car should have names no one kind while none reaches a half", () => {
+    const { text } = untilDone("what front wing should my car have?");
+    expect(text).toContain("it cannot be told which");
+    expect(text).toContain("The build date would tell more.");
+  });
+});
+
 describe("several cases", () => {
   test("two parts in one message open two cases, each with its own facts", () => {
     const { conversation, reply } = talk("the mirror has a steel ball, the rear spoiler is rough inside");

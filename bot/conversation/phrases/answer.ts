@@ -36,6 +36,8 @@ export const loosePart = "It is a loose part, so no car speaks for or against it
 // What should it have
 export const shouldHave = (name: string, probability: string) =>
   `As built: ${withThe(name)}, ${probability}.`;
+export const shouldHaveOpen = (name: string, probability: string, isDated: boolean) =>
+  `As built it cannot be told which; likeliest is ${withThe(name)}, ${probability}.${isDated ? "" : " The build date would tell more."}`;
 export const asBuiltHead = ["kind", "how likely", "when", "sources"] as const;
 export const inChangeover = (date: string, one: string, other: string) =>
   `${capitalised(date)} lies in the time when both were fitted, ${withThe(one)} and ${withThe(other)}.`;

@@ -7,6 +7,9 @@ export const pullsAlone = (fact: string) =>
   `One thing does not go with the rest: ${fact}. It may have been misread.`;
 export const sameTwice = (fact: string) => `You have looked twice, so I take it as it is: ${fact}.`;
 
+export const stillApart = (facts: readonly string[]) =>
+  `Does not go with the rest, though you looked twice: ${listed(facts)}.`;
+
 export const farFromAll = (reading: string, from: string, to: string) =>
   `${reading} lies far from every kind in the handbook (${from} to ${to}); it may have been measured somewhere else.`;
 export const farFromEverything = (reading: string) =>
