@@ -1,6 +1,7 @@
 // The front of the room: a question in plain words, answered from general trade knowledge with every reading that
 // fits, on whose word, and what it cannot say. When not sure that it is such a question, it stays silent.
 
+import { boltCircleTopic } from "./asking/bolt-circle-topic.ts";
 import { dateCodeTopic, glassDateTopic, tyreDateTopic } from "./asking/date-topics.ts";
 import { boltHeadTopic, spannerTopic, threadTopic } from "./asking/fastener-topics.ts";
 import { areaWeightTopic, densityLookupTopic, namedProcessTopic } from "./asking/lookup-topics.ts";
@@ -18,7 +19,7 @@ import {
   vinTopic,
   wiringTopic,
 } from "./asking/vehicle-topics.ts";
-import { boltCircleTopic, rimTopic, wheelMarkTopic } from "./asking/wheel-topics.ts";
+import { rimTopic, wheelMarkTopic } from "./asking/wheel-topics.ts";
 import { readTradeEvidence } from "./read-trade-evidence.ts";
 import type { TradeAnswer, TradeReading } from "./trade-reading.ts";
 import { maskVins } from "./vin.ts";

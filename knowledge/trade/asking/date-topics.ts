@@ -1,6 +1,6 @@
 // Questions about dates on parts: tyre numbers, dots on glass, clocks, codes of figures, weeks.
 import { formatInterval } from "../../calendar/date-text.ts";
-import { type Interval, monthStart } from "../../calendar/interval.ts";
+import { type Interval, monthInterval, monthStart } from "../../calendar/interval.ts";
 import type { DateMarkForm, DateMarkReading } from "../date-marks/date-mark-reading.ts";
 import { decodeDateMark } from "../decode-date-mark.ts";
 import { LETTER_DOTS_REMARK } from "../glazing-mark.ts";
@@ -20,14 +20,18 @@ export interface SpottedDateMark {
 export function spotTyreDate(text: string): SpottedDateMark | undefined {
   const isTyre = /\bt[yi]res?\b|sidewall|\btin\b/i.test(text);
   const isElsewhere = /\bglass\b|windscreen|windshield|window|\blamps?\b|\blens\b|\bfluid\b/i.test(text);
-  const start = /\bDOT\b/.exec(text)?.index;
+  const start = (isTyre ? /\bDOT\b/i : /\bDOT\b/).exec(text)?.index;
   if (isElsewhere || (start === undefined && !isTyre)) return undefined;
   const tail =
     start === undefined
-      ? (/\b(?:code|number|date|stamp(?:ed)?|ends? (?:in|with))\b[^.?!]{0,40}/i.exec(text)?.[0] ?? "")
+      ? (/\b(?:code|number|date|stamp(?:ed)?|ends(?: in| with)?)\b[^.?!]{0,40}/i.exec(text)?.[0] ?? "")
       : text.slice(start, start + 60);
   const piece = /^[^?!;,]*/.exec(tail)?.[0] ?? "";
-  const groups = [...piece.matchAll(/(?<![A-Za-z\d/.,])\d{3,4}(?![A-Za-z\d/]|[.,]\d)/g)];
+  const groups = [
+    ...piece.matchAll(
+      /(?<![A-Za-z\d/.,]|\b(?:after|before|since|until|by|year) )\d{3,4}(?![A-Za-z\d/]|[.,]\d| ?(?:mm|cm|kg|km|psi|inch|miles)\b)/g,
+    ),
+  ];
   const last = groups.at(-1)?.[0];
   const hasTriangle = /triangle|[△▲▵]/i.test(text.slice(0, 300)) && !/no (?:small )?triangle/i.test(text);
   return last === undefined ? undefined : { mark: `DOT ${last}${hasTriangle ? " △" : ""}`, form: "tyre" };
@@ -64,7 +68,7 @@ function spotOther(text: string): SpottedDateMark | undefined {
   const found = patterns.map((pattern) => pattern.exec(text)?.[0]).find((mark) => mark !== undefined);
   if (found !== undefined) return { mark: found.replace(/ in (?=\d)/, " "), form: undefined };
   const code =
-    /\b(?:code|stamp|stamped|date|dated|mark|marked|cast)(?: mark| code| stamp)?(?: is| of| reads| says|:)? "?((?:[A-M]|[IVX]{1,4})?[ /]?\d{1,4}(?:[/.-]\d{1,4}){0,2})(?![\w/])/i.exec(
+    /\b(?:code|stamp|julian(?: date)?|stamped|date|dated|mark|marked|cast)(?: mark| code| stamp)?(?: is| of| reads| says|:)? "?((?:[A-M]|[IVX]{1,4})?[ /]?\d{1,4}(?:[/.-]\d{1,4}){0,2})(?![\w/])/i.exec(
       text,
     );
   return code?.[1] === undefined ? undefined : { mark: code[1].trim(), form: undefined };
@@ -89,9 +93,23 @@ function groupReadings(readings: readonly DateMarkReading[]): readonly TradeRead
   });
 }
 
+/** Says why four figures that look like month and year ("1299") are week and year. */
+function monthTrap(mark: string): readonly TradeReading[] {
+  const [, week, year] = /\b(\d\d)(\d\d)\b/.exec(mark) ?? [];
+  if (week === undefined || year === undefined || Number(week) < 1 || Number(week) > 12) return [];
+  const fullYear = Number(year) + (Number(year) >= 71 ? 1900 : 2000);
+  return [
+    {
+      reading: `week ${Number(week)} of ${fullYear}, not ${formatInterval(monthInterval(fullYear, Number(week)))}: the figures are week and year, never month and year`,
+      why: "weeks run to 53, so 2501 and 1299 are written by one rule; pages that read a month are wrong",
+      basis: "49 CFR 574",
+    },
+  ];
+}
+
 /** "tyre says DOT … 318, how old". A tyre may be younger than the car: every year since 1971 is kept. */
 export const tyreDateTopic: TopicReader = (question) => {
-  const asks = /how old|what (?:year|date)|when|date|\bage\b|mean|\bcode\b|decode/;
+  const asks = /how old|\byear\b|when|date|\bage\b|mean|\bcode\b|decode|\bdot\b|\bends\b/;
   if (!question.isAsking || !question.mayBeAnswered || !asks.test(question.lower)) return undefined;
   const spotted = spotTyreDate(question.text);
   if (spotted === undefined) return undefined;
@@ -102,7 +120,7 @@ export const tyreDateTopic: TopicReader = (question) => {
     today,
   });
   const none: TradeReading = {
-    reading: "no date: the figures are week and year, and no year has such a week",
+    reading: "no date: the figures are week and year, and that year has no such week",
     why: "weeks run to 53 at most; pages that read month and year are wrong",
     basis: "49 CFR 574",
   };
@@ -117,7 +135,10 @@ export const tyreDateTopic: TopicReader = (question) => {
     : [];
   return topicAnswer(
     "tyre date",
-    [...(readings.length === 0 ? [none] : groupReadings(readings)), ...retread],
+    [
+      ...(readings.length === 0 ? [none] : [...groupReadings(readings), ...monthTrap(spotted.mark)]),
+      ...retread,
+    ],
     {
       cannotSay:
         "It dates the tyre, never the car; with three figures the decade stays open unless a triangle or the pattern tells.",
