@@ -14,8 +14,8 @@ import {
   toldApartLead,
   toldApartLine,
 } from "../conversation/phrases/variants.ts";
-import { sayClaim, whereItComesFrom } from "../conversation/say-variant.ts";
-import { inBrackets, sourcesOfTell } from "../conversation/sources-of.ts";
+import { sayClaim, whereItComesFrom } from "../conversation/saying/say-variant.ts";
+import { inBrackets, sourcesOfTell } from "../conversation/saying/sources-of.ts";
 import { tellsBetween } from "../conversation/tells-between.ts";
 import type { Block, Choice } from "../reply.ts";
 import type { Scene } from "./scene.ts";

@@ -4,7 +4,7 @@ import { carInWords } from "../conversation/apply-car.ts";
 import { type CaseFacts, takenBack } from "../conversation/case.ts";
 import { type Change, withNote } from "../conversation/change.ts";
 import { nothingToTakeBack, takenBack as takenBackWords } from "../conversation/phrases/commands.ts";
-import { sayFact } from "../conversation/say-value.ts";
+import { sayFact } from "../conversation/saying/say-value.ts";
 
 /** The change with the last step of the case taken back, naming the facts that went. */
 export function undo(handbook: Handbook, change: Change): Change {

@@ -10,8 +10,8 @@ import {
   knownWords,
   noPartYet,
 } from "../conversation/phrases/commands.ts";
-import { sayStanding } from "../conversation/say-standing.ts";
-import { sayValue } from "../conversation/say-value.ts";
+import { sayStanding } from "../conversation/saying/say-standing.ts";
+import { sayValue } from "../conversation/saying/say-value.ts";
 import type { Block } from "../reply.ts";
 import type { Scene } from "./scene.ts";
 

@@ -16,8 +16,8 @@ import {
   whyUnit,
 } from "../conversation/phrases/question.ts";
 import { afterAnswers } from "../conversation/question-worth.ts";
-import { nameInSentence, standingItems } from "../conversation/say-standing.ts";
-import { inBrackets, sourcesOfTell } from "../conversation/sources-of.ts";
+import { nameInSentence, standingItems } from "../conversation/saying/say-standing.ts";
+import { inBrackets, sourcesOfTell } from "../conversation/saying/sources-of.ts";
 import type { Block } from "../reply.ts";
 import type { Scene } from "./scene.ts";
 

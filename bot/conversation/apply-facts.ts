@@ -18,7 +18,7 @@ import {
   severalReadings,
   unitNotSaid,
 } from "./phrases/understood.ts";
-import { sayValue } from "./say-value.ts";
+import { sayValue } from "./saying/say-value.ts";
 import type { Speaker } from "./speaker.ts";
 import { type UnderstoodItem, understoodItem } from "./understood.ts";
 

@@ -17,7 +17,7 @@ import { goalWords } from "./phrases/goals.ts";
 import { sameTwice } from "./phrases/trouble.ts";
 import { goalChanged, keptForLater, partLabel } from "./phrases/understood.ts";
 import { readingRemarks } from "./reading-remarks.ts";
-import { sayReported } from "./say-value.ts";
+import { sayReported } from "./saying/say-value.ts";
 import { type Speaker, speakerOf } from "./speaker.ts";
 import { understoodItem } from "./understood.ts";
 

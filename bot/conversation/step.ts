@@ -11,11 +11,11 @@ import { type Case, type CaseFacts, noFacts, withFacts } from "./case.ts";
 import { beginChange } from "./change.ts";
 import { changeCase } from "./change-case.ts";
 import { type CaseChosen, chooseCase } from "./choose-case.ts";
-import { composeReply } from "./compose-reply.ts";
 import { type Conversation, findCase, withCase } from "./conversation.ts";
 import { type Heard, hear } from "./hear.ts";
 import type { Knowledge } from "./knowledge.ts";
-import { openQuestion } from "./say-question.ts";
+import { composeReply } from "./saying/compose-reply.ts";
+import { openQuestion } from "./saying/say-question.ts";
 import { takeCarAlong } from "./take-car-along.ts";
 import type { OtherCase } from "./turn.ts";
 

@@ -9,8 +9,8 @@ import {
   stateName,
   type Variant,
   variantById,
-} from "../../knowledge/index.ts";
-import { listed } from "./phrases/grammar.ts";
+} from "../../../knowledge/index.ts";
+import { listed } from "../phrases/grammar.ts";
 import {
   aboutTime,
   fittedWords,
@@ -18,7 +18,7 @@ import {
   notRecorded,
   originWords,
   soldWords,
-} from "./phrases/variants.ts";
+} from "../phrases/variants.ts";
 import { sayNumber } from "./say-value.ts";
 
 /** "rough, fibres showing (nearly always, 15 of 16); painted (rarely)", "1180 mm ± 1.5", or that nobody recorded it. */

@@ -1,6 +1,6 @@
 /** Which sources stand behind a statement, and how they are cited: short in brackets, long on request. */
-import { type Handbook, type PartKind, type Source, sourceById } from "../../knowledge/index.ts";
-import type { Block } from "../reply.ts";
+import { type Handbook, type PartKind, type Source, sourceById } from "../../../knowledge/index.ts";
+import type { Block } from "../../reply.ts";
 
 /** Source ids behind what the handbook says of a feature on these variants; the feature's own when the claims name none. */
 export function sourcesOfTell(

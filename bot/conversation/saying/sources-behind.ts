@@ -1,5 +1,5 @@
 /** Every source that the present ranking rests on: the facts told, the variants that lead, the question that is open. */
-import type { Assessed, NextQuestion } from "./assessed.ts";
+import type { Assessed, NextQuestion } from "../assessed.ts";
 import { sourcesOfTell } from "./sources-of.ts";
 
 /** Source ids, those behind the facts first; without repeats. */

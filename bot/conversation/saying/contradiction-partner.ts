@@ -1,7 +1,7 @@
 /** The fact that does not go with a doubted one: without it the doubted fact would be believed. */
-import { identify } from "../../knowledge/index.ts";
-import type { Assessed } from "./assessed.ts";
-import { carForGoal } from "./car-for-goal.ts";
+import { identify } from "../../../knowledge/index.ts";
+import type { Assessed } from "../assessed.ts";
+import { carForGoal } from "../car-for-goal.ts";
 
 /** The chance of a misreading must fall by this much without the partner. Ours, no source. */
 const leastFall = 0.2;

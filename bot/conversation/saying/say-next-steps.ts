@@ -1,9 +1,9 @@
 /** What can be done after an answer, and the edition it rests on: never a dead end. */
-import { notInHandbook, shortEdition } from "../../knowledge/index.ts";
-import type { Block, Choice } from "../reply.ts";
-import type { Assessed } from "./assessed.ts";
-import type { Knowledge } from "./knowledge.ts";
-import { choiceLabels, edition } from "./phrases/answer.ts";
+import { notInHandbook, shortEdition } from "../../../knowledge/index.ts";
+import type { Block, Choice } from "../../reply.ts";
+import type { Assessed } from "../assessed.ts";
+import type { Knowledge } from "../knowledge.ts";
+import { choiceLabels, edition } from "../phrases/answer.ts";
 
 export function sayNextSteps(knowledge: Knowledge, assessed: Assessed): readonly Block[] {
   const { handbook } = knowledge;

@@ -5,9 +5,9 @@ import {
   type Report,
   type ReportValue,
   stateName,
-} from "../../knowledge/index.ts";
-import { listed } from "./phrases/grammar.ts";
-import { cannotTellValue } from "./phrases/understood.ts";
+} from "../../../knowledge/index.ts";
+import { listed } from "../phrases/grammar.ts";
+import { cannotTellValue } from "../phrases/understood.ts";
 
 /** "rough", "17 in", "June 1981 or June 1971", "cannot tell". */
 export function sayValue(feature: Feature, value: ReportValue): string {

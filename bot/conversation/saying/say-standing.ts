@@ -5,12 +5,12 @@ import {
   type Goal,
   notInHandbook,
   sayProbability,
-} from "../../knowledge/index.ts";
-import type { Block } from "../reply.ts";
-import { asBuiltShares } from "./assess.ts";
-import type { Assessed } from "./assessed.ts";
-import { kindItWasBuiltWithClass, notInHandbookWords, wordsOfClass } from "./phrases/goals.ts";
-import { withThe } from "./phrases/grammar.ts";
+} from "../../../knowledge/index.ts";
+import type { Block } from "../../reply.ts";
+import { asBuiltShares } from "../assess.ts";
+import type { Assessed } from "../assessed.ts";
+import { kindItWasBuiltWithClass, notInHandbookWords, wordsOfClass } from "../phrases/goals.ts";
+import { withThe } from "../phrases/grammar.ts";
 import {
   asBuiltLead,
   closestKind,
@@ -21,7 +21,7 @@ import {
   restsOnCommonness,
   restsOnDate,
   standingLead,
-} from "./phrases/standing.ts";
+} from "../phrases/standing.ts";
 import { sayLittleTold } from "./say-little-told.ts";
 import { variantName } from "./say-variant.ts";
 

@@ -1,8 +1,8 @@
 /** A fact just told that hardly moves anything is called so: its owner should not build on it. */
-import { featureById, identify } from "../../knowledge/index.ts";
-import type { Assessed } from "./assessed.ts";
-import { carForGoal } from "./car-for-goal.ts";
-import { saysLittle } from "./phrases/standing.ts";
+import { featureById, identify } from "../../../knowledge/index.ts";
+import type { Assessed } from "../assessed.ts";
+import { carForGoal } from "../car-for-goal.ts";
+import { saysLittle } from "../phrases/standing.ts";
 import { sayReported } from "./say-value.ts";
 import { shownDuel } from "./shown-duel.ts";
 

@@ -1,13 +1,13 @@
 /** The notes of a case as one plain text for a keeper: what was seen and in which words, where it stands, what is open. */
-import { featureById, type Handbook, shortEdition } from "../../knowledge/index.ts";
-import { carInWords } from "./apply-car.ts";
-import type { Assessed } from "./assessed.ts";
-import type { Case } from "./case.ts";
-import { edition } from "./phrases/answer.ts";
-import { goalWords } from "./phrases/goals.ts";
-import { listed } from "./phrases/grammar.ts";
-import * as notes from "./phrases/hand-over.ts";
-import { hushedBans } from "./phrases/strength.ts";
+import { featureById, type Handbook, shortEdition } from "../../../knowledge/index.ts";
+import { carInWords } from "../apply-car.ts";
+import type { Assessed } from "../assessed.ts";
+import type { Case } from "../case.ts";
+import { edition } from "../phrases/answer.ts";
+import { goalWords } from "../phrases/goals.ts";
+import { listed } from "../phrases/grammar.ts";
+import * as notes from "../phrases/hand-over.ts";
+import { hushedBans } from "../phrases/strength.ts";
 import { standingItems } from "./say-standing.ts";
 import { sayReported, sayValue } from "./say-value.ts";
 import { shownDuel } from "./shown-duel.ts";

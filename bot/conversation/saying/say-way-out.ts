@@ -1,8 +1,8 @@
 /** Somebody who cannot look, three times in a row, is shown what can be done without looking. */
-import type { Block } from "../reply.ts";
-import type { CaseFacts } from "./case.ts";
-import { choiceLabels } from "./phrases/answer.ts";
-import { outOfReach } from "./phrases/question.ts";
+import type { Block } from "../../reply.ts";
+import type { CaseFacts } from "../case.ts";
+import { choiceLabels } from "../phrases/answer.ts";
+import { outOfReach } from "../phrases/question.ts";
 
 const timesInARow = 3;
 

@@ -2,17 +2,22 @@
  * The answer, given when asking more would not change it: what it is and how sure, what speaks for and against, what is
  * left open and would settle it, what it means for the car, and the edition it rests on.
  */
-import { type ClassProbability, featureById, notInHandbook, sayProbability } from "../../knowledge/index.ts";
-import type { Block } from "../reply.ts";
-import type { Assessed } from "./assessed.ts";
-import type { Knowledge } from "./knowledge.ts";
-import * as words from "./phrases/answer.ts";
-import { effortWords } from "./phrases/effort.ts";
-import { kindItWasBuiltWithClass, notInHandbookWords } from "./phrases/goals.ts";
-import { withThe } from "./phrases/grammar.ts";
-import { stillTheOne } from "./phrases/standing.ts";
-import { nothingFits, oddOnesOut, stillApart, writtenUp } from "./phrases/trouble.ts";
-import { byInformation } from "./question-worth.ts";
+import {
+  type ClassProbability,
+  featureById,
+  notInHandbook,
+  sayProbability,
+} from "../../../knowledge/index.ts";
+import type { Block } from "../../reply.ts";
+import type { Assessed } from "../assessed.ts";
+import type { Knowledge } from "../knowledge.ts";
+import * as words from "../phrases/answer.ts";
+import { effortWords } from "../phrases/effort.ts";
+import { kindItWasBuiltWithClass, notInHandbookWords } from "../phrases/goals.ts";
+import { withThe } from "../phrases/grammar.ts";
+import { stillTheOne } from "../phrases/standing.ts";
+import { nothingFits, oddOnesOut, stillApart, writtenUp } from "../phrases/trouble.ts";
+import { byInformation } from "../question-worth.ts";
 import { sayEvidence } from "./say-evidence.ts";
 import { sayForYourCar } from "./say-for-your-car.ts";
 import { isAboutVariants, nameInSentence, rankedAnswers, restsOn, sayStanding } from "./say-standing.ts";

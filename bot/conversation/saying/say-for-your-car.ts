@@ -5,13 +5,13 @@ import {
   sayProbability,
   type Variant,
   variantById,
-} from "../../knowledge/index.ts";
-import type { Block } from "../reply.ts";
-import { asBuiltShares } from "./assess.ts";
-import type { Assessed } from "./assessed.ts";
-import type { Knowledge } from "./knowledge.ts";
-import * as words from "./phrases/answer.ts";
-import { asBuiltLead } from "./phrases/standing.ts";
+} from "../../../knowledge/index.ts";
+import type { Block } from "../../reply.ts";
+import { asBuiltShares } from "../assess.ts";
+import type { Assessed } from "../assessed.ts";
+import type { Knowledge } from "../knowledge.ts";
+import * as words from "../phrases/answer.ts";
+import { asBuiltLead } from "../phrases/standing.ts";
 import { fittedTimes, variantName, whereItComesFrom } from "./say-variant.ts";
 import { inBrackets } from "./sources-of.ts";
 

@@ -2,10 +2,10 @@
  * Cautions stand before the step they concern. The first time in a case a caution is given whole, with who decides;
  * after that in short, because a line read for the third time is not read at all.
  */
-import { CAUTION_TAIL, cautionById, type Feature } from "../../knowledge/index.ts";
-import type { Block } from "../reply.ts";
-import { sentence } from "./phrases/grammar.ts";
-import { asSaidBefore } from "./phrases/question.ts";
+import { CAUTION_TAIL, cautionById, type Feature } from "../../../knowledge/index.ts";
+import type { Block } from "../../reply.ts";
+import { sentence } from "../phrases/grammar.ts";
+import { asSaidBefore } from "../phrases/question.ts";
 
 /** The cautions of checking this feature; `warned`: those given before. Undefined when it needs none. */
 export function sayCautions(feature: Feature, warned: readonly string[]): Block | undefined {

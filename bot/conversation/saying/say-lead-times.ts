@@ -1,9 +1,9 @@
 /** How long before the car a mark was made, and whether that is usual: said once, when the mark or the car is dated. */
-import type { Feature, Interval } from "../../knowledge/index.ts";
-import { featureById } from "../../knowledge/index.ts";
-import type { Block } from "../reply.ts";
-import type { Assessed } from "./assessed.ts";
-import { leadTime } from "./phrases/lead-time.ts";
+import type { Feature, Interval } from "../../../knowledge/index.ts";
+import { featureById } from "../../../knowledge/index.ts";
+import type { Block } from "../../reply.ts";
+import type { Assessed } from "../assessed.ts";
+import { leadTime } from "../phrases/lead-time.ts";
 
 /** 1.2816 standard deviations to either side hold 80 of 100 (normal distribution). */
 const fourFifths = 1.2816;

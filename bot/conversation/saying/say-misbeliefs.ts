@@ -1,7 +1,7 @@
 /** A misbelief that somebody states is corrected at once, with the source, and without blame. */
-import type { Handbook, MessageReading } from "../../knowledge/index.ts";
-import type { Block } from "../reply.ts";
-import { correction, misbeliefLead } from "./phrases/understood.ts";
+import type { Handbook, MessageReading } from "../../../knowledge/index.ts";
+import type { Block } from "../../reply.ts";
+import { correction, misbeliefLead } from "../phrases/understood.ts";
 import { inBrackets } from "./sources-of.ts";
 
 export function sayMisbeliefs(handbook: Handbook, found: MessageReading["misbeliefs"]): readonly Block[] {

@@ -1,9 +1,9 @@
 /** The state of a case in the terms that scripts read; field names are fixed, blocks say the same to people. */
-import { featureById, type Handbook, type Report } from "../../knowledge/index.ts";
-import type { CaseSummary, QuestionBlock } from "../reply.ts";
-import { carInWords } from "./apply-car.ts";
-import type { Assessed, NextQuestion } from "./assessed.ts";
-import type { Case } from "./case.ts";
+import { featureById, type Handbook, type Report } from "../../../knowledge/index.ts";
+import type { CaseSummary, QuestionBlock } from "../../reply.ts";
+import { carInWords } from "../apply-car.ts";
+import type { Assessed, NextQuestion } from "../assessed.ts";
+import type { Case } from "../case.ts";
 import { cautionLines } from "./say-cautions.ts";
 import { questionBlock } from "./say-question.ts";
 import { sayValue } from "./say-value.ts";

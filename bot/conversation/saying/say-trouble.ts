@@ -1,10 +1,9 @@
 /** Facts that pull apart, readings far from everything, dates in the wrong order: each is named, never averaged away. */
 
-import { type BrokenDateLink, type Feature, featureById, formatInterval } from "../../knowledge/index.ts";
-import type { Block } from "../reply.ts";
-import type { Assessed, NextQuestion } from "./assessed.ts";
-import { partnerOf } from "./contradiction-partner.ts";
-import { capitalised } from "./phrases/grammar.ts";
+import { type BrokenDateLink, type Feature, featureById, formatInterval } from "../../../knowledge/index.ts";
+import type { Block } from "../../reply.ts";
+import type { Assessed, NextQuestion } from "../assessed.ts";
+import { capitalised } from "../phrases/grammar.ts";
 import {
   builtDate,
   dateAfter,
@@ -14,7 +13,8 @@ import {
   farFromEverything,
   pullApart,
   pullsAlone,
-} from "./phrases/trouble.ts";
+} from "../phrases/trouble.ts";
+import { partnerOf } from "./contradiction-partner.ts";
 import { sayNumber, sayReported, sayValue } from "./say-value.ts";
 
 /** What makes a second look necessary, to stand before its question; undefined for any other question. */

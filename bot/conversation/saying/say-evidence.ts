@@ -1,9 +1,9 @@
 /** The duel between the first and its rival as a balance: each fact with its weight, its strength and its sources. */
-import { featureById, type Handbook } from "../../knowledge/index.ts";
-import type { Block } from "../reply.ts";
-import type { Assessed } from "./assessed.ts";
-import { saysNothingEitherWay } from "./phrases/answer.ts";
-import { hushedBans, strengthOf } from "./phrases/strength.ts";
+import { featureById, type Handbook } from "../../../knowledge/index.ts";
+import type { Block } from "../../reply.ts";
+import type { Assessed } from "../assessed.ts";
+import { saysNothingEitherWay } from "../phrases/answer.ts";
+import { hushedBans, strengthOf } from "../phrases/strength.ts";
 import { nameOfClass } from "./say-standing.ts";
 import { sayReported, sayReportedPlainly } from "./say-value.ts";
 import { shownDuel } from "./shown-duel.ts";

@@ -2,14 +2,14 @@
  * The reply of a turn in its fixed order: what was done, what was understood, corrections, direct answers, where it
  * stands or the answer, cautions, one question. What has not changed is not said again.
  */
-import type { Intent } from "../../knowledge/index.ts";
-import { answerWishes } from "../commands/answer-wishes.ts";
-import { caseChoice, partNameOf } from "../commands/cases.ts";
-import type { Scene } from "../commands/scene.ts";
-import type { Block, Reply } from "../reply.ts";
-import { type CaseFacts, saysTheSame } from "./case.ts";
-import { longestMessage } from "./hear.ts";
-import type { Knowledge } from "./knowledge.ts";
+import type { Intent } from "../../../knowledge/index.ts";
+import { answerWishes } from "../../commands/answer-wishes.ts";
+import { caseChoice, partNameOf } from "../../commands/cases.ts";
+import type { Scene } from "../../commands/scene.ts";
+import type { Block, Reply } from "../../reply.ts";
+import { type CaseFacts, saysTheSame } from "../case.ts";
+import { longestMessage } from "../hear.ts";
+import type { Knowledge } from "../knowledge.ts";
 import {
   alsoOpened,
   alsoOpenedSeveral,
@@ -19,9 +19,11 @@ import {
   smallTalkInCase,
   waitingCase,
   withdrawSay,
-} from "./phrases/commands.ts";
-import { listed } from "./phrases/grammar.ts";
-import { nothingSaid, notUnderstood, partLabel, readOnlySoFar } from "./phrases/understood.ts";
+} from "../phrases/commands.ts";
+import { listed } from "../phrases/grammar.ts";
+import { nothingSaid, notUnderstood, partLabel, readOnlySoFar } from "../phrases/understood.ts";
+import type { Turn } from "../turn.ts";
+import { understoodBlock } from "../understood.ts";
 import { sayAnswer } from "./say-answer.ts";
 import { sayAnswerAgain } from "./say-answer-again.ts";
 import { sayCautions } from "./say-cautions.ts";
@@ -34,8 +36,6 @@ import { sayTradeAnswer } from "./say-trade-answer.ts";
 import { sayBrokenDates, sayReason } from "./say-trouble.ts";
 import { sayWayOut } from "./say-way-out.ts";
 import { summaryOf } from "./summary.ts";
-import type { Turn } from "./turn.ts";
-import { understoodBlock } from "./understood.ts";
 
 export function composeReply(knowledge: Knowledge, turn: Turn): Reply {
   const { handbook } = knowledge;

@@ -1,11 +1,11 @@
 /** A fact told after the answer: in full when it turns the answer, else in two lines, for nobody reads it twice. */
-import { sayProbability } from "../../knowledge/index.ts";
-import type { Block } from "../reply.ts";
-import { assess } from "./assess.ts";
-import type { Assessed } from "./assessed.ts";
-import type { CaseFacts } from "./case.ts";
-import type { Knowledge } from "./knowledge.ts";
-import { stillSo } from "./phrases/answer.ts";
+import { sayProbability } from "../../../knowledge/index.ts";
+import type { Block } from "../../reply.ts";
+import { assess } from "../assess.ts";
+import type { Assessed } from "../assessed.ts";
+import type { CaseFacts } from "../case.ts";
+import type { Knowledge } from "../knowledge.ts";
+import { stillSo } from "../phrases/answer.ts";
 import { headline, sayAnswer, verdictBlocks } from "./say-answer.ts";
 
 /** The answer after a turn; `before`: the facts as they were when it was last given, if it was. */

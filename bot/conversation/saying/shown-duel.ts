@@ -2,9 +2,9 @@
  * The duel as it is shown. When the first two answers differ only in the part's history ("as built" or "right kind,
  * fitted later") what was seen cannot tell them apart, and the duel of the first two variants is the one that explains.
  */
-import { type Duel, identify } from "../../knowledge/index.ts";
-import type { Assessed } from "./assessed.ts";
-import { carForGoal } from "./car-for-goal.ts";
+import { type Duel, identify } from "../../../knowledge/index.ts";
+import type { Assessed } from "../assessed.ts";
+import { carForGoal } from "../car-for-goal.ts";
 
 const ofTheKind: ReadonlySet<string> = new Set(["as-built", "right-kind-replaced"]);
 

@@ -1,7 +1,7 @@
 /** An answer from general trade knowledge: all readings with why and on whose word, what it cannot say, what to look at. */
-import type { TradeAnswer } from "../../knowledge/index.ts";
-import type { Block } from "../reply.ts";
-import { tradeReadingLine, tradeReadingsLead } from "./phrases/trade.ts";
+import type { TradeAnswer } from "../../../knowledge/index.ts";
+import type { Block } from "../../reply.ts";
+import { tradeReadingLine, tradeReadingsLead } from "../phrases/trade.ts";
 import { cautionsBlock } from "./say-cautions.ts";
 
 /** More readings than this are shown shortened; the first are the likeliest. */

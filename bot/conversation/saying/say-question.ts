@@ -1,11 +1,11 @@
 /** The one question of a turn as a block, with what must stand before it: the cause of a second look, the cautions. */
-import type { Cars, Feature, Handbook } from "../../knowledge/index.ts";
-import { notThere } from "../../knowledge/index.ts";
-import type { Block, Choice, QuestionBlock } from "../reply.ts";
-import { unitQuestionPrefix } from "./answer-open-question.ts";
-import type { CarQuestion, NextQuestion, Reason } from "./assessed.ts";
-import type { CaseFacts, OpenQuestion } from "./case.ts";
-import { doubtedReading } from "./doubted-reading.ts";
+import type { Cars, Feature, Handbook } from "../../../knowledge/index.ts";
+import { notThere } from "../../../knowledge/index.ts";
+import type { Block, Choice, QuestionBlock } from "../../reply.ts";
+import { unitQuestionPrefix } from "../answer-open-question.ts";
+import type { CarQuestion, NextQuestion, Reason } from "../assessed.ts";
+import type { CaseFacts, OpenQuestion } from "../case.ts";
+import { doubtedReading } from "../doubted-reading.ts";
 import {
   besides,
   inUnit,
@@ -20,7 +20,7 @@ import {
   whichPart,
   whichTrim,
   yes,
-} from "./phrases/question.ts";
+} from "../phrases/question.ts";
 import { sayNumber } from "./say-value.ts";
 
 /** What the case keeps of a question while it waits. */
