@@ -7,6 +7,7 @@ import { boltHeadTopic, spannerTopic, threadTopic } from "./asking/fastener-topi
 import { areaWeightTopic, densityLookupTopic, namedProcessTopic } from "./asking/lookup-topics.ts";
 import { approvalTopic, beltMirrorTopic, glassMarkTopic, lampTopic } from "./asking/marking-topics.ts";
 import { densityTopic, materialMarkTopic, processTopic } from "./asking/material-topics.ts";
+import { plainAnswerTopic } from "./asking/plain-answer-topic.ts";
 import { type TopicReader, type TradeContext, toTradeQuestion } from "./asking/trade-question.ts";
 import { loadIndexTopic, speedSymbolTopic, tyreGradesTopic, tyreSizeTopic } from "./asking/tyre-topics.ts";
 import { unitTopic } from "./asking/unit-topic.ts";
@@ -16,9 +17,9 @@ import {
   paintTopic,
   provenanceTopic,
   spreadTopic,
-  vinTopic,
   wiringTopic,
 } from "./asking/vehicle-topics.ts";
+import { vinTopic } from "./asking/vin-topic.ts";
 import { rimTopic, wheelMarkTopic } from "./asking/wheel-topics.ts";
 import { readTradeEvidence } from "./read-trade-evidence.ts";
 import type { TradeAnswer, TradeReading } from "./trade-reading.ts";
@@ -57,6 +58,7 @@ const TOPICS: readonly TopicReader[] = [
   paintTopic,
   provenanceTopic,
   spreadTopic,
+  plainAnswerTopic,
 ];
 
 function maskReading(reading: TradeReading): TradeReading {

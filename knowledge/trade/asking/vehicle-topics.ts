@@ -1,11 +1,10 @@
-// Questions about the car itself: vehicle numbers, dated rules, wires, paint, provenance, spreads, cautions.
+// Questions about the car itself: dated rules, wires, paint, provenance, spreads, cautions.
 import { formatInterval, parseDateText } from "../../calendar/date-text.ts";
 import { CAUTION_TAIL } from "../cautions.ts";
 import { datedRulesFor, highStopLampRule, unRegulationFor } from "../dated-rules.ts";
 import { readPaintSystems, readProvenanceGrades, readSmallRunSpreads } from "../provenance.ts";
 import { CAUTIONS } from "../tables/cautions.ts";
 import { basisOf, type TradeReading } from "../trade-reading.ts";
-import { findVins, maskSerial, readVin } from "../vin.ts";
 import {
   BROWN_TRAP,
   findWireColour,
@@ -14,54 +13,6 @@ import {
   readWireColour,
 } from "../wiring-colours.ts";
 import { type TopicReader, topicAnswer } from "./trade-question.ts";
-
-function shortNumberReading(lower: string): readonly TradeReading[] {
-  const number =
-    /(?:\bvin\b|chassis (?:number|no\.?|plate)|frame (?:number|no\.?))[^a-z0-9]{0,4}(?:is |number |no\.? )?([a-z0-9/-]{4,24})(?![a-z0-9])/.exec(
-      lower,
-    )?.[1];
-  const length = number?.replace(/[/-]/g, "").length ?? 0;
-  if (number === undefined || !/\d{2}/.test(number) || length === 17) return [];
-  return [
-    {
-      reading: `${maskSerial(number.toUpperCase())}: ${length} characters, so the 17-character rules do not apply`,
-      why: "before 1981 each maker had its own scheme, often type letters and a serial; not applicable is not invalid",
-      basis: "49 CFR 565; ISO 3779 first issued in 1977",
-    },
-  ];
-}
-
-/** "VIN 1M8GDM9AXKP042788 ok?". The last six characters are hidden in every line. */
-export const vinTopic: TopicReader = (question) => {
-  const [vin] = findVins(question.text);
-  const isAbout = /\bvins?\b|chassis|frame n|\bcheck digit\b|\bserial\b|vehicle (?:id|number)/.test(
-    question.lower,
-  );
-  if (!question.mayBeAnswered || !(isAbout || (vin !== undefined && question.isAsking))) return undefined;
-  const read = vin === undefined ? undefined : readVin(vin);
-  const wrong: readonly TradeReading[] =
-    vin !== undefined && read === undefined
-      ? [
-          {
-            reading: `${maskSerial(vin)}: holds I, O or Q, which no 17-character number does`,
-            why: "read 1 for I, 0 for O or Q and try again",
-            basis: "ISO 3779; 49 CFR 565",
-          },
-        ]
-      : [];
-  const plain = vin === undefined && question.isAsking ? shortNumberReading(question.lower) : [];
-  const head = read?.readings[0];
-  const named: readonly TradeReading[] =
-    read === undefined || head === undefined
-      ? []
-      : [{ ...head, reading: `${read.masked}: ${head.reading}` }, ...read.readings.slice(1)];
-  return topicAnswer("vehicle number", [...named, ...wrong, ...plain], {
-    cannotSay:
-      "A number that passes can still be copied or re-issued, and one that fails in Europe is no fault; what the maker's own positions mean stands in his papers.",
-    lookNext:
-      "Compare plate, stamping and papers, and look whether plate and rivets are of one age. Show the last six to keepers only.",
-  });
-};
 
 const HIGH_STOP_WORDS = {
   none: "not yet allowed for in the rule",
