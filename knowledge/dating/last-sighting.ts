@@ -85,9 +85,9 @@ function useEnd(
   }));
   const inMonths = (estimate: Result<EndEstimate, Refusal>): Result<UseLimit, Refusal> =>
     estimate.ok ? found(useLimit(estimate.value, scale, isFirst)) : estimate;
-  const latest = trusted.length === 0 ? undefined : isFirst ? Math.min(...trusted) : Math.max(...trusted);
+  const [outermost] = trusted.sort((one, other) => (isFirst ? one - other : other - one));
   return found({
-    ...(latest === undefined ? {} : { atLeast: latest }),
+    ...(outermost === undefined ? {} : { atLeast: outermost }),
     solow: inMonths(solowEnd({ ...rest, places })),
     straussSadler: inMonths(straussSadlerEnd(record)),
     robertsSolow: inMonths(robertsSolowEnd(record)),

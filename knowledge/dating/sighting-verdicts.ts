@@ -3,13 +3,7 @@
 import type { Circumstance } from "./change-priors.ts";
 import type { ChangeoverPosterior } from "./changeover-posterior.ts";
 import { type OverlapProfile, overlapProfile, profileName } from "./overlap-profile.ts";
-import {
-  type Replacements,
-  type ReportTerms,
-  type ReportVerdict,
-  reportTerms,
-  reportVerdict,
-} from "./report-chance.ts";
+import { type Replacements, type ReportVerdict, reportTerms, reportVerdict } from "./report-chance.ts";
 import type { ReportGroup } from "./report-groups.ts";
 
 /** The posterior without who reports what, which does not touch a verdict: fewer rows, the same sums. */
@@ -21,6 +15,14 @@ interface Rows {
   readonly borders: number;
 }
 
+/** Verdicts of one kind of sighting, worked out once: circumstance-major, along the offsets of each width in turn. */
+interface VerdictTable {
+  readonly profiles: readonly OverlapProfile[];
+  /** Per row of a width: all of the stretch after the change, then the part shares, then all of it before. */
+  readonly notAsBuilt: Float64Array;
+  readonly swapped: Float64Array;
+}
+
 /**
  * One verdict per group, averaged over the posterior. A swap for the same variant cannot be seen: show people
  * "not as built". O(groups · circumstances · Σ(width + length of stretch)).
@@ -30,17 +32,15 @@ export function sightingVerdicts(
   groups: readonly ReportGroup[],
   replacements: Replacements,
 ): readonly ReportVerdict[] {
-  const { widths, total } = posterior;
   const { cars } = posterior.grid;
   const rows = verdictRows(posterior);
-  const profiles = new Map<string, readonly OverlapProfile[]>();
+  const tables = new Map<string, VerdictTable>();
   return groups.map((group) => {
-    const name = profileName(cars, group.lo, group.hi);
-    const known =
-      profiles.get(name) ?? widths.map((width) => overlapProfile(cars, group.lo, group.hi, width));
-    profiles.set(name, known);
-    const sums = groupSums(rows, group, known, replacements);
-    return { notAsBuilt: sums.notAsBuilt / total, swapped: sums.swapped / total };
+    const { isNew, swap, misread, lo, hi } = group;
+    const name = [isNew, swap, misread, profileName(cars, lo, hi)].join(" ");
+    const table = tables.get(name) ?? verdictTable(rows, posterior, group, replacements);
+    tables.set(name, table);
+    return averageVerdict(rows, table, lo, posterior.total);
   });
 }
 
@@ -78,56 +78,59 @@ function runningWeights(weights: Float64Array, borders: number): Float64Array {
   return running;
 }
 
-/** Sums of weight × verdict while one group is worked out. */
-interface VerdictSums {
-  notAsBuilt: number;
-  swapped: number;
-}
-
-function add(sums: VerdictSums, weight: number, verdict: ReportVerdict): void {
-  sums.notAsBuilt += weight * verdict.notAsBuilt;
-  sums.swapped += weight * verdict.swapped;
-}
-
-function groupSums(
+function verdictTable(
   rows: Rows,
+  posterior: ChangeoverPosterior,
   group: ReportGroup,
-  profiles: readonly OverlapProfile[],
   replacements: Replacements,
-): VerdictSums {
-  const sums: VerdictSums = { notAsBuilt: 0, swapped: 0 };
-  rows.circumstances.forEach((circumstance, c) => {
+): VerdictTable {
+  const profiles = posterior.widths.map((width) =>
+    overlapProfile(posterior.grid.cars, group.lo, group.hi, width),
+  );
+  const size = profiles.reduce((sum, { parts }) => sum + parts.length + 2, 0);
+  const notAsBuilt = new Float64Array(size * rows.circumstances.length);
+  const swapped = new Float64Array(notAsBuilt.length);
+  let at = 0;
+  for (const circumstance of rows.circumstances) {
     const terms = reportTerms(group, circumstance, replacements);
-    profiles.forEach((profile, w) => {
-      const row = (c * profiles.length + w) * rows.borders;
-      if (rows.running[row + rows.borders - 1] === 0) return;
-      addRow(sums, rows, row, group, profile, terms);
-    });
-  });
-  return sums;
+    for (const { parts, whole } of profiles) {
+      for (let index = -1; index <= parts.length; index += 1) {
+        const part = index < 0 ? whole : (parts[index] ?? 0);
+        const verdict = reportVerdict(terms, (group.isNew ? part : whole - part) / whole);
+        notAsBuilt[at] = verdict.notAsBuilt;
+        swapped[at] = verdict.swapped;
+        at += 1;
+      }
+    }
+  }
+  return { profiles, notAsBuilt, swapped };
 }
 
 /** Borders before `from` leave the stretch after the change, those beyond `to` before it, those between partly. */
-function addRow(
-  sums: VerdictSums,
-  { weights, running, borders }: Rows,
-  row: number,
-  group: ReportGroup,
-  profile: OverlapProfile,
-  terms: ReportTerms,
-): void {
+function averageVerdict(rows: Rows, table: VerdictTable, lo: number, total: number): ReportVerdict {
+  const { weights, running, borders } = rows;
   const last = borders - 1;
-  const start = group.lo + profile.first;
-  const from = Math.min(last, Math.max(1, start));
-  const to = Math.max(from - 1, Math.min(last - 1, start + profile.parts.length - 1));
-  add(sums, running[row + from - 1] as number, reportVerdict(terms, group.isNew ? 1 : 0));
-  for (let border = from; border <= to; border += 1) {
-    const weight = weights[row + border] as number;
-    if (weight === 0) continue;
-    const part = profile.parts[border - start] as number;
-    const share = (group.isNew ? part : profile.whole - part) / profile.whole;
-    add(sums, weight, reportVerdict(terms, share));
+  let notAsBuilt = 0;
+  let swapped = 0;
+  let at = 0;
+  let row = 0;
+  const add = (weight: number, place: number): void => {
+    notAsBuilt += weight * (table.notAsBuilt[place] as number);
+    swapped += weight * (table.swapped[place] as number);
+  };
+  for (let c = 0; c < rows.circumstances.length; c += 1) {
+    for (const { first, parts } of table.profiles) {
+      const start = lo + first;
+      const from = Math.min(last, Math.max(1, start));
+      const to = Math.max(from - 1, Math.min(last - 1, start + parts.length - 1));
+      add(running[row + from - 1] as number, at);
+      for (let border = from; border <= to; border += 1) {
+        add(weights[row + border] as number, at + 1 + border - start);
+      }
+      add((running[row + last] as number) - (running[row + to] as number), at + 1 + parts.length);
+      at += parts.length + 2;
+      row += borders;
+    }
   }
-  const beyond = (running[row + last] as number) - (running[row + to] as number);
-  add(sums, beyond, reportVerdict(terms, group.isNew ? 0 : 1));
+  return { notAsBuilt: notAsBuilt / total, swapped: swapped / total };
 }
