@@ -52,7 +52,7 @@ export const wishCues =
 
 /** Nothing was seen, so nothing about it is told. */
 export const unseenCues =
-  /\b(?:cant|cannot|couldnt|could not|can not|unable to|didnt|havent|not able to|no way to) (?:\w+ )?(?:get (?:behind|under|in|inside|to|at|near|it|them|a look|the)|see (?:if|whether|what|which|how|behind|under|inside|in|it|the (?:back|inside|underside|rear|other|reverse))|reach|check|look(?:ed)?|tell|read|make out|measured?|turn(?:ed)? it)\b/;
+  /\b(?:cant|cannot|couldnt|could not|can not|unable to|didnt|havent|not able to|no way to) (?:\w+ )?(?:get (?:behind|under|in|inside|to|at|near|it|them|a look|the)|see (?:if|whether|what|which|how|behind|under|inside|in|it|the (?:back|inside|underside|rear|other|reverse))|reach|check|look(?:ed)?|tell|read|make out(?! (?:any|an?)\b)|measured?|turn(?:ed)? it)\b/;
 
 /** Words after which a question is put inside a statement. */
 export const embeddedQuestionCues =

@@ -53,6 +53,8 @@ const shorthand: Readonly<Record<string, string>> = {
   "&": "and",
   "+": "and",
   mk: "mark",
+  "half a dozen": "six",
+  "a dozen": "twelve",
   cond: "condition",
 };
 
@@ -102,5 +104,6 @@ export function baseForms(folded: string): readonly string[] {
   if (folded.endsWith("y") && folded.length > 5) bases.push(`${folded.slice(0, -1)}ed`, folded.slice(0, -1));
   if (folded.endsWith("ish") && folded.length > 5) bases.push(folded.slice(0, -3));
   if (folded.length > 4) bases.push(`${folded}ed`, `${folded}d`, `${folded}ing`);
+  if (/[aeiou][bdgmnprt]$/.test(folded)) bases.push(`${folded}${folded.at(-1)}ed`);
   return bases;
 }

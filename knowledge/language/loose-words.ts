@@ -4,6 +4,7 @@
 import { commonWords, generalWords, glueWords, isGeneralWord } from "./common-words.ts";
 import { cueWords } from "./cue-words.ts";
 import { numberOf } from "./fold-word.ts";
+import { headFeatureAt } from "./head-nouns.ts";
 import type { MessageView } from "./message-view.ts";
 import type { Negation } from "./negation.ts";
 import type { Observation } from "./observations.ts";
@@ -31,7 +32,10 @@ export function observeLooseWords(
     const part = view.partOf[clause];
     if (part === undefined || !mayTell(view, part, at, clause) || tried >= mostTried) return [];
     tried += 1;
-    const meant = besideFeature(view, part, at, clause) ?? standsAlone(view, part, at, clause);
+    const meant =
+      besideFeature(view, part, at, clause) ??
+      standsAlone(view, part, at, clause) ??
+      twoTogether(view, part, at, clause);
     if (meant === undefined || told.some((each) => each.feature === meant.feature && each.clause === clause))
       return [];
     const denial = (negations[clause] ?? []).find((negation) => negation.cue < at && at <= negation.to);
@@ -76,15 +80,35 @@ function standsAlone(view: MessageView, part: string, at: number, clause: number
   return token.folded.length > 1 && isCued(view, part, at, clause, meant.feature) ? meant : undefined;
 }
 
-/** Whether another word of the clause, not of the part's own name, points to the feature. */
+/** Two words of one state, one of them used for no other feature: "short chopped strands" of "short chopped fibre". */
+function twoTogether(view: MessageView, part: string, at: number, clause: number): Meant | undefined {
+  const words = view.lexicon.parts.get(part);
+  const word = view.words[at] ?? "";
+  const feature = words?.owners.get(word);
+  const telling = feature === undefined ? undefined : words?.features.get(feature)?.tellingWords;
+  const state = telling?.get(word);
+  if (feature === undefined || telling === undefined || state === undefined) return undefined;
+  if (isGeneralWord(view.tokens[at]?.folded ?? "")) return undefined;
+  for (let near = Math.max(0, at - reach); near <= at + reach; near += 1) {
+    const other = view.words[near] ?? "";
+    const isHere = near !== at && view.clauseOf[near] === clause && other !== word;
+    if (isHere && telling.get(other) === state) return { feature, state };
+  }
+  return undefined;
+}
+
+/** Whether another word near by in the sentence, not of the part's own name, points to the feature. */
 function isCued(view: MessageView, part: string, at: number, clause: number, feature: string): boolean {
   const words = view.lexicon.parts.get(part);
-  const stretch = view.clauses[clause];
-  if (words === undefined || stretch === undefined) return false;
-  return view.tokens.slice(stretch.from, stretch.to + 1).some((each, offset) => {
-    if (stretch.from + offset === at || words.nameWords.has(each.folded)) return false;
-    return words.cues.get(each.stem)?.has(feature) === true;
-  });
+  const sentence = view.clauses[clause]?.sentence;
+  if (words === undefined) return false;
+  for (let near = Math.max(0, at - farthest); near <= at + farthest; near += 1) {
+    const token = view.tokens[near];
+    const isHere = view.clauses[view.clauseOf[near] ?? -1]?.sentence === sentence;
+    if (near === at || token === undefined || !isHere || words.nameWords.has(token.folded)) continue;
+    if (words.cues.get(token.stem)?.has(feature) === true) return true;
+  }
+  return false;
 }
 
 /** The state the word tells of the one feature named close to it. */
@@ -108,7 +132,7 @@ function besideFeature(view: MessageView, part: string, at: number, clause: numb
 /** Either all that a name of the state has to tell, or a word of no other feature. */
 function isClear(view: MessageView, part: string, words: FeatureWords, stem: string): boolean {
   if (words.soleWords.has(stem)) return true;
-  return view.lexicon.parts.get(part)?.distinctive.get(stem)?.feature === words.feature.id;
+  return view.lexicon.parts.get(part)?.owners.get(stem) === words.feature.id && !isGeneralWord(stem);
 }
 
 /** Features named by a phrase or their main noun within reach, or in a clause just before that this one goes on from. */
@@ -141,7 +165,7 @@ function featuresAround(
 }
 
 function headAt(view: MessageView, part: string, token: number): readonly string[] {
-  const head = view.lexicon.parts.get(part)?.heads.get(view.tokens[token]?.stem ?? "");
+  const head = headFeatureAt(view, part, token);
   return head === undefined ? [] : [head];
 }
 
@@ -160,9 +184,13 @@ function isHeadingFor(view: MessageView, to: number, at: number, clause: number)
   return (isDenied || to === opening - 1) && wordsApart(view, opening - 1, opening - 1, at) <= 1;
 }
 
-/** In the same clause with at most one telling word between. */
+/** "The holes are even": the word is said of the one before it. */
 function isBeside(view: MessageView, token: number, at: number, clause: number): boolean {
-  return view.clauseOf[token] === clause && wordsApart(view, token, token, at) <= nearReach;
+  if (view.clauseOf[token] !== clause || token >= at) return false;
+  const between = view.tokens.slice(token + 1, at).map(({ folded }) => folded);
+  return (
+    between.length <= 4 && between.some((word) => /^(?:is|are|was|were|looks?|seems?|feels?)$/.test(word))
+  );
 }
 
 /** Telling words between a phrase and a word. */

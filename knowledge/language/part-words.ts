@@ -23,6 +23,8 @@ export interface PartWords {
   readonly stateWords: ReadonlySet<string>;
   /** Words of feature names, and the features whose names hold them. */
   readonly cues: ReadonlyMap<string, ReadonlySet<string>>;
+  /** The one feature whose states a word is used for. */
+  readonly owners: ReadonlyMap<string, string>;
   /** Words that tell one state of one feature and stand nowhere else in the part's words. */
   readonly distinctive: ReadonlyMap<string, { readonly feature: string; readonly state: string }>;
   /** Main nouns of feature names ("mark") that speak of one feature of the part and hardly of another. */
@@ -38,6 +40,7 @@ export function compilePartWords(part: PartKind, elsewhere: ReadonlySet<string>)
     }
   }
   const features = new Map(part.features.map((feature) => [feature.id, featureWords(feature)]));
+  const owners = ownersOf(part);
   const nameWords = new Set(
     [part.name, ...part.also].flatMap((name) => tokenise(name).map((token) => token.folded)),
   );
@@ -47,7 +50,8 @@ export function compilePartWords(part: PartKind, elsewhere: ReadonlySet<string>)
     nameWords,
     stateWords: new Set([...features.values()].flatMap(({ tellingWords }) => [...tellingWords.keys()])),
     cues,
-    distinctive: distinctiveWords(features, cues, elsewhere),
+    distinctive: distinctiveWords(features, owners, cues, elsewhere),
+    owners,
     heads: mainNouns(part),
   };
 }
@@ -76,21 +80,29 @@ function soleWords(feature: Feature, telling: ReadonlyMap<string, string>): Read
   return sole;
 }
 
+function ownersOf(part: PartKind): ReadonlyMap<string, string> {
+  const uses = new Map<string, Set<string>>();
+  for (const feature of part.features) {
+    for (const stem of stateNames(feature).flatMap(tellingStems)) addTo(uses, stem, feature.id);
+  }
+  const owners = new Map<string, string>();
+  for (const [stem, ids] of uses) {
+    const [only] = ids;
+    if (ids.size === 1 && only !== undefined) owners.set(stem, only);
+  }
+  return owners;
+}
+
 function distinctiveWords(
   features: ReadonlyMap<string, FeatureWords>,
+  owners: ReadonlyMap<string, string>,
   cues: ReadonlyMap<string, ReadonlySet<string>>,
   elsewhere: ReadonlySet<string>,
 ): PartWords["distinctive"] {
-  const uses = new Map<string, Set<string>>();
-  for (const [id, { feature }] of features) {
-    for (const stem of stateNames(feature).flatMap(tellingStems)) addTo(uses, stem, id);
-  }
   const distinctive = new Map<string, { feature: string; state: string }>();
-  for (const [stem, ids] of uses) {
-    const [feature = ""] = ids;
+  for (const [stem, feature] of owners) {
     const state = features.get(feature)?.tellingWords.get(stem);
-    if (ids.size > 1 || state === undefined || cues.has(stem) || elsewhere.has(stem) || isGeneralWord(stem))
-      continue;
+    if (state === undefined || cues.has(stem) || elsewhere.has(stem) || isGeneralWord(stem)) continue;
     distinctive.set(stem, { feature, state });
   }
   return distinctive;

@@ -3,6 +3,7 @@
 
 import { notThere } from "../evidence/report.ts";
 import { isGeneralWord } from "./common-words.ts";
+import { headFeatureAt } from "./head-nouns.ts";
 import type { MessageView } from "./message-view.ts";
 import type { Negation } from "./negation.ts";
 import type { Observation } from "./observations.ts";
@@ -83,7 +84,10 @@ function headMentions(view: MessageView): readonly Mention[] {
     const clause = view.clauseOf[at] ?? 0;
     const part = view.partOf[clause];
     const words = part === undefined ? undefined : view.lexicon.parts.get(part);
-    const feature = words?.heads.get(token.stem) ?? deniedWord(view, at, words?.cues.get(token.stem));
+    const feature =
+      part === undefined
+        ? undefined
+        : (headFeatureAt(view, part, at) ?? deniedWord(view, at, words?.cues.get(token.stem)));
     if (held.has(at) || part === undefined || feature === undefined) return [];
     return mention(view, part, feature, { from: at, to: at, clause });
   });

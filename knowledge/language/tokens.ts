@@ -23,7 +23,7 @@ export interface Token {
 const mostTokens = 1200;
 
 const wordPattern =
-  /w\/o\b|w\/(?=\s|\w)|p\/n\b|\d+(?:st|nd|rd|th)\b|\d+|\p{L}[\p{L}\p{M}]*(?:'\p{L}+)*|[&+](?=\s)/giu;
+  /\bhalf a dozen\b|\ba dozen\b|w\/o\b|w\/(?=\s|\w)|p\/n\b|\d+(?:st|nd|rd|th)\b|\d+|\p{L}[\p{L}\p{M}]*(?:'\p{L}+)*|[&+](?=\s)/giu;
 
 /** The words of a text in order; never more than 1,200. */
 export function tokenise(text: string): readonly Token[] {
