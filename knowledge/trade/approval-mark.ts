@@ -104,6 +104,18 @@ function circleReadings(
     : [directiveReading(authority), authorityReading(authority)];
 }
 
+/** The numbers of the countries a question names ("E number for Ireland"); empty when it names none. */
+export function readAuthoritiesNamed(text: string): readonly TradeReading[] {
+  const lower = text
+    .slice(0, 2000)
+    .toLowerCase()
+    .replace(/\b(?:uk|britain|england)\b/, "united kingdom");
+  return APPROVAL_AUTHORITIES.filter((row) => {
+    const name = /^[a-z ]{4,40}/.exec(row.authority.toLowerCase())?.[0].trim() ?? "";
+    return name !== "" && new RegExp(`\\b${name}\\b`).test(lower);
+  }).map(authorityReading);
+}
+
 /**
  * The approval mark in a text: "E11 43R-001234", "(E4) 43 R - 00", "e1". A small e gives both readings unless
  * the words speak of a rectangle. Numbers nobody holds still read, as such. Undefined when there is no mark.

@@ -39,7 +39,7 @@ const CUES: readonly (readonly [RegExp, string])[] = [
   [/blade fuses?/, "blade fuses"],
   [/asbestos[- ]free/, "asbestos-free"],
   [
-    /dot (?:code|date|number) on (?:a |my |the )?tyres?|tyre (?:dot|tin|date) codes?|four[- ]digit (?:tyre )?(?:date|code)/,
+    /dot (?:codes?|dates?|numbers?)\b.*(?:t[yi]re|digit)|t[yi]res?\b.*\bdot (?:codes?|dates?|numbers?)|t[yi]re (?:dot|tin|date) codes?|(?:four|4)[- ]digit (?:t[yi]re )?(?:date|code)/,
     "tyre TIN",
   ],
 ];
@@ -68,13 +68,29 @@ function sayRule(row: DatedRequirement, from: Interval | undefined): string {
   return row.use === "from" ? `${row.sign}: from ${day}` : `${row.sign}: from ${day} (${row.use})`;
 }
 
+// Light sources by the regulation of the headlamps that take them.
+const BULBS: readonly (readonly [RegExp, number])[] = [
+  [/\bh4\b/, 20],
+  [/\bh[123]\b/, 8],
+  [/xenon|gas[- ]discharge|\bhid\b/, 98],
+];
+
+/** A number written R43 or 43R where no tyre, rim, refrigerant or lamp is spoken of; two figures or more. */
+function loneRegulation(lower: string): string | undefined {
+  if (/\bt[yi]re|\brims?\b|wheel|refrigerant|air ?con|\blamp|headl|\bgas\b/.test(lower)) return undefined;
+  return /\br[- ]?(\d{2,3})\b/.exec(lower)?.[1];
+}
+
 /** The UN Regulation a question names ("UN regulation 43", "ECE R16"), with its entry into force. */
 export function unRegulationFor(text: string): TradeReading | undefined {
   const number =
     /\b(?:un|ece|unece) ?(?:reg(?:ulation)?\.? ?|r ?)(\d{1,3})\b|\bregulation (?:no\.? ?)?(\d{1,3})\b/i.exec(
       text.slice(0, 2000),
     );
-  const row = UN_REGULATIONS.find((candidate) => candidate.number === Number(number?.[1] ?? number?.[2]));
+  const lower = text.slice(0, 2000).toLowerCase();
+  const bulb = BULBS.find(([pattern]) => pattern.test(lower) && /\bwhen\b|since|introduced/.test(lower))?.[1];
+  const wanted = number?.[1] ?? number?.[2] ?? loneRegulation(lower) ?? bulb;
+  const row = UN_REGULATIONS.find((candidate) => candidate.number === Number(wanted));
   const since = row === undefined ? undefined : parseDateText(row.inForce);
   if (row === undefined || since === undefined) return undefined;
   return {

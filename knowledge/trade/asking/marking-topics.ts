@@ -1,5 +1,5 @@
 // Questions about marks of approval and specification: glass, lamps, belts, mirrors, E numbers.
-import { type ApprovalMark, readApprovalMark } from "../approval-mark.ts";
+import { type ApprovalMark, readApprovalMark, readAuthoritiesNamed } from "../approval-mark.ts";
 import { readBeltCode, readMirrorClass, US_BELT_REMARK } from "../belt-mirror-codes.ts";
 import {
   findGlazingSymbols,
@@ -71,10 +71,12 @@ export const approvalTopic: TopicReader = (question) => {
   )
     return undefined;
   const approval = readApprovalMark(question.text);
+  const asksNumber = question.isAsking && /\be[- ]?(?:numbers?|marks?|codes?)\b/.test(question.lower);
+  const named = asksNumber && approval === undefined ? readAuthoritiesNamed(question.lower) : [];
   const isBareSmall = approval !== undefined && /^e/.test(approval.written) && !hasCue;
   const isAnswer = approval?.authority === undefined && !question.isAsking;
-  if (approval === undefined || isBareSmall || isAnswer) return undefined;
-  return topicAnswer("approval mark", approval.readings, {
+  if (named.length === 0 && (approval === undefined || isBareSmall || isAnswer)) return undefined;
+  return topicAnswer("approval mark", approval?.readings ?? named, {
     cannotSay: `The country approved the type; where and when the part was made stands elsewhere. ${RULE_DATES}`,
     lookNext: "Read the figures beside it: the first two are the series of amendments the type met.",
     cautions: ["lamp-law"],
@@ -121,7 +123,7 @@ export const lampTopic: TopicReader = (question) => {
   const place = placeOf(question.lower);
   const codes = isLamp ? unCodesIn(question.text).flatMap((code) => readUnLampCode(code, place)) : [];
   const reference = readReferenceNumber(
-    /(?:reference|number|figure) (\d{1,2}(?:\.5)?)\b/.exec(question.lower)?.[1] ?? "",
+    /(?:reference|number|figure|what does|meaning of) (\d{1,2}(?:\.5)?)\b/.exec(question.lower)?.[1] ?? "",
   );
   const arrows = /headl|dip|beam/.test(question.lower) ? arrowReadings(question.lower) : [];
   const dot = isLamp && question.isAsking && /\bDOT\b/.test(question.text) ? [LAMP_DOT_REMARK] : [];
@@ -143,7 +145,7 @@ export const lampTopic: TopicReader = (question) => {
 /** "Ar4m on my belt label", "class III mirror". */
 export const beltMirrorTopic: TopicReader = (question) => {
   if (!question.mayBeAnswered) return undefined;
-  const belt = /\bbelts?\b/.test(question.lower)
+  const belt = /belts?\b/.test(question.lower)
     ? /(?<![\w-])(Z?[ABS]r[1-4]?[Nmept]{0,5}|[ABS](?=,? (?:on|mean)))(?![\w-])/.exec(question.text)?.[1]
     : undefined;
   const mirror = /mirror/.test(question.lower)

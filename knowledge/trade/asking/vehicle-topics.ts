@@ -11,6 +11,7 @@ import {
   readEarthColours,
   readTerminal,
   readWireColour,
+  readWireStandard,
 } from "../wiring-colours.ts";
 import { type TopicReader, topicAnswer } from "./trade-question.ts";
 
@@ -41,9 +42,11 @@ function builtReadings(lower: string): readonly TradeReading[] {
 /** "when did high level brake lights become compulsory". */
 export const datedRuleTopic: TopicReader = (question) => {
   const asks =
-    /\bwhen\b|since|compulsory|required|mandatory|introduced|\bfirst\b|what year|how early|how late|before \d{4}|in \d{4}/;
-  if (!question.isAsking || !question.mayBeAnswered || !asks.test(question.lower)) return undefined;
+    /\bwhen\b|since|\b(?:19|20)\d\d\b|compulsory|required|mandatory|introduced|\bfirst\b|what year|how early|how late|before \d{4}|in \d{4}/;
+  if (!question.isAsking || !question.mayBeAnswered) return undefined;
   const regulation = unRegulationFor(question.lower);
+  const asksWhat = regulation !== undefined && /\bwhat|mean|explain|\bfor\b/.test(question.lower);
+  if (!asksWhat && !asks.test(question.lower)) return undefined;
   const readings = [
     ...builtReadings(question.lower),
     ...datedRulesFor(question.lower),
@@ -58,16 +61,28 @@ export const datedRuleTopic: TopicReader = (question) => {
 
 /** "brown wire is what", "terminal 15". */
 export const wiringTopic: TopicReader = (question) => {
-  const isWire = /\bwires?\b|\bwiring\b|\bloom\b|\bharness\b|\bcables?\b/.test(question.lower);
-  const terminal = /\bterminal (?:is |no\.? |number )?(\d{1,2}[ab]?|[bd][+-]|df)(?![\w])/.exec(
-    question.lower,
-  )?.[1];
+  const isWire =
+    /\bbs ?au ?7|\bwires?\b|\bwiring\b|\bloom\b|\bharness\b|\bcables?\b|what colou?r is (?:the )?(?:earth|ground)\b/.test(
+      question.lower,
+    );
+  const terminal =
+    /\bterminal (?:is |no\.? |number )?(\d{1,2}[ab]?|[bd][+-]|df)(?![\w])/.exec(question.lower)?.[1] ??
+    /\b(\d{2}[ab]?|[bd][+-]|df)(?![\w.]).{0,16}\b(?:starter|solenoid|relay|coil|alternator|dynamo|regulator)\b/.exec(
+      question.lower,
+    )?.[1] ??
+    /^what(?:'s| is|s) ([bd][+-])/.exec(question.lower)?.[1];
   if (!question.mayBeAnswered || !question.isAsking || !(isWire || terminal !== undefined)) return undefined;
   const colour = findWireColour(question.lower);
   const named =
     terminal === undefined ? [] : readTerminal(/^[bd]/.test(terminal) ? terminal.toUpperCase() : terminal);
   const isEarth = colour === undefined && /\bearth\b|\bground\b/.test(question.lower);
-  const colours = colour === undefined ? [] : readWireColour(colour);
+  const standard = /\bbs ?au ?7|lucas|british/.test(question.lower)
+    ? "BS AU 7"
+    : /\bdin\b|german/.test(question.lower)
+      ? "DIN 72551"
+      : undefined;
+  const all = standard !== undefined && !isEarth ? readWireStandard(standard) : [];
+  const colours = colour === undefined ? all : readWireColour(colour);
   return topicAnswer("wiring", [...named, ...colours, ...(isEarth ? readEarthColours() : [])], {
     cannotSay: BROWN_TRAP,
     lookNext:
@@ -83,10 +98,11 @@ export const paintTopic: TopicReader = (question) => {
       question.lower,
     );
   const asks =
-    /\bwhen\b|period|years?|which paint|what paint|how (?:can|do) (?:i|you) tell|tell .{0,20} apart/.test(
+    /\bwhen\b|period|\bera\b|years?|which paint|what paint|how (?:can|do) (?:i|you) tell|tell .{0,20} apart/.test(
       question.lower,
     );
   if (!question.isAsking || !question.mayBeAnswered || !isAbout || !asks) return undefined;
+  if (/what colou?r/.test(question.lower)) return undefined;
   return topicAnswer("paint", readPaintSystems(question.lower).slice(0, 10), {
     cannotSay:
       "Works and owners resprayed; a plate names what was ordered. On glass fibre a magnetic or eddy gauge reads nothing: an ultrasonic one is needed.",
@@ -99,7 +115,7 @@ export const paintTopic: TopicReader = (question) => {
 /** "what counts as provenance". */
 export const provenanceTopic: TopicReader = (question) => {
   const isAbout =
-    /provenance|what (?:counts|weighs) (?:as|most)|how (?:much|strong) .{0,20}(?:evidence|proof)|grades? of evidence/.test(
+    /provenance|what (?:counts|weighs) (?:as|most)|how (?:much|strong) .{0,24}(?:evidence|proof)|grades? of evidence|(?:best|strongest|better) (?:evidence|proof)|evidence (?:of|for) originality|build sheets?\b.{0,20}better/.test(
       question.lower,
     );
   if (!question.isAsking || !question.mayBeAnswered || !isAbout) return undefined;
@@ -113,7 +129,7 @@ export const provenanceTopic: TopicReader = (question) => {
 /** "how much do hand lay-up panels vary". */
 export const spreadTopic: TopicReader = (question) => {
   const isAbout =
-    /how (?:much|far|long).{0,60}(?:vary|varies|differ|spread|shrink|smaller|tolerance|lead time|last)|tolerance|lead time|shrinkage|mould life/.test(
+    /how (?:much|far|long).{0,60}(?:vary|varies|differ|spread|shrink|smaller|tolerance|lead time|last)|tolerance|lead time|shrink|mould life|running change|batch size/.test(
       question.lower,
     );
   if (!question.isAsking || !question.mayBeAnswered || !isAbout) return undefined;
@@ -127,7 +143,7 @@ const HAZARDS: readonly (readonly [RegExp, string])[] = [
   [/glass[- ]?fib|\bgrp\b|fibreglass|fiberglass/, "grp-dust"],
   [/polyester|\bresin\b|laminat/, "styrene"],
   [/catalyst|\bmekp\b|hardener/, "catalyst"],
-  [/two[- ]pack|\b2k\b|isocyanate/, "isocyanate"],
+  [/(?:two|2)[- ]?pack|\b2k\b|isocyanate/, "isocyanate"],
   [/old paint|\bstrip(?:ping)? (?:the )?paint|sand(?:ing)? .{0,12}paint|lead paint/, "lead-paint"],
   [/lead[- ]load|body lead|lead filler/, "lead-filler"],
   [/asbestos|brake (?:dust|shoes?|pads?|lin)|clutch (?:lin|plate)/, "asbestos"],
@@ -147,7 +163,7 @@ const HAZARDS: readonly (readonly [RegExp, string])[] = [
 /** "is it safe to sand old paint", "what mask for glass fibre". */
 export const cautionTopic: TopicReader = (question) => {
   const asks =
-    /\bsafe(?:ly|ty)?\b|danger|hazard|precaution|\bmask\b|respirator|\bgloves\b|what should i wear|toxic|poison/.test(
+    /^(?:can|may|should) i (?:sand|weld|cut|strip|burn|grind|blow|drill|heat)\b|\bsafe(?:ly|ty)?\b|danger|hazard|precaution|\bmask\b|respirator|\bgloves\b|what should i wear|toxic|poison/.test(
       question.lower,
     );
   if (!question.isAsking || !asks) return undefined;

@@ -215,7 +215,7 @@ export const PLAIN_ANSWERS: readonly PlainAnswer[] = [
   {
     topic: "date mark",
     cues: [
-      /\bclocks?\b|date wheel|\bdial\b/,
+      /date (?:clock|wheel|dial)|mou?ld(?:ing)? (?:date )?clock|\bclock\b.{0,24}(?:plastic|mou?ld|casting)/,
       /mould|mold|plastic|date wheel|casting|part/,
       /what|how|mean|read/,
     ],
