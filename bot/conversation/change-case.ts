@@ -15,7 +15,7 @@ import { findPart, type Knowledge } from "./knowledge.ts";
 import { needsPart } from "./phrases/commands.ts";
 import { goalWords } from "./phrases/goals.ts";
 import { sameTwice } from "./phrases/trouble.ts";
-import { goalChanged, keptForLater, partLabel } from "./phrases/understood.ts";
+import { comparedWithTheCar, goalChanged, keptForLater, partLabel } from "./phrases/understood.ts";
 import { readingRemarks } from "./reading-remarks.ts";
 import { sayReported } from "./saying/say-value.ts";
 import { type Speaker, speakerOf } from "./speaker.ts";
@@ -38,7 +38,8 @@ export function changeCase(
   const wished = wishes(knowledge, begun, reading, speaker);
   const placed = withPart(knowledge, wished, part);
   const told = withFacts(knowledge, placed, reading, speaker, today);
-  const marked = applyMarks(findPart(knowledge, told.facts.part), told, heard, speaker);
+  const turned = towardsTheCar(told, reading);
+  const marked = applyMarks(findPart(knowledge, turned.facts.part), turned, heard, speaker);
   const answered = answers(knowledge, marked, reading, speaker);
   return readingRemarks(knowledge, answered, heard).reduce(withRemark, answered);
 }
@@ -110,6 +111,14 @@ function withFacts(
     notes: [...withCar.notes, ...notes],
     items: [...withCar.items, ...items],
   };
+}
+
+// Who was told what the car should have, and then says what it has, wants the two compared.
+function towardsTheCar(change: Change, reading: MessageReading): Change {
+  const hasAsked = reading.intents.some((intent) => intent.kind === "goal");
+  const isTelling = change.facts.reports.some((report) => !change.kept.facts.reports.includes(report));
+  if (change.facts.goal !== "what-should-it-have" || hasAsked || !isTelling) return change;
+  return withRemark({ ...change, facts: { ...change.facts, goal: "right-for-car" } }, comparedWithTheCar);
 }
 
 /** Features whose fact a second look confirmed. */

@@ -301,6 +301,15 @@ describe("the car", () => {
     expect(reply.summary.car).toMatchObject({ trim: "Shrike S" });
   });
 
+  test("who says what it has after what it should have gets the two compared", () => {
+    const { reply, text } = talk(
+      "what rear spoiler should my Shrike S have? built august 1980, home market",
+      "mine has six screws",
+    );
+    expect(reply.summary.goal).toBe("right-for-car");
+    expect(text).toContain("whether that is right for the car");
+  });
+
   test("a goal beside the words counts as said", () => {
     const { reply } = talk({ text: "rear spoiler, rough inside", goal: "genuine" });
     expect(reply.summary.goal).toBe("genuine");

@@ -5,6 +5,8 @@ import { capitalised, listed, numberInWords, sentence, withThe } from "./grammar
 export const answerLine = (probability: string, name: string) => `${capitalised(probability)}: ${name}.`;
 export const whichItIs = (name: string, probability: string) =>
   `Which one: ${withThe(name)}, ${probability}.`;
+/** Heads the facts of one side where the balance cannot be drawn. */
+export const speaksFor = (name: string) => `Speaks for ${name}:`;
 export const saysNothingEitherWay = (facts: readonly string[], more: number) =>
   `Says little either way: ${listed(more > 0 ? [...facts, `${numberInWords(more)} more`] : facts)}.`;
 

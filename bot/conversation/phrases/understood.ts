@@ -67,6 +67,8 @@ export const didYouMean = (words: string, meant: string) =>
 
 export const goalChanged = (goal: string) => `You want to know ${goal}.`;
 
+export const comparedWithTheCar = "You tell me what it has, so I check whether that is right for the car.";
+
 export const notUnderstood = "I did not understand that.";
 export const nothingSaid = "There was nothing to read in that message.";
 export const readOnlySoFar = (characters: number) =>
