@@ -56,6 +56,17 @@ export function withCase(conversation: Conversation, kept: Case): Conversation {
   return { ...conversation, cases };
 }
 
+/** Of so many cases, the newest, the steps can be taken back; older ones keep their facts. */
+const casesWithHistory = 20;
+
+/** The conversation without the histories of its old cases, so that a busy channel does not grow without end. */
+export function withoutOldHistories(conversation: Conversation): Conversation {
+  const old = conversation.cases.length - casesWithHistory;
+  if (!conversation.cases.some((kept, index) => index < old && kept.history.length > 0)) return conversation;
+  const cases = conversation.cases.map((kept, index) => (index < old ? { ...kept, history: [] } : kept));
+  return { ...conversation, cases };
+}
+
 /** A fresh case with the next number; it is not yet part of the conversation. */
 export function newCase(
   conversation: Conversation,

@@ -11,7 +11,7 @@ import { type Case, type CaseFacts, noFacts, withFacts } from "./case.ts";
 import { beginChange } from "./change.ts";
 import { changeCase } from "./change-case.ts";
 import { type CaseChosen, chooseCase } from "./choose-case.ts";
-import { type Conversation, findCase, withCase } from "./conversation.ts";
+import { type Conversation, findCase, withCase, withoutOldHistories } from "./conversation.ts";
 import { type Heard, hear } from "./hear.ts";
 import type { Knowledge } from "./knowledge.ts";
 import { composeReply } from "./saying/compose-reply.ts";
@@ -40,7 +40,8 @@ export function step(
   const change = changeCase(knowledge, begun, wanted, part, message.from, today);
   const { kept, assessed, question } = settle(knowledge, change.kept, change.facts);
   const others = changeOthers(knowledge, conversation, chosen, heard, message.from, today);
-  const after = others.map((other) => other.kept).reduce(withCase, withCase(chosen.conversation, kept));
+  const spoken = others.map((other) => other.kept).reduce(withCase, withCase(chosen.conversation, kept));
+  const after = withoutOldHistories(spoken);
   const reply = composeReply(knowledge, {
     conversation: after,
     person: message.from,
