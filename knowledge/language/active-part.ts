@@ -42,7 +42,8 @@ function partNamed(
   const named = partsNamed(spotted);
   if (inHand !== undefined) {
     const isOwnWord = spotted.phrase.meanings.some((each) => "part" in each && each.part === inHand);
-    const isShortName = words.every((word) => lexicon.parts.get(inHand)?.nameWords.has(word));
+    const isShortName =
+      words.length === 1 && lexicon.parts.get(inHand)?.nameHeads.has(words[0] ?? "") === true;
     if (named.length > 0 && (isOwnWord || isShortName)) return inHand;
     // A variant's nickname ("cheap copy") changes the subject only if it holds the name of its part.
     if (!named.every((part) => namesPartItself(spotted, words, part, lexicon))) return undefined;
@@ -64,12 +65,13 @@ function namesPartItself(
 /** The part each phrase names, in order, the subject running on from the case in hand. */
 export function partMentions(view: PartView): readonly (string | undefined)[] {
   const plainly = plainlyNamed(view.spotted);
+  const pointed = pointedParts(view.spotted);
   let inHand = view.context.part;
   return view.spotted.map((spotted) => {
     const words = spotted.used.map((token) => view.tokens[token]?.folded ?? "");
     // "The rim of the steering wheel": a word of the part named plainly later is no other part.
     const owner = inHand ?? plainly.find((part) => isWordOf(spotted, part));
-    const part = partNamed(spotted, words, view.lexicon, owner);
+    const part = betterPointed(partNamed(spotted, words, view.lexicon, owner), words, view.lexicon, pointed);
     if (part !== undefined) inHand = part;
     return part;
   });
@@ -110,17 +112,40 @@ export function partsByClause(view: PartView): readonly (string | undefined)[] {
   });
 }
 
-/** The part to which the unambiguous phrases point, twice as strongly as to any other; one short phrase is too little. */
-function impliedPart(spotted: readonly Spotted[]): string | undefined {
+/** "The wheel" with splines and a horn push is the steering wheel: a short name goes to the part that is spoken of. */
+function betterPointed(
+  part: string | undefined,
+  words: readonly string[],
+  lexicon: Lexicon,
+  pointed: ReadonlyMap<string, number>,
+): string | undefined {
+  const [only] = words;
+  if (part === undefined || words.length !== 1 || only === undefined) return part;
+  let best = part;
+  for (const [other, weight] of pointed) {
+    const sharesName = lexicon.parts.get(other)?.nameHeads.has(only) === true;
+    if (sharesName && weight > (pointed.get(best) ?? 0)) best = other;
+  }
+  return best;
+}
+
+/** How strongly the phrases that can mean one part only point to each: their telling words, numbers left out. */
+function pointedParts(spotted: readonly Spotted[]): ReadonlyMap<string, number> {
   const pointed = new Map<string, number>();
   for (const { phrase } of spotted) {
     const parts = new Set(phrase.meanings.flatMap((meaning) => partOfMeaning(meaning)));
     const [only] = parts;
+    const namesPart = phrase.meanings.some((meaning) => meaning.kind === "part");
     if (parts.size !== 1 || only === undefined || phrase.isGeneral) continue;
     const telling = phrase.stems.filter((stem) => numberOf(stem) === undefined);
-    pointed.set(only, (pointed.get(only) ?? 0) + telling.length);
+    pointed.set(only, (pointed.get(only) ?? 0) + (namesPart ? 0 : telling.length));
   }
-  const [first, second] = [...pointed].sort(([, one], [, other]) => other - one);
+  return pointed;
+}
+
+/** The part pointed to twice as strongly as any other; one short phrase is too little. */
+function impliedPart(spotted: readonly Spotted[]): string | undefined {
+  const [first, second] = [...pointedParts(spotted)].sort(([, one], [, other]) => other - one);
   if (first === undefined || first[1] < 2) return undefined;
   return first[1] >= 2 * (second?.[1] ?? 0) ? first[0] : undefined;
 }

@@ -43,7 +43,7 @@ const sayings: readonly RegExp[] = [
   /\bpaint(?:ing)? (?:a|the|me a) picture\b/g,
   /\bgive or take\b/g,
   /\bin the (?:rough|smooth) (?:part|bit|area|side|patch)\b/g,
-  /\bgives? (?:me|you|us|it|a|the|him|her|no)\b/g,
+  /\bgives? (?:me|you|us|him|her|no)\b/g,
   /\btouch wood\b/g,
 ];
 

@@ -18,7 +18,7 @@ const farthest = 12;
 /** Most words tried in one message. */
 const mostTried = 200;
 const marking =
-  /\b(?:says?|reads?|reading|stamp\w*|mark\w*|cast|molded|raised|letters?|lettering|written|engraved|embossed|there is a|theres a|there are|has a|with a|shows?)\b/;
+  /\b(?:says?|reads?|reading|stamp\w*|mark\w*|cast|molded|raised|letters?|lettering|written|engraved|embossed|there is a|theres a|there are|has a|has the|with a|with the|shows?)\b/;
 
 /** States told by loose words in the speaker's own clauses; features that `told` holds for the clause are left out. */
 export function observeLooseWords(

@@ -19,6 +19,8 @@ export interface PartWords {
   readonly features: ReadonlyMap<string, FeatureWords>;
   /** Words of the part's own names as written: "wheel" of "steering wheel", not "wheels". */
   readonly nameWords: ReadonlySet<string>;
+  /** Last words of its names: "wheel" of "steering wheel", but not the "wing" of "wing mirror". */
+  readonly nameHeads: ReadonlySet<string>;
   /** All words that tell a state of any of its features. */
   readonly stateWords: ReadonlySet<string>;
   /** Words of feature names, and the features whose names hold them. */
@@ -48,6 +50,7 @@ export function compilePartWords(part: PartKind, elsewhere: ReadonlySet<string>)
     part,
     features,
     nameWords,
+    nameHeads: new Set([part.name, ...part.also].map((name) => tokenise(name).at(-1)?.folded ?? "")),
     stateWords: new Set([...features.values()].flatMap(({ tellingWords }) => [...tellingWords.keys()])),
     cues,
     distinctive: distinctiveWords(features, owners, cues, elsewhere),
@@ -108,20 +111,30 @@ function distinctiveWords(
   return distinctive;
 }
 
-/** A word tells a state when it stands in at least twice as many of its names as of any other state's. */
+/**
+ * A word tells a state when it stands in at least three times as many of its names as of any other state's; twice is
+ * enough for a word that is all a name has to tell.
+ */
 function tellingWords(feature: Feature): ReadonlyMap<string, string> {
+  const often = leadingWords(feature, 3);
+  const leading = leadingWords(feature, 2);
+  const sole = soleWords(feature, leading);
+  return new Map([...leading].filter(([stem]) => often.has(stem) || sole.has(stem)));
+}
+
+function leadingWords(feature: Feature, times: number): ReadonlyMap<string, string> {
   const uses = new Map<string, Map<string, number>>();
   for (const state of feature.kind === "states" ? feature.states : []) {
     for (const name of [state.name, ...state.also]) {
       for (const stem of new Set(tellingStems(name))) count(uses, stem, state.id);
     }
   }
-  const telling = new Map<string, string>();
+  const leading = new Map<string, string>();
   for (const [stem, byState] of uses) {
     const [first, second] = [...byState].sort(([, one], [, other]) => other - one);
-    if (first !== undefined && first[1] >= 2 * (second?.[1] ?? 0)) telling.set(stem, first[0]);
+    if (first !== undefined && first[1] >= times * (second?.[1] ?? 0)) leading.set(stem, first[0]);
   }
-  return telling;
+  return leading;
 }
 
 /** A last word of at least two of a feature's names that is used more there than in the states of others. */

@@ -96,11 +96,14 @@ function toldByWord(view: MessageView, words: FeatureWords): ReportValue | undef
   return { kind: "weighed-states", weights: Object.fromEntries(left.map((state) => [state, 1])) };
 }
 
-/** A negation or "than" within the two words before. */
+/** A negation or "than" within the two words before, no comma in between. */
 function isDenied(tokens: readonly Token[], at: number): boolean {
-  return tokens
-    .slice(Math.max(0, at - 2), at)
-    .some((token) => token.folded === "than" || cueWords.negations.has(token.folded));
+  for (let before = at - 1; before >= Math.max(0, at - 2); before -= 1) {
+    if (tokens[before + 1]?.breakBefore !== "none") return false;
+    const word = tokens[before]?.folded ?? "";
+    if (word === "than" || cueWords.negations.has(word)) return true;
+  }
+  return false;
 }
 
 function yesOrNo(words: FeatureWords, intents: readonly Intent[]): ReportValue | undefined {

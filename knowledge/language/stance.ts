@@ -72,6 +72,7 @@ function isQuestion(clause: Clause, clauses: readonly Clause[], at: number): boo
   if (embeddedQuestionCues.test(clause.text)) return true;
   const isWh = cueWords.interrogative.has(first) && !cueWords.polar.has(first);
   if (isWh && presupposes(text)) return false;
+  if (isRelative(clause, first) && !isAskedSentence(clauses, at)) return false;
   const endsAsked = isAskedSentence(clauses, at);
   if (isWh) return endsAsked || clause.text.split(" ").length <= 12;
   if (cueWords.polar.has(first)) return endsAsked || looksInverted(text);
@@ -81,6 +82,11 @@ function isQuestion(clause: Clause, clauses: readonly Clause[], at: number): boo
 /** "Which spoiler is this with the rough inside?" tells of the part while it asks. */
 function presupposes(text: string): boolean {
   return / with (?!out)/.test(text) && showsOwnPart.test(text);
+}
+
+/** "…, which has a wide flange": the pronoun goes on telling. */
+function isRelative(clause: Clause, first: string): boolean {
+  return clause.join === "comma" && /^(?:which|who|whose|where|when)$/.test(first);
 }
 
 /** Whether an earlier clause of the sentence asks in that way and this one goes on telling. */

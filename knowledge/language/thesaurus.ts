@@ -17,7 +17,7 @@ const groups: readonly string[] = [
   "rib ridge ribbed spine",
   "domed bulged bulging bulge convex bombe",
   "glossy shiny gleaming slick",
-  "blurred blurry smudged smudgy smeared fuzzy indistinct illegible",
+  "blurred blur blurry smudged smudgy smeared fuzzy indistinct illegible",
   "chromed chrome chromium plated",
   "aluminum alloy duralumin dural",
   "plastic polymer thermoplastic",
