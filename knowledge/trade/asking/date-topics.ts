@@ -71,6 +71,9 @@ function spotOther(text: string): SpottedDateMark | undefined {
     /\b(?:code|stamp|julian(?: date)?|stamped|date|dated|mark|marked|cast)(?: mark| code| stamp)?(?: is| of| reads| says|:)? "?((?:[A-M]|[IVX]{1,4})?[ /]?\d{1,4}(?:[/.-]\d{1,4}){0,2})(?![\w/])/i.exec(
       text,
     );
+  const asked =
+    /\bwhat does "?(\d{4}|\d{3,4} \d)"? mean(?! (?:on|on a|on my) (?:t[yi]re|glass|bolt|lens))/i.exec(text);
+  if (asked?.[1] !== undefined) return { mark: asked[1], form: undefined };
   return code?.[1] === undefined ? undefined : { mark: code[1].trim(), form: undefined };
 }
 

@@ -13,6 +13,7 @@ import {
   type LampPlace,
   readHeadlampArrow,
   readReferenceNumber,
+  readSaeLampCode,
   readSaeLens,
   readUnLampCode,
 } from "../lamp-codes.ts";
@@ -21,7 +22,7 @@ import type { TradeReading } from "../trade-reading.ts";
 import { type TopicReader, type TradeQuestion, topicAnswer } from "./trade-question.ts";
 
 const GLASS = /\bglass\b|windscreen|windshield|\bwindows?\b|\bpanes?\b|\bscreen\b|quarter ?light/;
-const LAMP = /\blamps?\b|\blights?\b|\blens(?:es)?\b|headl\w+|indicators?\b|reflectors?\b|repeaters?\b/;
+const LAMP = /\blamps?\b|\w*lights?\b|\blens(?:es)?\b|headl\w+|indicators?\b|reflectors?\b|repeaters?\b/;
 const RULE_DATES =
   "A mark dates its rule or the type's approval, never the car; almost nothing gives a not-after, for old stock and old tooling live long.";
 
@@ -98,9 +99,9 @@ function unCodesIn(text: string): readonly string[] {
   const apart = new Set(
     [
       ...text.matchAll(
-        /(?:letters?|marked|code|symbol|mark|does|["'“‘]) ?["'“‘]?([A-Z0-9][ab]?)(?![A-Za-z0-9])/g,
+        /(?:letters?|marked|code|symbol|mark|does|["'“‘]) ?["'“‘]?([A-Z0-9][ab]?)(?![A-Za-z0-9])|^([A-Z0-9][ab]?) on /g,
       ),
-    ].map((match) => match[1]),
+    ].map((match) => match[1] ?? match[2]),
   );
   return codes.filter((code) => (code.length >= 2 ? tokens.has(code) : apart.has(code)));
 }
@@ -126,11 +127,14 @@ export const lampTopic: TopicReader = (question) => {
     /(?:reference|number|figure|what does|meaning of) (\d{1,2}(?:\.5)?)\b/.exec(question.lower)?.[1] ?? "",
   );
   const arrows = /headl|dip|beam/.test(question.lower) ? arrowReadings(question.lower) : [];
+  const saeCode = /\bdoes ([A-Z][A-Z0-9]{1,3}) (?:mean|stand|on)\b/.exec(question.text)?.[1] ?? "";
+  const sae = isLamp && codes.length === 0 ? readSaeLampCode(saeCode) : [];
   const dot = isLamp && question.isAsking && /\bDOT\b/.test(question.text) ? [LAMP_DOT_REMARK] : [];
   const readings = [
     ...(lens?.readings ?? []),
     ...dot,
     ...codes,
+    ...sae,
     ...(reference === undefined ? [] : [reference]),
     ...arrows,
   ];

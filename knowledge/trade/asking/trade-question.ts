@@ -29,7 +29,7 @@ export interface TradeQuestion {
 export type TopicReader = (question: TradeQuestion) => Omit<TradeAnswer, "evidence"> | undefined;
 
 const ASKING =
-  /\?|\b(?:what|what's|whats|which|whens|how|why|(?<!i )mean|means|meaning|decode|convert|explain|identify|vs|versus|difference|who's|whos)\b|\bwhen\b(?! (?:i|we|you|he|she|they|it|it's|the)\b)|^(?:is|are|does|do|can|was|were|could|did|when|should)\b|^densit\w+ of\b/;
+  /\?|\b(?:what|what's|whats|which|whens|how|why|(?<!i )mean|means|meaning|decode|convert|explain|identify|vs|versus|difference|who's|whos)\b|\bwhen\b(?! (?:i|we|you|he|she|they|it|it's|the)\b)|^(?:is|are|does|do|can|was|were|could|did|when|should)\b|^(?:\w+ )?(?:densit\w+|lead times?|tolerances?|shrinkage|batch size|e[- ]?numbers?|e[- ]?marks?|wire colou?rs?) (?:of|for|on)\b|\bwire colou?rs$|^(?:10th|tenth) (?:digit|character)|, (?:is|are|was|does) (?:that|it|this)\b/;
 // "Copied from an original" speaks of copying, not of whether a part in hand is one.
 const COPYING =
   /\b(?:cast|cop(?:y|ied)|taken|mould(?:ed)?|mold(?:ed)?|splash(?:ed)?) (?:\w+ )?(?:from|off|of) (?:an|the) original\b/;

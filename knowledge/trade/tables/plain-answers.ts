@@ -84,6 +84,14 @@ export const PLAIN_ANSWERS: readonly PlainAnswer[] = [
     ...FROM_MEMORY,
   },
   {
+    topic: "tyre date",
+    cues: [/\bt[yi]res?\b/, /how old is too old|\btoo old\b|(?:still )?safe at|how long do/],
+    answer:
+      "no age is fixed by rule for cars: many in the trade look closely from six years and renew by ten",
+    why: "rubber hardens and cracks with heat, light and standing whatever the tread; a date proves the tyre only",
+    ...FROM_MEMORY,
+  },
+  {
     topic: "tyre grades",
     cues: [/\bt[yi]res?\b/, /temperature/],
     answer: "temperature A, B or C: a US grade of resistance to heat at speed, A the best",
@@ -110,6 +118,14 @@ export const PLAIN_ANSWERS: readonly PlainAnswer[] = [
     answer: "H, H2, FH, CH, EH2: a safety hump on the bead seat, 2 on both seats",
     why: "it keeps a tubeless tyre's bead in its place",
     ...standard("ISO 4000-2:2021"),
+  },
+  {
+    topic: "rim",
+    cues: [/what (?:is|does)|what's|whats|mean/, /\boffset\b/],
+    answer:
+      "offset (ET or IS): millimetres from the rim's centre line to the mounting face, plus when the face lies outboard",
+    why: "back space in mm is about (width + 1 inch) × 12.7 + offset",
+    ...standard("ISO 4000-2:2021; arithmetic"),
   },
   {
     topic: "rim",
@@ -267,6 +283,22 @@ export const PLAIN_ANSWERS: readonly PlainAnswer[] = [
       "mat is sold by g/m² (225, 300, 450, 600); with resin 2.5 to 1 one layer of 450 weighs about 1.6 kg/m² and cures to about 1.0 mm",
     why: "450 g glass and 2.5 times as much resin; 30 percent glass by weight",
     ...practice("small-craft note; thickness from memory"),
+  },
+  {
+    topic: "small-run spread",
+    cues: [/batch|run|how many/, /small (?:makers?|works|production)|typical/],
+    answer:
+      "running changes of small works overlap by 2 to 20 cars or 2 to 16 weeks, and left-over parts go in to the end",
+    why: "special order and export cars lag or lead; what a works ordered at a time stands only in its own papers",
+    ...FROM_MEMORY,
+  },
+  {
+    topic: "spanner",
+    cues: [/spanner|wrench|socket/, /whitworth|\bbsw\b/, /metric|\bmm\b/],
+    answer:
+      "no metric spanner is a true fit: Whitworth hexagons are 0.445, 0.525, 0.600 and 0.710 inch (11.3, 13.3, 15.2, 18.0 mm) for 3/16, 1/4, 5/16 and 3/8",
+    why: "a near metric size rounds the corners; from war time heads were one size down",
+    ...FROM_MEMORY,
   },
   {
     topic: "thread",
