@@ -4,6 +4,8 @@ import { defineConfig } from "vitest/config";
 export default defineConfig({
   test: {
     include: ["test/**/*.test.ts"],
+    // A busy two-core machine runs processes and proofs here; a test that hangs still ends.
+    testTimeout: 60_000,
     coverage: {
       provider: "v8",
       include: ["knowledge/**/*.ts", "bot/**/*.ts"],
