@@ -16,10 +16,15 @@ export interface LikelihoodGround {
   readonly replacements: Replacements;
   /** The "new" variant is the one that goes and the "old" one the one that comes. */
   readonly isReversed?: boolean;
+  /** Remembers kinds of sightings from one call to the next; of use for one ground only. Answers do not change. */
+  readonly memory?: LikelihoodMemory;
 }
 
+/** What was worked out for kinds of sightings; start with an empty one for each setting. */
+export type LikelihoodMemory = Map<string, StepTable>;
+
 /** The steps a kind of sighting adds, one row per circumstance. */
-interface StepTable {
+export interface StepTable {
   readonly profiles: readonly OverlapProfile[];
   /** Per circumstance: whole logarithm when all of the stretch is after the change, and when none is. */
   readonly after: Float64Array;
@@ -39,7 +44,7 @@ export function borderLikelihoods(ground: LikelihoodGround, groups: readonly Rep
   const sums = new Float64Array(circumstances.length * widths.length * borders);
   const after = new Float64Array(circumstances.length);
   const before = new Float64Array(circumstances.length);
-  const tables = new Map<string, StepTable>();
+  const tables = ground.memory ?? new Map<string, StepTable>();
   for (const group of groups) {
     const { isNew, swap, misread, isSought, units, lo, hi } = group;
     const name = [isNew, swap, misread, isSought, profileName(grid.cars, lo, hi)].join(" ");

@@ -78,6 +78,9 @@ function runningWeights(weights: Float64Array, borders: number): Float64Array {
   return running;
 }
 
+/** Rows with less of the posterior than this are passed over: 150 of them cannot show in a verdict. */
+const NEGLIGIBLE = 1e-10;
+
 function verdictTable(
   rows: Rows,
   posterior: ChangeoverPosterior,
@@ -120,6 +123,12 @@ function averageVerdict(rows: Rows, table: VerdictTable, lo: number, total: numb
   };
   for (let c = 0; c < rows.circumstances.length; c += 1) {
     for (const { first, parts } of table.profiles) {
+      const size = parts.length + 2;
+      if ((running[row + last] as number) < total * NEGLIGIBLE) {
+        at += size;
+        row += borders;
+        continue;
+      }
       const start = lo + first;
       const from = Math.min(last, Math.max(1, start));
       const to = Math.max(from - 1, Math.min(last - 1, start + parts.length - 1));
@@ -128,7 +137,7 @@ function averageVerdict(rows: Rows, table: VerdictTable, lo: number, total: numb
         add(weights[row + border] as number, at + 1 + border - start);
       }
       add((running[row + last] as number) - (running[row + to] as number), at + 1 + parts.length);
-      at += parts.length + 2;
+      at += size;
       row += borders;
     }
   }

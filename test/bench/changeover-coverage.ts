@@ -38,7 +38,7 @@ export interface ChangeoverCoverage {
   /** Not as built, probability above one half: by number of sightings. */
   readonly precision: Readonly<Record<string, number>>;
   readonly recall: Readonly<Record<string, number>>;
-  /** Mean absolute difference between promised and observed as-built share over ten bins, weighed; and the worst. */
+  /** Promised against true as-built share over ten bins of the promise, a car of any build date: mean gap and worst. */
   readonly asBuiltError: number;
   readonly worstAsBuiltBin: number;
 }
@@ -149,9 +149,10 @@ function playOne(works: SimulatedWorks, chance: Chance, tally: Tally): void {
     const at = asBuilt.from + (cell + 0.5) * asBuilt.cell;
     const bin = tally.bins[Math.min(9, Math.floor(share * 10))];
     if (!bin) return;
-    bin.promised += share;
-    bin.seen += trueShare(works, at);
-    bin.cars += 1;
+    const cars = simulatedProduction.get(Math.floor(at / 12)) ?? 1;
+    bin.promised += cars * share;
+    bin.seen += cars * trueShare(works, at);
+    bin.cars += cars;
   });
 }
 
