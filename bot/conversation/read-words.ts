@@ -3,6 +3,7 @@ import {
   type FeatureFinding,
   featureById,
   type Handbook,
+  type Intent,
   type MessageReading,
   partById,
   type ReadingContext,
@@ -21,9 +22,21 @@ export function readWords(knowledge: Knowledge, text: string, context: ReadingCo
   const wish = plainWish(text);
   if (wish !== undefined) return { ...read, findings: [], intents: [wish], isOpaque: false };
   if (supposing.test(text)) return supposed(read, text);
+  if (asksForKinds(read, text)) return { ...read, intents: [kindsOf(read)], isOpaque: false };
   const spoken = { ...read, findings: soundFindings(knowledge.handbook, read) };
   const car = answerOfCar(text, knowledge.lexicon, context, spoken);
   return car.length === 0 ? spoken : { ...spoken, car, isOpaque: false };
+}
+
+const kindsAsked = /\b(which|what|how many)\b.*\b(are|were) there\b|\blist of (all|the)\b/i;
+
+/** "Which spoilers are there?" asks for the kinds, whatever the part is called. */
+function asksForKinds({ intents, findings, car }: MessageReading, text: string): boolean {
+  return intents.length + findings.length + car.length === 0 && kindsAsked.test(text);
+}
+
+function kindsOf({ parts }: MessageReading): Intent {
+  return { kind: "list-variants", part: parts[0]?.part ?? null };
 }
 
 // A belief is a rule about all cars; "rear spoiler, six screws, no drains" only describes one.

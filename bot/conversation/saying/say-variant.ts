@@ -35,6 +35,17 @@ export function sayClaim(feature: Feature, claim: Claim | undefined): string {
     .join("; ");
 }
 
+/** Frequencies that make the first state no more than one of several. */
+const undecided = /^(about half|sometimes|rarely|never)/;
+
+/** The claim in one state or size: what the historian names first, seen most; undefined when no state stands out. */
+export function sayClaimBriefly(feature: Feature, claim: Claim | undefined): string | undefined {
+  if (claim === undefined) return undefined;
+  if (isMeasured(claim)) return sayClaim(feature, claim);
+  const [first] = Object.entries(claim).filter(([, frequency]) => typeof frequency === "string");
+  return first === undefined || undecided.test(String(first[1])) ? undefined : stateName(feature, first[0]);
+}
+
 function isMeasured(claim: Claim): claim is Extract<Claim, { mean: number }> {
   return typeof claim.mean === "number";
 }
