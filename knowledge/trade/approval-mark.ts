@@ -127,7 +127,7 @@ export function readApprovalMark(text: string): ApprovalMark | undefined {
   const authority = APPROVAL_AUTHORITIES.find((row) => row.number === Number(match?.[2]));
   if (authority === undefined && number === undefined) return undefined;
   const regulation = UN_REGULATIONS.find((row) => row.number === number?.regulation);
-  const isRectangle = /rectang|square|\bbox\b/i.test(clipped);
+  const isRectangle = /rectang|square|\bbox\b/i.test(clipped) && !/circle|\bround\b/i.test(clipped);
   const letter = match?.[1] ?? "E";
   const circle = authority === undefined ? [] : circleReadings(letter, authority, isRectangle);
   const isDirective = letter === "e" && isRectangle;

@@ -131,7 +131,7 @@ export function findMaterialMarks(text: string): readonly MaterialMark[] {
 /** The code in "what does PP-TD20 mean", written without points; undefined when its plastic is unknown. */
 export function findAskedMaterialCode(text: string): MaterialMark | undefined {
   const named =
-    /\b(?:[Ww]hat(?:'s| is| are|s)|[Dd]oes) ([A-Z][A-Z0-9()+-]{1,30})(?= ?\?*$| (?:used|made|plastic|any good))|^([A-Z][A-Z0-9()+-]{1,30}),? what is it/.exec(
+    /\b(?:[Ww]hat(?:'s| is| are|s| plastic is| material is)|[Dd]oes) ([A-Z][A-Z0-9()+-]{1,30})(?= ?\?*$| (?:used|made|plastic|any good))|^([A-Z][A-Z0-9()+-]{1,30}),? what is it/.exec(
       text,
     );
   const asked =

@@ -58,6 +58,8 @@ export function readSmallRunSpreads(text: string): readonly TradeReading[] {
   const spoken = text
     .toLowerCase()
     .replace(/fib(?:re|er)[- ]?glass|glass[- ]?fib(?:re|er)|\bgrp\b/g, "shrinkage copy")
+    .replace(/\bcopies\b.*smaller/, "shrinkage copy")
+    .replace(/\bpulls\b/, "mould life tool")
     .replace(/hand[- ]laid/g, "hand panel");
   const asked = new Set(spoken.match(/[a-z]{4,20}/g) ?? []);
   const score = (quantity: string): number =>

@@ -104,8 +104,20 @@ export const UNITS: readonly Unit[] = [
   { id: "lb/ft³", kind: "density", factor: POUND / (12 * INCH) ** 3, names: ["lb/ft³", "lb/ft3"] },
   { id: "km/h", kind: "speed", factor: 1 / 3.6, names: ["km/h", "kmh", "kph"] },
   { id: "mph", kind: "speed", factor: (63_360 * INCH) / 3600, names: ["mph"] },
-  { id: "°C", kind: "temperature", factor: 1, offset: 273.15, names: ["°c", "c", "celsius", "deg c"] },
-  { id: "°F", kind: "temperature", factor: 5 / 9, offset: 459.67, names: ["°f", "f", "fahrenheit", "deg f"] },
+  {
+    id: "°C",
+    kind: "temperature",
+    factor: 1,
+    offset: 273.15,
+    names: ["°c", "c", "celsius", "deg c", "degree c", "degrees c"],
+  },
+  {
+    id: "°F",
+    kind: "temperature",
+    factor: 5 / 9,
+    offset: 459.67,
+    names: ["°f", "f", "fahrenheit", "deg f", "degree f", "degrees f"],
+  },
 ];
 
 /** The unit a word names, singular or plural; undefined when it names none. */

@@ -10,6 +10,7 @@ const INCH = 25.4;
 const CAUTIONS = ["wheel"] as const;
 // What a caliper or tape over two bolts cannot tell apart, in mm.
 const TAPE_LIMIT = 1;
+const SAME_CIRCLE = 0.01;
 const LOOK_NEXT =
   "Measure left edge to left edge of two holes twice, and across another pair; centre bore and offset decide too.";
 
@@ -57,7 +58,11 @@ const NAMED =
 
 /** Circles written as bolts × diameter: 85 to 230 is millimetres, 3.5 to 6.5 with a fraction is inches. */
 function namedCircles(lower: string): readonly NamedCircle[] {
-  return [...lower.matchAll(NAMED)].flatMap((match) => {
+  const spoken = lower.replace(
+    /\b(three|four|five|six|[3-8])[ -]?(?:stud|lug|bolt|hole)s? (?=\d{2,3}(?:\.\d{1,2})? (?:p\.?c\.?d|distance|spacing))/,
+    (_whole, count: string) => `${parseCount(count)}x`,
+  );
+  return [...spoken.matchAll(NAMED)].flatMap((match) => {
     const bolts = Number(match[1]);
     const written = parsePlainNumber(match[2] ?? "") ?? 0;
     const diameter = written >= 3.5 && written <= 6.5 ? written * INCH : written;
@@ -83,6 +88,10 @@ function differenceReadings(one: NamedCircle, other: NamedCircle | undefined): r
   const pair = `${sayCircle(one)} against ${sayCircle(other)}`;
   if (one.bolts !== other.bolts)
     return [{ reading: `${pair}: count the holes`, why: "the number of bolts differs", basis: "arithmetic" }];
+  if (difference < SAME_CIRCLE)
+    return [
+      { reading: `${pair}: one and the same circle`, why: "inches and millimetres", basis: "arithmetic" },
+    ];
   return [
     {
       reading: `${pair}: ${sayNumber(difference, 2)} mm between neighbours`,
@@ -101,10 +110,10 @@ function namedAnswer(lower: string, isAsking: boolean) {
   const [first, second] = circles;
   const isCompared = circles.length > 1 && /\bor\b|\bvs\b|\bversus\b|\band\b|\bfrom\b|\bto\b/.test(lower);
   const cue =
-    /\bp\.?c\.?d\b|bolts?\b|stud|\blugs?\b|pattern|\bholes?\b|wheels?|\brims?\b|\bfit\b|same|differ|\bin mm\b|metric|inch/;
+    /\bp\.?c\.?d\b|bolts?\b|stud|\blugs?\b|pattern|\bholes?\b|wheels?|\brims?\b|\bfit\b|same|differ|spacing|\bin mm\b|metric|inch/;
   if (
     first === undefined ||
-    !(isCompared || (isAsking && cue.test(lower)) || /\bin mm\b|metric|distance|apart/.test(lower))
+    !(isCompared || (isAsking && cue.test(lower)) || /\bin mm\b|metric|distance|apart|spacing/.test(lower))
   )
     return undefined;
   const rest = lower.replace(NAMED, " ");

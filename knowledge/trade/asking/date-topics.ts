@@ -20,7 +20,8 @@ export interface SpottedDateMark {
 export function spotTyreDate(text: string): SpottedDateMark | undefined {
   const isTyre = /\bt[yi]res?\b|sidewall|\btin\b/i.test(text);
   const isElsewhere = /\bglass\b|windscreen|windshield|window|\blamps?\b|\blens\b|\bfluid\b/i.test(text);
-  const start = (isTyre ? /\bDOT\b/i : /\bDOT\b/).exec(text)?.index;
+  const isDotDate = /\bdot (?:codes?|dates?|numbers?)\b|\bdot\b[^a-z\d]{0,8}\d{3,4}\b/i.test(text);
+  const start = (isTyre || isDotDate ? /\bDOT\b/i : /\bDOT\b/).exec(text)?.index;
   if (isElsewhere || (start === undefined && !isTyre)) return undefined;
   const tail =
     start === undefined
@@ -32,7 +33,13 @@ export function spotTyreDate(text: string): SpottedDateMark | undefined {
       /(?<![A-Za-z\d/.,]|\b(?:after|before|since|until|by|year) )\d{3,4}(?![A-Za-z\d/]|[.,]\d| ?(?:mm|cm|kg|km|psi|inch|miles)\b)/g,
     ),
   ];
-  const last = groups.at(-1)?.[0];
+  // "The tyre says 2315" counts with four figures that are no year, so that a size or "in 2019" is not a date code.
+  const loose =
+    /\b(?:says|reads|dated|marked) (\d{4})\b|\b(\d{4}) on (?:a|the|my) t[yi]re/i
+      .exec(text)
+      ?.slice(1)
+      .find(Boolean) ?? "";
+  const last = groups.at(-1)?.[0] ?? (/^(?!19|20)\d{4}$/.test(loose) ? loose : undefined);
   const hasTriangle = /triangle|[△▲▵]/i.test(text.slice(0, 300)) && !/no (?:small )?triangle/i.test(text);
   return last === undefined ? undefined : { mark: `DOT ${last}${hasTriangle ? " △" : ""}`, form: "tyre" };
 }
@@ -52,7 +59,7 @@ export function spotGlassDots(text: string): SpottedDateMark | undefined {
   if (single !== null) return { mark: single[0], form: "glass-dots" };
   const count = "(?:[1-6]|one|two|three|four|five|six)";
   const words = new RegExp(
-    `\\b${count} dots? (?:before|then|left of|in front of) (?:the |a )?\\d{1,2}\\b|\\b\\d{1,2},? (?:and |with |has )?${count} dots? ?(?:before|after|in front|left|right|behind)?(?: it)?\\b`,
+    `\\b${count} dots? (?:before|then|left of|in front of|after) (?:the |an? )?\\d{1,2}\\b|\\b\\d{1,2},? (?:and |with |has )?${count} dots? ?(?:before|after|in front|left|right|behind)?(?: it)?\\b`,
     "i",
   ).exec(text);
   return words === null ? undefined : { mark: words[0].trim(), form: "glass-dots" };
@@ -112,7 +119,7 @@ function monthTrap(mark: string): readonly TradeReading[] {
 
 /** "tyre says DOT … 318, how old". A tyre may be younger than the car: every year since 1971 is kept. */
 export const tyreDateTopic: TopicReader = (question) => {
-  const asks = /how old|\byear\b|when|date|\bage\b|mean|\bcode\b|decode|\bdot\b|\bends\b/;
+  const asks = /how old|\byear\b|when|date|\bage\b|mean|\bcode\b|decode|\bdot\b|\bends\b|\b\d{4}\b/;
   if (!question.isAsking || !question.mayBeAnswered || !asks.test(question.lower)) return undefined;
   const spotted = spotTyreDate(question.text);
   if (spotted === undefined) return undefined;

@@ -47,9 +47,14 @@ function floatingPlastics(): readonly TradeReading[] {
 
 /** Densities by name, and names by density. */
 export const densityLookupTopic: TopicReader = (question) => {
-  if (!question.isAsking || !question.mayBeAnswered || !/densit|\bdense\b|\bfloats?\b/.test(question.lower))
+  if (
+    !question.isAsking ||
+    !question.mayBeAnswered ||
+    !/densit|\bdense\b|\bfloats?\b|lighter than water/.test(question.lower)
+  )
     return undefined;
-  const isFloating = /\bfloats?\b/.test(question.lower) && !/\b(?:mine|my|it|this)\b/.test(question.lower);
+  const isFloating =
+    /\bfloats?\b|lighter than water/.test(question.lower) && !/\b(?:mine|my|it|this)\b/.test(question.lower);
   const figure = parsePlainNumber(
     /densit\w*(?: of| is|:)? (\d{1,2}[.,]\d{1,3})/.exec(question.lower)?.[1] ?? "",
   );
@@ -109,7 +114,7 @@ export const namedProcessTopic: TopicReader = (question) => {
   const wanted = NAMES.filter(([pattern]) => pattern.test(question.text)).map(([, process]) => process);
   const rows = MOULDING_PROCESSES.filter((row) => wanted.includes(row.process));
   const metal = METAL_PROCESSES.filter((row) => wanted.includes(row.process)).map((row) => ({
-    reading: `${row.process}: ${row.traces}; wall ${row.wallMillimetres} mm`,
+    reading: `${row.process}: ${row.traces}${row.wallMillimetres === "" ? "" : `; wall ${row.wallMillimetres} mm`}`,
     why: `finish: ${row.finish}; ${row.use}`,
     basis: basisOf(row),
   }));

@@ -61,7 +61,7 @@ export const glassMarkTopic: TopicReader = (question) => {
 /** "what is E11", "e1 in a rectangle", "what does 7R mean on my lamp". */
 export const approvalTopic: TopicReader = (question) => {
   const hasCue =
-    /approval|\bcircle\b|rectang|in a (?:box|square)|\be[- ]?marks?\b|homologat|\bstand|\bmean|\bcountry\b|\b\d{1,3} ?r\b|\b\d{1,3}r-/.test(
+    /approval|\bcircle\b|rectang|in a (?:box|square)|\be[- ]?marks?\b|homologat|\bstand|\bmean|\bsame\b|\bvs\b|differ|\bcountry\b|\b\d{1,3} ?r\b|\b\d{1,3}r-/.test(
       question.lower,
     );
   const isShort = question.lower.split(" ").length <= 6;

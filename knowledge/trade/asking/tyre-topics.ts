@@ -29,6 +29,9 @@ function sizeReadings(size: TyreSize): readonly TradeReading[] {
 
 /** "195/65 R 15 diameter". */
 export const tyreSizeTopic: TopicReader = (question) => {
+  const service = /\bt[yi]re/.test(question.lower)
+    ? /(?<![\w/])(\d{2,3}(?:\/\d{2,3})?[a-hj-np-wyz])\b/.exec(question.lower)?.[1]
+    : undefined;
   const cue = /\bt[yi]res?\b|cross-?ply|diameter|radius|\bsize\b|mean|rolling|circumference|height|decode/;
   if (!question.mayBeAnswered || !cue.test(question.lower)) return undefined;
   const sizes = readTyreSizes(question.text);
@@ -37,7 +40,8 @@ export const tyreSizeTopic: TopicReader = (question) => {
       /inch/.test(size.system) &&
       !/\bt[yi]re|rolling|circumference|cross-?ply|what does \d\.\d\d ?-/.test(question.lower),
   );
-  return topicAnswer("tyre size", isLoose ? [] : sizes.flatMap(sizeReadings), {
+  const alone = sizes.length === 0 ? serviceReadings(service) : [];
+  return topicAnswer("tyre size", isLoose ? alone : [...sizes.flatMap(sizeReadings), ...alone], {
     cannotSay: WEAR,
     lookNext: LOOK,
     cautions: ["wheel"],

@@ -98,7 +98,7 @@ export const paintTopic: TopicReader = (question) => {
       question.lower,
     );
   const asks =
-    /\bwhen\b|period|\bera\b|years?|which paint|what paint|how (?:can|do) (?:i|you) tell|tell .{0,20} apart/.test(
+    /\bwhen\b|period|\bera\b|years?|which paint|what paint|how (?:can|do) (?:i|you) tell|tell .{0,20} apart|what(?:'s|s| is) (?:2k|two[- ]pack|(?:nitro)?cellulose|alkyd|acrylic)/.test(
       question.lower,
     );
   if (!question.isAsking || !question.mayBeAnswered || !isAbout || !asks) return undefined;
@@ -115,7 +115,7 @@ export const paintTopic: TopicReader = (question) => {
 /** "what counts as provenance". */
 export const provenanceTopic: TopicReader = (question) => {
   const isAbout =
-    /provenance|what (?:counts|weighs) (?:as|most)|how (?:much|strong) .{0,24}(?:evidence|proof)|grades? of evidence|(?:best|strongest|better) (?:evidence|proof)|evidence (?:of|for) originality|build sheets?\b.{0,20}better/.test(
+    /provenance|what (?:counts|weighs) (?:as|most)|how (?:much|strong|good) .{0,24}(?:evidence|proof)|grades? of evidence|(?:best|strongest|better) (?:evidence|proof)|evidence (?:of|for) originality|build sheets?\b.{0,20}better/.test(
       question.lower,
     );
   if (!question.isAsking || !question.mayBeAnswered || !isAbout) return undefined;
@@ -129,7 +129,7 @@ export const provenanceTopic: TopicReader = (question) => {
 /** "how much do hand lay-up panels vary". */
 export const spreadTopic: TopicReader = (question) => {
   const isAbout =
-    /how (?:much|far|long).{0,60}(?:vary|varies|differ|spread|shrink|smaller|tolerance|lead time|last)|tolerance|lead time|shrink|mould life|running change|batch size/.test(
+    /how (?:much|far|long).{0,60}(?:vary|varies|differ|spread|shrink|smaller|tolerance|lead time|last)|tolerance|lead time|shrink|mould life|running change|batch size|cop(?:y|ies) .{0,16}smaller|how many pulls/.test(
       question.lower,
     );
   if (!question.isAsking || !question.mayBeAnswered || !isAbout) return undefined;
@@ -140,13 +140,13 @@ export const spreadTopic: TopicReader = (question) => {
 };
 
 const HAZARDS: readonly (readonly [RegExp, string])[] = [
-  [/glass[- ]?fib|\bgrp\b|fibreglass|fiberglass/, "grp-dust"],
+  [/glass[- ]?fib|\bgrp\b|fibreglass|fiberglass|gel ?coat/, "grp-dust"],
   [/polyester|\bresin\b|laminat/, "styrene"],
   [/catalyst|\bmekp\b|hardener/, "catalyst"],
   [/(?:two|2)[- ]?pack|\b2k\b|isocyanate/, "isocyanate"],
   [/old paint|\bstrip(?:ping)? (?:the )?paint|sand(?:ing)? .{0,12}paint|lead paint/, "lead-paint"],
   [/lead[- ]load|body lead|lead filler/, "lead-filler"],
-  [/asbestos|brake (?:dust|shoes?|pads?|lin)|clutch (?:lin|plate)/, "asbestos"],
+  [/asbestos|underseal|brake (?:dust|shoes?|pads?|lin)|clutch (?:lin|plate)/, "asbestos"],
   [/burnt|burned|fire damage|charred/, "fluoro-seal"],
   [/petrol tank|fuel tank|gas tank/, "petrol-tank"],
   [/under (?:the|my) car|jack(?:ing|ed)?\b/, "under-car"],
@@ -163,7 +163,7 @@ const HAZARDS: readonly (readonly [RegExp, string])[] = [
 /** "is it safe to sand old paint", "what mask for glass fibre". */
 export const cautionTopic: TopicReader = (question) => {
   const asks =
-    /^(?:can|may|should) i (?:sand|weld|cut|strip|burn|grind|blow|drill|heat)\b|\bsafe(?:ly|ty)?\b|danger|hazard|precaution|\bmask\b|respirator|\bgloves\b|what should i wear|toxic|poison/.test(
+    /^(?:can|may|should) i (?:sand|weld|cut|strip|burn|grind|blow|drill|heat)\b|\bsafe(?:ly|ty)?\b|danger|hazard|precaution|\bmask\b|respirator|\bgloves\b|what should i wear|toxic|poison|asbestos|\bok to\b|lead paint matter/.test(
       question.lower,
     );
   if (!question.isAsking || !asks) return undefined;

@@ -10,7 +10,8 @@ function shortNumberReading(lower: string): readonly TradeReading[] {
       lower,
     )?.[1];
   const length = number?.replace(/[/-]/g, "").length ?? 0;
-  if (number === undefined || !/\d{2}/.test(number) || length === 17) return [];
+  if (number === undefined || /^\d+(?:st|nd|rd|th)$/.test(number) || !/\d{2}/.test(number) || length === 17)
+    return [];
   return [
     {
       reading: `${maskSerial(number.toUpperCase())}: ${length} characters, so the 17-character rules do not apply`,
@@ -26,14 +27,18 @@ function placeReadings(question: TradeQuestion): readonly TradeReading[] {
   const code =
     /(?:\b(?:10th|tenth)|position (?:10|ten)|year) (?:\w+ )?(?:of (?:the |a )?vin )?(?:letter |digit |character |code )?(?:is |of |vin letter )?["']?([A-HJ-NPRSTV-Ya-hj-nprstv-y1-9])["']?(?![\w'])/.exec(
       question.text,
-    )?.[1] ?? /\bvin (?:year )?letter ["']?([A-Za-z])["']?(?!\w)/.exec(question.text)?.[1];
+    )?.[1] ??
+    /\b([A-Z1-9]) in (?:the )?(?:10th|tenth)/.exec(question.text)?.[1] ??
+    /\bvin (?:year )?letter ["']?([A-Za-z])["']?(?!\w)/.exec(question.text)?.[1];
   const beginning =
     /\b(?:start(?:s|ing)?|begin(?:s|ning)?) (?:with |in )?(?:an? )?["']?([A-HJ-NPR-Z\d]{1,3})["']?(?!\w)/.exec(
       question.text,
     )?.[1];
+  const worldCode = /\b(?:VIN|vin|Vin) ([A-HJ-NPR-Z][A-HJ-NPR-Z\d]{2})\b/.exec(question.text)?.[1];
+  const start = beginning ?? worldCode;
   return [
     ...(code === undefined ? [] : readModelYearCode(code)),
-    ...(beginning === undefined ? [] : readVinBeginning(beginning)),
+    ...(start === undefined ? [] : readVinBeginning(start)),
   ];
 }
 

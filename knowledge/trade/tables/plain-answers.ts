@@ -16,6 +16,9 @@ const TYRE = /\bt[yi]res?\b|sidewall|\bdot\b/;
 const WHEEL = /\bwheels?\b|\brims?\b|\balloys?\b/;
 const GLASS = /\bglass\b|windscreen|windshield|\bwindows?\b/;
 const HOW_READ = /how (?:do|are|can|should|to)\b.*\b(?:read|date|dated|decode|tell|know)\b/;
+const HOW_READ_OR_MEAN = new RegExp(
+  `${HOW_READ.source}|\\bdot\\b.{0,12}\\b(?:code|mean|stand)|(?:digits|figures|numbers).{0,24}\\bdot\\b`,
+);
 const VIN = /\bvins?\b|chassis number|17 ?(?:digit|character)/;
 const E_MARKS =
   /\be[- ]?marks?\b|\be in an?\b|\b(?:big|capital|small|little|lower[- ]?case) e\b|\be[- ]?numbers?\b/;
@@ -47,7 +50,7 @@ export const PLAIN_ANSWERS: readonly PlainAnswer[] = [
   },
   {
     topic: "tyre date",
-    cues: [TYRE, HOW_READ, /\bdates?\b|\bdot\b|\bage\b|how old/],
+    cues: [TYRE, HOW_READ_OR_MEAN, /\bdates?\b|\bdot\b|\bage\b|how old/],
     answer:
       "the last figures of the number after DOT: four figures are week and year (2501 = week 25 of 2001), three figures before 2000 are week and last figure of the year",
     why: "never month and year: weeks run to 53",
@@ -67,6 +70,14 @@ export const PLAIN_ANSWERS: readonly PlainAnswer[] = [
       "three date figures: before mid 2000; four figures since the rule of July 1999, obligatory by July 2000",
     why: "old moulds ran to the last day, so the border is not sharp by weeks",
     ...standard("63 FR 55832; 64 FR 36807"),
+  },
+  {
+    topic: "tyre marks",
+    cues: [/\bt[yi]res?\b/, /\d ?pr\b|ply rating/],
+    answer:
+      "PR: ply rating, a class of strength of the casing, once the count of cotton plies; not a count of plies today",
+    why: "the load index of the later service description says the load in figures",
+    ...FROM_MEMORY,
   },
   {
     topic: "tyre marks",
@@ -252,6 +263,14 @@ export const PLAIN_ANSWERS: readonly PlainAnswer[] = [
   },
   {
     topic: "material mark",
+    cues: [/\b(?:gf|td|md|cf|rec)\b/, /plastic|\bmark/],
+    answer:
+      "after the hyphen stand filler and percent: GF glass fibre, TD talc powder, MD mineral powder, CF carbon fibre; (REC) recycled",
+    why: "so >PP-TD20< is polypropylene with 20 percent of talc powder",
+    ...standard("ISO 1043-2; ISO 11469"),
+  },
+  {
+    topic: "material mark",
     cues: [/triangle|recycl/, /plastic|\bnumbers?\b|\b[1-7]\b/, /what|mean/],
     answer: "a figure in a triangle: 1 PET, 2 PE-HD, 3 PVC, 4 PE-LD, 5 PP, 6 PS, 7 any other",
     why: "the code of 1988 for sorting plastics: not before 1988",
@@ -313,7 +332,7 @@ export const PLAIN_ANSWERS: readonly PlainAnswer[] = [
     cues: [
       /\bba\b|\bbsw\b|\bbsf\b|whitworth|metric|british threads?/,
       /\bwhen\b/,
-      /stop|end|chang|switch|metric|go/,
+      /stop|\bend|chang|switch|metric|\bgo|drop|obsolete/,
     ],
     answer:
       "on 23 November 1965 British industry was told to treat BSW, BSF and BA as obsolescent, metric first, Unified second",
@@ -330,7 +349,10 @@ export const PLAIN_ANSWERS: readonly PlainAnswer[] = [
   },
   {
     topic: "vehicle number",
-    cues: [VIN, /check digit|position (?:9|nine)|(?:9th|ninth) (?:digit|character|position)/],
+    cues: [
+      /\bvins?\b|check digit|chassis number/,
+      /check digit|position (?:9|nine)|(?:9th|ninth) (?:digit|character|position)/,
+    ],
     answer:
       "position 9 is a check digit under the US and Canada rule only; in Europe it is free and a failed sum is no fault",
     why: "weights and letter values are those of the US rule; passing is weak evidence, one in eleven passes by chance",
@@ -349,7 +371,7 @@ export const PLAIN_ANSWERS: readonly PlainAnswer[] = [
   },
   {
     topic: "paint",
-    cues: [/gauge|thickness meter|film meter|magnet/, /fib(?:re|er)|\bgrp\b/],
+    cues: [/gauge|\bmeter\b|magnet/, /fib(?:re|er)|\bgrp\b/],
     answer:
       "a magnetic or eddy-current paint gauge reads nothing on glass fibre: an ultrasonic one is needed",
     why: "both kinds need metal under the paint",
