@@ -4,7 +4,11 @@ import { defineConfig } from "vitest/config";
 export default defineConfig({
   test: {
     include: ["test/**/*.test.ts"],
+    // A database that the tests start when the first of them asks for it.
     globalSetup: ["test/support/postgres-on-demand.ts"],
+    // A busy two-core machine runs processes and proofs here; a test that hangs still ends.
+    testTimeout: 60_000,
+    hookTimeout: 90_000,
     coverage: {
       provider: "v8",
       include: ["knowledge/**/*.ts", "bot/**/*.ts"],

@@ -8,8 +8,19 @@ export class OutsideError extends Error {
   }
 }
 
-/** The one line a person sees for any failure; a bug of ours says that it is one. */
+/** What a person sees of a failure that ends the program; a bug of ours says that it is one, with where it happened. */
 export function failureLine(failure: unknown): string {
   if (failure instanceof OutsideError) return failure.message;
-  return `witness-mark: a fault of the program, please report it: ${failure instanceof Error ? (failure.stack ?? failure.message) : String(failure)}`;
+  return `witness-mark: a fault of the program, please report it: ${stackOf(failure)}`;
+}
+
+/** What a person in a conversation sees of a failure that costs one message; where it happened goes to the log. */
+export function messageLost(failure: unknown): string {
+  const reason =
+    failure instanceof OutsideError ? failure.message : "a fault of the program, please report it";
+  return `That message was lost, and nothing of it kept (${reason}). What was said before still stands.`;
+}
+
+function stackOf(failure: unknown): string {
+  return failure instanceof Error ? (failure.stack ?? failure.message) : String(failure);
 }

@@ -4,11 +4,11 @@
 export { describedCar } from "./conversation/apply-car.ts";
 export { type Conversation, emptyConversation, readConversation } from "./conversation/conversation.ts";
 export { type Knowledge, knowledgeOf } from "./conversation/knowledge.ts";
-export { type StepTaken, step } from "./conversation/step.ts";
+export { step } from "./conversation/step.ts";
 // Messages and replies
 export { IncomingMessage, PressedAnswer } from "./message.ts";
 export { plainText } from "./plain-text.ts";
 // Ports
 export type { Advance, Change, Clock, Log, Store, Version } from "./ports.ts";
-export { conversationKind, type Receive, receiver, type Surroundings } from "./receive.ts";
+export { conversationKind, type Receive, receiver } from "./receive.ts";
 export type { Block, CaseSummary, Choice, QuestionBlock, Reply } from "./reply.ts";

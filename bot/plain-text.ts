@@ -2,6 +2,7 @@
  * A reply as plain text: what a terminal prints, what a script reads as "text", and what a keeper is handed. The order
  * is that of the blocks and every word is theirs; only line breaks, marks and indents are added here.
  */
+import { speaksFor } from "./conversation/phrases/answer.ts";
 import type { Block, Choice, QuestionBlock, Reply } from "./reply.ts";
 
 type EvidenceItem = Extract<Block, { kind: "evidence" }>["items"][number];
@@ -15,7 +16,7 @@ export function plainText(reply: Reply): string {
 }
 
 /** One block as lines. */
-export function plainBlock(block: Block): string {
+function plainBlock(block: Block): string {
   switch (block.kind) {
     case "text":
       return block.text;
@@ -61,7 +62,7 @@ function evidenceLines(block: Extract<Block, { kind: "evidence" }>): string {
   ];
   return lines(
     sides.flatMap(({ name, items }) =>
-      items.length === 0 ? [] : [`Speaks for ${name}:`, ...items.map(evidenceLine)],
+      items.length === 0 ? [] : [speaksFor(name), ...items.map(evidenceLine)],
     ),
   );
 }

@@ -1,6 +1,6 @@
 /**
  * What the conversation hands back: blocks in reading order. An adapter renders them within its platform's limits and
- * adds no words of its own; every sentence comes from bot/conversation/phrases.ts or the handbook.
+ * adds no words of its own; every sentence comes from bot/conversation/phrases/ or the handbook.
  */
 import type { Goal } from "../knowledge/index.ts";
 

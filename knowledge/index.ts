@@ -42,6 +42,7 @@ export { planQuestions } from "./identification/plan-questions.ts";
 // Information
 export { mutualInformationBits } from "./information/mutual-information.ts";
 // Reading messages
+export { boundedEditDistance } from "./language/edit-distance.ts";
 export type { Lexicon } from "./language/lexicon.ts";
 export { compileLexicon } from "./language/lexicon.ts";
 export type {

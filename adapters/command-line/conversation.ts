@@ -10,6 +10,7 @@ export interface OpenConversation {
   readonly handbook: OpenHandbook;
   readonly store: Store;
   readonly receive: Receive;
+  readonly log: Log;
   close(): Promise<void>;
 }
 
@@ -33,7 +34,7 @@ export async function openConversation(place: ConversationPlace): Promise<OpenCo
     log,
     platform: place.platform,
   });
-  return { handbook, store, receive, close };
+  return { handbook, store, receive, log, close };
 }
 
 async function openStore(

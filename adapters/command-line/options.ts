@@ -1,16 +1,25 @@
 /** The words after a command, read by node:util's parser; what is wrong with them is said with a hint and the usage. */
 import { type ParseArgsOptionsConfig, parseArgs } from "node:util";
-import { closestName } from "../closest-name.ts";
+
+/** What was written, and what could have been: for a hint, which is worked out only when it is shown. */
+export interface Misspelt {
+  readonly typed: string;
+  readonly known: readonly string[];
+  /** Stands before a name when it is typed, such as "--". */
+  readonly prefix: string;
+}
 
 /** The command was written wrongly: shown with its usage, exit status 2. */
 export class UsageError extends Error {
   /** The command whose usage helps; absent when no command was recognised. */
   readonly command: string | undefined;
+  readonly misspelt: Misspelt | undefined;
 
-  constructor(message: string, command?: string) {
+  constructor(message: string, command?: string, misspelt?: Misspelt) {
     super(message);
     this.name = "UsageError";
     this.command = command;
+    this.misspelt = misspelt;
   }
 }
 
@@ -50,7 +59,10 @@ function valueGiven(
   kinds: OptionKinds,
 ): string | boolean {
   const kind = Object.hasOwn(kinds, token.name) ? kinds[token.name] : undefined;
-  if (kind === undefined) throw new UsageError(unknownOption(token, Object.keys(kinds)), command);
+  if (kind === undefined) {
+    const misspelt = { typed: token.name, known: Object.keys(kinds), prefix: "--" };
+    throw new UsageError(`${token.rawName}: no such option`, command, misspelt);
+  }
   if (kind === "flag") {
     if (token.value !== undefined) throw new UsageError(`--${token.name}: takes no value`, command);
     return true;
@@ -59,12 +71,4 @@ function valueGiven(
     throw new UsageError(`--${token.name}: a value is needed`, command);
   }
   return token.value;
-}
-
-function unknownOption(
-  token: { readonly name: string; readonly rawName: string },
-  known: readonly string[],
-): string {
-  const meant = closestName(token.name, known);
-  return `${token.rawName}: no such option${meant === undefined ? "" : `; did you mean --${meant}`}`;
 }

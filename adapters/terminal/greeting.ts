@@ -1,15 +1,21 @@
 /** The first lines of a conversation in a terminal: what this is for, and three questions that its handbooks can answer. */
 import type { Handbook } from "../../knowledge/index.ts";
 
+export interface Greeting {
+  readonly lines: readonly string[];
+  readonly examples: readonly string[];
+}
+
 /** Two short lines and three examples made of the first handbook's own words; `handbooks` has at least one. */
-export function greetingFor(handbooks: readonly Handbook[]): readonly string[] {
+export function greetingFor(handbooks: readonly Handbook[]): Greeting {
   const names = handbooks.map(({ cover }) => cover.name).join("; ");
-  return [
-    "Which version of a part have you got, and is it right for your car? Ask in your own words.",
-    `I go by: ${names}. Type help for more, bye to end.`,
-    ...examplesFrom(handbooks).map((example) => `  - ${example}`),
-    "",
-  ];
+  return {
+    lines: [
+      "Ask which version of a part you have, or whether it is right for your car.",
+      `I go by: ${names}. Type help for more, bye to end. For example:`,
+    ],
+    examples: examplesFrom(handbooks),
+  };
 }
 
 function examplesFrom(handbooks: readonly Handbook[]): readonly string[] {

@@ -4,7 +4,9 @@
  */
 import { createInterface } from "node:readline";
 import type { ReadStream, WriteStream } from "node:tty";
-import type { Receive, Reply } from "../../bot/index.ts";
+import type { IncomingMessage, Log, Receive, Reply } from "../../bot/index.ts";
+import { messageLost } from "../errors.ts";
+import type { Greeting } from "./greeting.ts";
 import { renderReply } from "./render.ts";
 import { typedAgainst } from "./typed-choice.ts";
 import { typedMessages } from "./typed-messages.ts";
@@ -13,9 +15,9 @@ import { wrapped } from "./wrap.ts";
 export interface TerminalOptions {
   readonly input: NodeJS.ReadStream | ReadStream;
   readonly output: NodeJS.WriteStream | WriteStream;
-  /** Each a paragraph of its own; lines that begin with "- " are examples. */
-  readonly greeting: readonly string[];
+  readonly greeting: Greeting;
   readonly receive: Receive;
+  readonly log: Pick<Log, "error">;
   /** Where a drawing of the handbook lies for this person. */
   readonly locate: (path: string) => string;
   /** Ends the conversation from outside. */
@@ -38,26 +40,66 @@ export async function startTerminal(options: TerminalOptions): Promise<void> {
     crlfDelay: Number.POSITIVE_INFINITY,
   });
   const messages = typedMessages(lines, isTerminal);
+  let isOpen = true;
+  lines.once("close", () => {
+    isOpen = false;
+  });
   lines.on("SIGINT", () => lines.close());
   options.signal?.addEventListener("abort", () => lines.close(), { once: true });
-  const prompt = () => (isTerminal ? lines.prompt() : undefined);
+  try {
+    await converse(options, messages, () => (isTerminal && isOpen ? lines.prompt() : undefined));
+  } finally {
+    // An input left open would keep the process alive.
+    lines.close();
+  }
+  if (isTerminal) output.write("\n");
+}
 
-  write(
-    output,
-    options.greeting.flatMap((line) => wrapped(line, pageOf(output).width)),
-  );
+async function converse(
+  options: TerminalOptions,
+  messages: AsyncIterable<string>,
+  prompt: () => void,
+): Promise<void> {
+  const { output, greeting, locate } = options;
+  write(output, greetingLines(greeting, pageOf(output).width));
   prompt();
   let last: Reply | undefined;
   for await (const message of messages) {
     if (FAREWELLS.has(message.trim().toLowerCase())) break;
     if (message.trim() !== "") {
-      last = await options.receive({ conversation: "terminal", from: "you", ...typedAgainst(message, last) });
-      write(output, ["", ...renderReply(last, { ...pageOf(output), locate: options.locate }), ""]);
+      const said = { conversation: "terminal", from: "you", ...typedAgainst(message, last) };
+      const reply = await replyOrLoss(options, said);
+      if (typeof reply !== "string") last = reply;
+      const page = { ...pageOf(output), locate };
+      const lines = typeof reply === "string" ? wrapped(reply, page.width) : renderReply(reply, page);
+      write(output, ["", ...lines, ...(output.isTTY === true ? [""] : [])]);
     }
     prompt();
   }
-  lines.close();
-  if (isTerminal) output.write("\n");
+}
+
+/**
+ * Somebody who sits here keeps the conversation when one message fails, and is told; a pipe has nobody to tell, and ends with
+ * the failure.
+ */
+async function replyOrLoss(
+  { output, receive, log }: TerminalOptions,
+  said: IncomingMessage,
+): Promise<Reply | string> {
+  if (output.isTTY !== true) return receive(said);
+  try {
+    return await receive(said);
+  } catch (failure) {
+    log.error({ err: failure }, "message lost");
+    return messageLost(failure);
+  }
+}
+
+function greetingLines({ lines, examples }: Greeting, width: number): readonly string[] {
+  return [
+    ...lines.flatMap((line) => wrapped(line, width)),
+    ...examples.flatMap((example) => wrapped(example, width, "  - ")),
+  ];
 }
 
 function write(output: NodeJS.WritableStream, lines: readonly string[]): void {

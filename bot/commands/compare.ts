@@ -1,5 +1,5 @@
 /** "compare X and Y", "how do I tell X from Y": the two side by side, then what tells them apart, best first. */
-import { type Feature, featureById, type PartKind, type Variant } from "../../knowledge/index.ts";
+import type { Feature, PartKind, Variant } from "../../knowledge/index.ts";
 import { findPart } from "../conversation/knowledge.ts";
 import { effortWords } from "../conversation/phrases/effort.ts";
 import { listed } from "../conversation/phrases/grammar.ts";
@@ -14,8 +14,8 @@ import {
   toldApartLead,
   toldApartLine,
 } from "../conversation/phrases/variants.ts";
-import { sayClaim, whereItComesFrom } from "../conversation/say-variant.ts";
-import { inBrackets, sourcesOfTell } from "../conversation/sources-of.ts";
+import { sayClaim, sayClaimBriefly, whereItComesFrom } from "../conversation/saying/say-variant.ts";
+import { inBrackets, sourcesOfTell } from "../conversation/saying/sources-of.ts";
 import { tellsBetween } from "../conversation/tells-between.ts";
 import type { Block, Choice } from "../reply.ts";
 import type { Scene } from "./scene.ts";
@@ -93,10 +93,17 @@ function apart(
     items: features.map((feature) =>
       toldApartLine(
         feature.name,
-        featureById(part, feature.id)?.check ?? "",
+        differences(variants, feature),
         effortWords(feature.effort),
+        feature.check,
         inBrackets(scene.knowledge.handbook, sourcesOfTell(part, feature.id, ids)),
       ),
     ),
   };
+}
+
+/** What is seen on each, in order; none when one of them shows nothing that stands out. */
+function differences(variants: readonly Variant[], feature: Feature): readonly string[] {
+  const seen = variants.flatMap((variant) => sayClaimBriefly(feature, variant.tells[feature.id]) ?? []);
+  return seen.length === variants.length ? seen : [];
 }

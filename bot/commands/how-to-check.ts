@@ -13,8 +13,8 @@ import {
   toolsNeeded,
   whyNothing,
 } from "../conversation/phrases/question.ts";
-import { cautionsBlock } from "../conversation/say-cautions.ts";
-import { pictureBlock } from "../conversation/say-question.ts";
+import { cautionsBlock } from "../conversation/saying/say-cautions.ts";
+import { pictureBlock } from "../conversation/saying/say-question.ts";
 import type { Block } from "../reply.ts";
 import type { Scene } from "./scene.ts";
 

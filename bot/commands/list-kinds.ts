@@ -1,7 +1,7 @@
 /** "which kinds are there?": all variants of a part with where they come from and what they are. */
 import { findPart } from "../conversation/knowledge.ts";
 import { compareNeedsPart, kindsCaption, kindsHead } from "../conversation/phrases/variants.ts";
-import { whereItComesFrom } from "../conversation/say-variant.ts";
+import { whereItComesFrom } from "../conversation/saying/say-variant.ts";
 import type { Block } from "../reply.ts";
 import type { Scene } from "./scene.ts";
 

@@ -18,6 +18,8 @@ import type { Block } from "../reply.ts";
 import type { Scene } from "./scene.ts";
 
 const mostPhotographs = 6;
+/** No seller takes a part off for a photograph. Ours, no source. */
+const dismantled = 6;
 const massUnits: ReadonlySet<string> = new Set(["g", "kg", "lb", "oz"]);
 
 export function photographs(scene: Scene): readonly Block[] {
@@ -32,7 +34,7 @@ export function photographs(scene: Scene): readonly Block[] {
 function tellingFeatures(assessed: Assessed): readonly Feature[] {
   return byInformation(assessed.table)
     .flatMap(({ question }) => featureById(assessed.part, question.id) ?? [])
-    .filter((feature) => feature.photograph)
+    .filter((feature) => feature.photograph && feature.effort < dismantled)
     .slice(0, mostPhotographs);
 }
 
@@ -60,5 +62,5 @@ function whatMustShow(feature: Feature): string {
   }
   if (feature.kind === "date") return photographOfDate(feature.name);
   const names = feature.states.filter((state) => state.id !== notThere).map((state) => state.name);
-  return photographOfStates(feature.name, listed(names, "or"));
+  return photographOfStates(feature.name, names.join("; "));
 }

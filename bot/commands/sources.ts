@@ -1,7 +1,7 @@
 /** "show the sources": the long citations behind what was said of the facts and the first two variants. */
 import { needsPart, noSourcesNamed, sourcesOfHandbook } from "../conversation/phrases/commands.ts";
-import { sourcesBehind } from "../conversation/sources-behind.ts";
-import { sourcesBlock } from "../conversation/sources-of.ts";
+import { sourcesBehind } from "../conversation/saying/sources-behind.ts";
+import { sourcesBlock } from "../conversation/saying/sources-of.ts";
 import type { Block } from "../reply.ts";
 import type { Scene } from "./scene.ts";
 

@@ -1,26 +1,32 @@
 /** "undo": the case is again what it was before its last change, exactly, the open question included. */
-import type { PartKind } from "../../knowledge/index.ts";
+import { featureById, type Handbook, partById } from "../../knowledge/index.ts";
+import { carInWords } from "../conversation/apply-car.ts";
 import { type CaseFacts, takenBack } from "../conversation/case.ts";
 import { type Change, withNote } from "../conversation/change.ts";
 import { nothingToTakeBack, takenBack as takenBackWords } from "../conversation/phrases/commands.ts";
-import { sayFact } from "../conversation/say-value.ts";
+import { sayFact } from "../conversation/saying/say-value.ts";
 
 /** The change with the last step of the case taken back, naming the facts that went. */
-export function undo(parts: readonly PartKind[], change: Change): Change {
+export function undo(handbook: Handbook, change: Change): Change {
   const before = takenBack(change.kept);
   if (before === undefined) return withNote(change, nothingToTakeBack);
-  const gone = factsLost(parts, change.facts, before.facts);
-  const back = factsLost(parts, before.facts, change.facts);
+  const gone = factsLost(handbook, change.facts, before.facts);
+  const back = factsLost(handbook, before.facts, change.facts);
   return withNote({ ...change, kept: before, facts: before.facts }, takenBackWords(gone, back));
 }
 
-/** Facts of `now` that `before` does not have. */
-function factsLost(parts: readonly PartKind[], now: CaseFacts, before: CaseFacts): readonly string[] {
-  const features = parts.find((part) => part.id === now.part)?.features ?? [];
-  return now.reports
+/** What `now` holds and `before` does not: the part, the car's particulars, the facts. */
+function factsLost(handbook: Handbook, now: CaseFacts, before: CaseFacts): readonly string[] {
+  const part = now.part === null ? undefined : partById(handbook, now.part);
+  const known = carInWords(handbook.cars, before.car);
+  const car = Object.entries(carInWords(handbook.cars, now.car))
+    .filter(([label, value]) => known[label] !== value)
+    .map(([label, value]) => `${label} (${value})`);
+  const facts = now.reports
     .filter((report) => !before.reports.some((earlier) => JSON.stringify(earlier) === JSON.stringify(report)))
     .flatMap((report) => {
-      const feature = features.find((one) => one.id === report.feature);
+      const feature = part && featureById(part, report.feature);
       return feature === undefined ? [] : [sayFact(feature, report.value)];
     });
+  return [...(part !== undefined && before.part !== now.part ? [part.name] : []), ...car, ...facts];
 }

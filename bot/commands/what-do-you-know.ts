@@ -10,8 +10,8 @@ import {
   knownWords,
   noPartYet,
 } from "../conversation/phrases/commands.ts";
-import { sayStanding } from "../conversation/say-standing.ts";
-import { sayValue } from "../conversation/say-value.ts";
+import { sayStanding } from "../conversation/saying/say-standing.ts";
+import { sayValue } from "../conversation/saying/say-value.ts";
 import type { Block } from "../reply.ts";
 import type { Scene } from "./scene.ts";
 
@@ -28,7 +28,7 @@ export function whatDoYouKnow(scene: Scene): readonly Block[] {
 }
 
 /** One line a report: feature, value, the words it rests on, and whether another member said it. */
-export function factLines(part: PartKind, kept: Case): readonly string[] {
+function factLines(part: PartKind, kept: Case): readonly string[] {
   return kept.facts.reports.flatMap((report) => {
     const feature = featureById(part, report.feature);
     if (feature === undefined) return [];

@@ -17,7 +17,7 @@ import {
   withoutDrilling,
   withWork,
 } from "../conversation/phrases/variants.ts";
-import { cautionsBlock } from "../conversation/say-cautions.ts";
+import { cautionsBlock } from "../conversation/saying/say-cautions.ts";
 import type { Block } from "../reply.ts";
 import type { Scene } from "./scene.ts";
 

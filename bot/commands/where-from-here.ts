@@ -1,6 +1,5 @@
 /** "where do I go from here?": what evidence would settle it, and the notes of the case ready for a keeper. */
 import { featureById } from "../../knowledge/index.ts";
-import { handOver } from "../conversation/hand-over.ts";
 import {
   handOverLead,
   needsPart,
@@ -10,6 +9,7 @@ import {
 } from "../conversation/phrases/commands.ts";
 import { effortWords } from "../conversation/phrases/effort.ts";
 import { byInformationPerEffort } from "../conversation/question-worth.ts";
+import { handOver } from "../conversation/saying/hand-over.ts";
 import type { Block } from "../reply.ts";
 import type { Scene } from "./scene.ts";
 

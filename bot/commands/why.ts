@@ -16,8 +16,8 @@ import {
   whyUnit,
 } from "../conversation/phrases/question.ts";
 import { afterAnswers } from "../conversation/question-worth.ts";
-import { nameInSentence, standingItems } from "../conversation/say-standing.ts";
-import { inBrackets, sourcesOfTell } from "../conversation/sources-of.ts";
+import { nameInSentence, standingItems } from "../conversation/saying/say-standing.ts";
+import { inBrackets, sourcesOfTell } from "../conversation/saying/sources-of.ts";
 import type { Block } from "../reply.ts";
 import type { Scene } from "./scene.ts";
 
@@ -98,7 +98,7 @@ function foretold(assessed: Assessed, table: QuestionTable, feature: Feature): r
 }
 
 /** The largest share of owners who see one state for another; undefined for measurements and dates. */
-export function misreadRate(feature: Feature): number | undefined {
+function misreadRate(feature: Feature): number | undefined {
   if (feature.kind !== "states") return undefined;
   if (typeof feature.misread === "number") return feature.misread;
   return feature.misread.reduce((most, { rate }) => Math.max(most, rate), 0);

@@ -7,7 +7,7 @@ import {
   withdrawn,
   withdrawWhich,
 } from "../conversation/phrases/commands.ts";
-import { sayFact } from "../conversation/say-value.ts";
+import { sayFact } from "../conversation/saying/say-value.ts";
 import type { Speaker } from "../conversation/speaker.ts";
 
 /** Drops the fact of this feature; without a feature the only fact, or asks which. */

@@ -20,20 +20,27 @@ export function answerOfCar(
   spoken: MessageReading,
 ): readonly CarFinding[] {
   const asked = context.askedFeature;
+  const part = lexicon.handbook.parts.find((one) => one.id === context.part);
+  const isDateAsked = part?.features.some((one) => one.id === asked && one.kind === "date") === true;
   const isElse = spoken.findings.length > 0 || spoken.car.length > 0 || text.length > longestAnswer;
-  if (asked === undefined || isElse) return [];
-  if (asked === "car.built") {
+  if (isElse || isDateAsked) return [];
+  // A bare date that no question asked for ("march 1979") is the car's, and is shown so that it can be corrected.
+  const isBareDate = asked !== "car.built" && bareDate.test(text);
+  if (asked === "car.built" || isBareDate) {
     const strict = parseDateText(text.trim());
     if (strict !== undefined) return [{ about: "built", interval: strict, words: text }];
     return readMessage(`the car was built ${text}`, lexicon, context).car.filter(
       (finding) => finding.about === "built",
     );
   }
-  const about = aspects.find((aspect) => asked === `car.${aspect}`);
+  const about = aspects.find((aspect) => asked !== undefined && asked === `car.${aspect}`);
   if (about === undefined) return [];
   const id = named(lexicon.handbook.cars, about, text);
   return id === undefined ? [] : [{ about, id, words: text }];
 }
+
+const bareDate =
+  /^\W*((early|mid|late) )?((jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]* )?(19|20)\d\d\W*$/i;
 
 const aspects = ["model", "trim", "market"] as const;
 

@@ -12,7 +12,7 @@ import { type DoubtedReading, doubtedReading, unitNamed } from "./doubted-readin
 import { cannotTellPart, cannotTellWhat, takenAsCannotTell, yesOrNoToWhat } from "./phrases/commands.ts";
 import { readingDropped, unitKept } from "./phrases/question.ts";
 import { cannotTellValue, carLabels } from "./phrases/understood.ts";
-import { sayValue } from "./say-value.ts";
+import { sayValue } from "./saying/say-value.ts";
 import type { Speaker } from "./speaker.ts";
 
 /** What a question about a unit is called; the feature's id stands behind it. */

@@ -18,9 +18,12 @@ import {
   severalReadings,
   unitNotSaid,
 } from "./phrases/understood.ts";
-import { sayValue } from "./say-value.ts";
+import { sayValue } from "./saying/say-value.ts";
 import type { Speaker } from "./speaker.ts";
 import { type UnderstoodItem, understoodItem } from "./understood.ts";
+
+/** No more of somebody's words is kept with a fact. */
+const longestWords = 200;
 
 export interface FactsApplied {
   readonly facts: CaseFacts;
@@ -75,7 +78,7 @@ function applyFinding(
     feature: feature.id,
     by: speaker.id,
     certainty: finding.value.kind === "cannot-tell" ? 1 : finding.certainty,
-    words: finding.words,
+    words: finding.words.slice(0, longestWords),
     value: finding.value,
   };
   const value = sayValue(feature, report.value);
@@ -95,7 +98,7 @@ function applyFinding(
   };
 }
 
-export function reportBy(reports: readonly Report[], feature: string, person: string): Report | undefined {
+function reportBy(reports: readonly Report[], feature: string, person: string): Report | undefined {
   return reports.find((report) => report.feature === feature && report.by === person);
 }
 

@@ -25,13 +25,20 @@ export function applyMarks(
       ? { facts: change.facts, items: [] }
       : applyFacts(part, change.facts, findings, speaker);
   const noted = heard.marks.flatMap((mark) => (mark.kind === "not-before" ? [noteOf(mark)] : []));
+  const { built } = applied.facts.car;
   const known = new Set(change.facts.marks.map((mark) => mark.words));
   const fresh = noted.filter((mark) => !known.has(mark.words));
   return {
     ...change,
     facts: { ...applied.facts, marks: [...applied.facts.marks, ...fresh] },
-    items: [...change.items, ...applied.items, ...fresh.map((mark) => understoodItem(markLabel, mark.words))],
-    remarks: [...change.remarks, ...fresh.flatMap((mark) => tooYoung(mark, applied.facts.car.built))],
+    items: [
+      ...change.items,
+      ...applied.items,
+      ...fresh
+        .filter((mark) => !isTooYoung(mark, built))
+        .map((mark) => understoodItem(markLabel, mark.words)),
+    ],
+    remarks: [...change.remarks, ...fresh.flatMap((mark) => tooYoung(mark, built))],
   };
 }
 
@@ -42,6 +49,10 @@ function noteOf({ words, date }: Extract<TradeEvidence, { kind: "not-before" }>)
 }
 
 function tooYoung(mark: Mark, built: Interval | undefined): readonly string[] {
-  if (built === undefined || mark.notBefore.from < built.to) return [];
+  if (built === undefined || !isTooYoung(mark, built)) return [];
   return [markTooYoung(mark.words, formatInterval(built))];
+}
+
+function isTooYoung(mark: Mark, built: Interval | undefined): boolean {
+  return built !== undefined && mark.notBefore.from >= built.to;
 }

@@ -1,5 +1,5 @@
 /** What one message does to one case: wishes that change it first, then the facts, then answers to the open question. */
-import type { Interval, MessageReading, PartKind } from "../../knowledge/index.ts";
+import type { Feature, Interval, MessageReading, PartKind } from "../../knowledge/index.ts";
 import { featureById, readMessage } from "../../knowledge/index.ts";
 import { startOver } from "../commands/start-over.ts";
 import { undo } from "../commands/undo.ts";
@@ -15,9 +15,9 @@ import { findPart, type Knowledge } from "./knowledge.ts";
 import { needsPart } from "./phrases/commands.ts";
 import { goalWords } from "./phrases/goals.ts";
 import { sameTwice } from "./phrases/trouble.ts";
-import { goalChanged, keptForLater, partLabel } from "./phrases/understood.ts";
+import { comparedWithTheCar, goalChanged, keptForLater, partLabel } from "./phrases/understood.ts";
 import { readingRemarks } from "./reading-remarks.ts";
-import { sayReported } from "./say-value.ts";
+import { sayReported } from "./saying/say-value.ts";
 import { type Speaker, speakerOf } from "./speaker.ts";
 import { understoodItem } from "./understood.ts";
 
@@ -38,19 +38,22 @@ export function changeCase(
   const wished = wishes(knowledge, begun, reading, speaker);
   const placed = withPart(knowledge, wished, part);
   const told = withFacts(knowledge, placed, reading, speaker, today);
-  const marked = applyMarks(findPart(knowledge, told.facts.part), told, heard, speaker);
+  const turned = towardsTheCar(told, reading);
+  const marked = applyMarks(findPart(knowledge, turned.facts.part), turned, heard, speaker);
   const answered = answers(knowledge, marked, reading, speaker);
-  return readingRemarks(knowledge, answered, reading).reduce(withRemark, answered);
+  return readingRemarks(knowledge, answered, heard).reduce(withRemark, answered);
 }
 
 function wishes(knowledge: Knowledge, begun: Change, reading: MessageReading, speaker: Speaker): Change {
   return reading.intents.reduce<Change>((change, intent) => {
     switch (intent.kind) {
       case "undo":
-        return undo(knowledge.handbook.parts, change);
+        return undo(knowledge.handbook, change);
       case "start-over":
         return startOver(change);
       case "withdraw":
+        // "I polished it myself, so ignore that" tells something new and takes nothing back.
+        if (intent.feature === undefined && reading.findings.length > 0) return change;
         return withdraw(partOf(knowledge, change), change, intent.feature, speaker);
       case "goal":
         return withGoal(change, intent.goal);
@@ -99,19 +102,31 @@ function withFacts(
     (finding) => finding.part === null || finding.part === part.id,
   );
   const applied = applyFacts(part, { ...withCar.facts, unplaced: [] }, own, speaker);
-  const notes = [...withCar.notes, ...lookedTwice(part, withCar.facts, applied.facts)];
-  return { ...withCar, facts: applied.facts, notes, items: [...withCar.items, ...applied.items] };
+  const confirmed = lookedTwice(part, withCar.facts, applied.facts);
+  const notes = confirmed.map((feature) => sameTwice(sayReported(feature, applied.facts.reports)));
+  const items = applied.items.filter(({ label }) => !confirmed.some((feature) => feature.name === label));
+  return {
+    ...withCar,
+    facts: applied.facts,
+    notes: [...withCar.notes, ...notes],
+    items: [...withCar.items, ...items],
+  };
 }
 
-/** Facts that a second look confirmed. */
-function lookedTwice(part: PartKind, before: CaseFacts, after: CaseFacts): readonly string[] {
+// Who was told what the car should have, and then says what it has, wants the two compared.
+function towardsTheCar(change: Change, reading: MessageReading): Change {
+  const hasAsked = reading.intents.some((intent) => intent.kind === "goal");
+  const isTelling = change.facts.reports.some((report) => !change.kept.facts.reports.includes(report));
+  if (change.facts.goal !== "what-should-it-have" || hasAsked || !isTelling) return change;
+  return withRemark({ ...change, facts: { ...change.facts, goal: "right-for-car" } }, comparedWithTheCar);
+}
+
+/** Features whose fact a second look confirmed. */
+function lookedTwice(part: PartKind, before: CaseFacts, after: CaseFacts): readonly Feature[] {
   const fresh = after.rechecked.filter((id) => !before.rechecked.includes(id));
-  return fresh.flatMap((id) => {
-    const feature = featureById(part, id);
-    if (feature === undefined) return [];
-    const earlier = sayReported(feature, before.reports);
-    return earlier === sayReported(feature, after.reports) ? [sameTwice(earlier)] : [];
-  });
+  return fresh
+    .flatMap((id) => featureById(part, id) ?? [])
+    .filter((feature) => sayReported(feature, before.reports) === sayReported(feature, after.reports));
 }
 
 function keepForLater(change: Change, reading: MessageReading): Change {
@@ -127,7 +142,7 @@ function answers(knowledge: Knowledge, told: Change, reading: MessageReading, sp
     const part: PartKind | undefined = partOf(knowledge, change);
     switch (intent.kind) {
       case "cannot-tell":
-        return isAnswered && intent.feature === undefined
+        return isAnswered && (intent.feature === undefined || isTold(reading, intent.feature))
           ? change
           : cannotTell(part, change, intent.feature, speaker);
       case "yes":
@@ -137,6 +152,10 @@ function answers(knowledge: Knowledge, told: Change, reading: MessageReading, sp
         return change;
     }
   }, told);
+}
+
+function isTold({ findings }: MessageReading, feature: string): boolean {
+  return findings.some((finding) => finding.feature === feature);
 }
 
 function partOf(knowledge: Knowledge, change: Change): PartKind | undefined {

@@ -111,12 +111,18 @@ function routeByPart(
   if (parts.length === 0 || (staysFor === start.facts.part && parts.includes(staysFor ?? ""))) {
     return openOthers(handbook, conversation, start, parts, message.from);
   }
-  if (start.facts.part === null) {
+  if (start.facts.part === null || isOnlyNamed(start, parts)) {
     return openOthers(handbook, conversation, withPart(start, parts[0] ?? null), parts, message.from);
   }
   const [first = ""] = parts;
   const kept = caseForPart(handbook, conversation, start, first, message.from);
   return openOthers(handbook, withCase(conversation, kept), kept, parts, message.from);
+}
+
+// "No, the rear spoiler": a part that was named and nothing more gives way to the next.
+function isOnlyNamed({ facts, history }: Case, parts: readonly string[]): boolean {
+  const isUnasked = facts.goal === "which-variant" && facts.reports.length === 0;
+  return isUnasked && history.length <= 1 && parts.length === 1;
 }
 
 // A second voice that names a part and asks its own question, or tells of its own car, has a case of its own.

@@ -6,7 +6,7 @@ import { z } from "zod";
 import { Case, type CaseFacts, noFacts } from "./case.ts";
 
 /** Raised when the shape of a kept conversation changes; older ones are then read by their own rules. */
-export const conversationVersion = 1;
+const conversationVersion = 1;
 
 export const Conversation = z
   .strictObject({
@@ -53,6 +53,17 @@ export function withCase(conversation: Conversation, kept: Case): Conversation {
   const cases = isKnown
     ? conversation.cases.map((other) => (other.id === kept.id ? kept : other))
     : [...conversation.cases, kept];
+  return { ...conversation, cases };
+}
+
+/** Of so many cases, the newest, the steps can be taken back; older ones keep their facts. */
+const casesWithHistory = 20;
+
+/** The conversation without the histories of its old cases, so that a busy channel does not grow without end. */
+export function withoutOldHistories(conversation: Conversation): Conversation {
+  const old = conversation.cases.length - casesWithHistory;
+  if (!conversation.cases.some((kept, index) => index < old && kept.history.length > 0)) return conversation;
+  const cases = conversation.cases.map((kept, index) => (index < old ? { ...kept, history: [] } : kept));
   return { ...conversation, cases };
 }
 

@@ -6,6 +6,7 @@ import {
   type Handbook,
   type Lexicon,
   type PartKind,
+  partById,
 } from "../../knowledge/index.ts";
 
 export interface Knowledge {
@@ -26,5 +27,5 @@ export function knowledgeOf(handbook: Handbook): Knowledge {
 }
 
 export function findPart(knowledge: Knowledge, id: string | null): PartKind | undefined {
-  return knowledge.handbook.parts.find((part) => part.id === id);
+  return id === null ? undefined : partById(knowledge.handbook, id);
 }

@@ -1,27 +1,94 @@
 /** The reader's work in the light of the dialogue: short words that always work, bare answers, figures that are no sizes. */
-import { type MessageReading, type ReadingContext, readMessage } from "../../knowledge/index.ts";
+import {
+  type FeatureFinding,
+  featureById,
+  type Handbook,
+  type Intent,
+  type MessageReading,
+  partById,
+  type ReadingContext,
+  readMessage,
+  stateName,
+} from "../../knowledge/index.ts";
 import { plainWish } from "../commands/plain-words.ts";
 import { answerOfCar } from "./answer-of-car.ts";
 import type { Knowledge } from "./knowledge.ts";
 
-const supposing = /^\W*(and |but |so )?(what if|suppose|supposing)\b/i;
+const supposing = /^\W*(and |but |so |let'?s )?(what if|suppose|supposing|imagine)\b/i;
 
 /** What the words say where the dialogue now stands. */
 export function readWords(knowledge: Knowledge, text: string, context: ReadingContext): MessageReading {
-  const spoken = readMessage(text, knowledge.lexicon, context);
+  const read = withStatedMisbeliefs(readMessage(text, knowledge.lexicon, context));
   const wish = plainWish(text);
-  if (wish !== undefined) return { ...spoken, findings: [], intents: [wish], isOpaque: false };
-  if (supposing.test(text)) return supposed(spoken, text);
-  // "case 2" is no measurement, whatever question is open.
-  if (spoken.intents.some((intent) => intent.kind === "switch-case")) return { ...spoken, findings: [] };
-  if (spoken.car.length > 0) return { ...spoken, findings: spoken.findings.filter(hasUnit) };
+  if (wish !== undefined) return { ...read, findings: [], intents: [wish], isOpaque: false };
+  if (supposing.test(text)) return supposed(read, text);
+  if (asksForKinds(read, text)) return { ...read, intents: [kindsOf(read)], isOpaque: false };
+  const spoken = { ...read, findings: soundFindings(knowledge.handbook, read) };
   const car = answerOfCar(text, knowledge.lexicon, context, spoken);
   return car.length === 0 ? spoken : { ...spoken, car, isOpaque: false };
 }
 
-/** Beside a date ("built June 79") a bare figure belongs to the date. */
-function hasUnit({ value }: MessageReading["findings"][number]): boolean {
-  return value.kind !== "measurement" || value.unit !== null;
+const kindsAsked = /\b(which|what|how many)\b.*\b(are|were) there\b|\blist of (all|the)\b/i;
+
+/** "Which spoilers are there?" asks for the kinds, whatever the part is called. */
+function asksForKinds({ intents, findings, car }: MessageReading, text: string): boolean {
+  return intents.length + findings.length + car.length === 0 && kindsAsked.test(text);
+}
+
+function kindsOf({ parts }: MessageReading): Intent {
+  return { kind: "list-variants", part: parts[0]?.part ?? null };
+}
+
+// A belief is a rule about all cars; "rear spoiler, six screws, no drains" only describes one.
+const ruling =
+  /\b(mean|means|meant|always|never|every|all|only|must|if|cannot|came|replaced|introduced|were|are|have|would)\b/i;
+
+/** Without misbeliefs found in words that state no rule: a plain description is evidence, not a belief. */
+function withStatedMisbeliefs(reading: MessageReading): MessageReading {
+  return { ...reading, misbeliefs: reading.misbeliefs.filter(({ words }) => ruling.test(words)) };
+}
+
+/**
+ * Without what was read into a message that says something else: its whole length as a short answer beside other
+ * findings or a wish ("case 2"), a bare figure of a date, the very words of a misbelief.
+ */
+function soundFindings(handbook: Handbook, reading: MessageReading): readonly FeatureFinding[] {
+  const { findings, car, intents, misbeliefs, shownText } = reading;
+  if (intents.some((intent) => intent.kind === "switch-case")) return [];
+  const isWish = intents.some((intent) => !answering.has(intent.kind));
+  const isDated = car.length > 0 || findings.some(({ value }) => value.kind === "date");
+  return findings.filter((finding) => {
+    const { words, value } = finding;
+    const isGuess = lettersOf(words) === lettersOf(shownText) && !namesItsState(handbook, finding);
+    if (isGuess && (isWish || findings.length > 1 || car.length > 0)) return false;
+    const isBareFigure = value.kind === "measurement" && value.unit === null;
+    if (isBareFigure && (isDated || (findings.length > 1 && !/\p{L}/u.test(words)))) return false;
+    return !misbeliefs.some((misbelief) => lettersOf(misbelief.words).includes(lettersOf(words)));
+  });
+}
+
+/** Whether the words hold a word of the state's own name, and so are more than a figure or a "yes". */
+function namesItsState(
+  handbook: Handbook,
+  { part: partId, feature: id, value, words }: FeatureFinding,
+): boolean {
+  const part = partId === null ? undefined : partById(handbook, partId);
+  const feature = part && featureById(part, id);
+  if (feature === undefined || value.kind !== "state") return false;
+  const said = lettersOf(words).split(" ");
+  return lettersOf(stateName(feature, value.state))
+    .split(" ")
+    .some((word) => word.length > 3 && said.includes(word));
+}
+
+/** Wishes that are themselves a way of answering, or go well with an answer. */
+const answering: ReadonlySet<string> = new Set(["yes", "no", "cannot-tell", "goal", "small-talk"]);
+
+function lettersOf(words: string): string {
+  return words
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N}]+/gu, " ")
+    .trim();
 }
 
 /** What is only supposed is no evidence, and is not dropped in silence. */

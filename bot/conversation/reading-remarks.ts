@@ -1,6 +1,7 @@
 /** What was left aside, and why; near misses; names that are no evidence. Nothing is dropped in silence. */
 import type { MessageReading } from "../../knowledge/index.ts";
 import type { Change } from "./change.ts";
+import type { Heard } from "./hear.ts";
 import { findPart, type Knowledge } from "./knowledge.ts";
 import {
   anotherCarLeftAside,
@@ -17,39 +18,41 @@ const mostNearMisses = 2;
 export function readingRemarks(
   knowledge: Knowledge,
   change: Change,
-  reading: MessageReading,
+  { reading, trade }: Heard,
 ): readonly string[] {
   const isComparing = reading.intents.some((intent) => intent.kind === "compare");
-  const isUnderstood = reading.findings.length + reading.car.length + reading.intents.length > 0;
+  const isUnderstood =
+    trade !== undefined ||
+    reading.findings.length + reading.car.length + reading.intents.length + reading.parts.length > 0;
   const names = reading.variants.flatMap((mention) => {
     const part = findPart(knowledge, mention.part);
     if (part === undefined || mention.as === "question" || isComparing) return [];
     return [namedVariantLeftAside(mention.words, mention.as === "hearsay" ? "another" : "you")];
   });
   const isClaimed = reading.variants.some((mention) => mention.as === "hearsay");
-  const aside = reading.leftAside.flatMap(({ words, because }) => {
-    if (because === "question") return isUnderstood ? [] : [questionLeftAside];
-    return asideRemark(words, because, isClaimed) ?? [];
-  });
+  const aside = asideRemarks(reading, isClaimed, isUnderstood);
+  // Beside words that were understood a near miss is more often chatter than a slip.
   const near = reading.nearMisses
     .slice(0, isUnderstood ? 0 : mostNearMisses)
     .map(({ words, meant }) => didYouMean(words, meant));
   return [...new Set([...names, ...aside, ...near])].filter((remark) => !change.remarks.includes(remark));
 }
 
-type Because = MessageReading["leftAside"][number]["because"];
-
-function asideRemark(
-  words: string,
-  because: Exclude<Because, "question">,
+/** One remark for each cause, with the words it concerns. */
+function asideRemarks(
+  { leftAside }: MessageReading,
   isClaimed: boolean,
-): string | undefined {
-  switch (because) {
-    case "hearsay":
-      return isClaimed ? undefined : hearsayLeftAside(words);
-    case "another-car":
-      return anotherCarLeftAside(words);
-    case "several-readings":
-      return severalReadingsLeftAside(words);
-  }
+  isUnderstood: boolean,
+): readonly string[] {
+  const wordsFor = (because: MessageReading["leftAside"][number]["because"]) =>
+    leftAside.filter((one) => one.because === because).map((one) => one.words);
+  const hearsay = isClaimed ? [] : wordsFor("hearsay");
+  const others = wordsFor("another-car");
+  const ambiguous = wordsFor("several-readings");
+  return [
+    hearsay.length === 0 ? undefined : hearsayLeftAside(hearsay),
+    others.length === 0 ? undefined : anotherCarLeftAside(others),
+    ambiguous.length === 0 ? undefined : severalReadingsLeftAside(ambiguous),
+    isUnderstood || wordsFor("question").length === 0 ? undefined : questionLeftAside,
+  ].filter((remark) => remark !== undefined);
 }

@@ -11,11 +11,11 @@ import { type Case, type CaseFacts, noFacts, withFacts } from "./case.ts";
 import { beginChange } from "./change.ts";
 import { changeCase } from "./change-case.ts";
 import { type CaseChosen, chooseCase } from "./choose-case.ts";
-import { composeReply } from "./compose-reply.ts";
-import { type Conversation, findCase, withCase } from "./conversation.ts";
+import { type Conversation, findCase, withCase, withoutOldHistories } from "./conversation.ts";
 import { type Heard, hear } from "./hear.ts";
 import type { Knowledge } from "./knowledge.ts";
-import { openQuestion } from "./say-question.ts";
+import { composeReply } from "./saying/compose-reply.ts";
+import { openQuestion } from "./saying/say-question.ts";
 import { takeCarAlong } from "./take-car-along.ts";
 import type { OtherCase } from "./turn.ts";
 
@@ -35,12 +35,13 @@ export function step(
   const chosen = chooseCase(knowledge.handbook, conversation, message, heard.reading);
   const wanted = wantedGoal(heard, message);
   const before = asKept(conversation, chosen.kept);
-  const part = isStartingOver(heard) ? null : chosen.kept.facts.part;
+  const part = partNamed(before, chosen.kept, heard);
   const begun = takeCarAlong(knowledge.handbook.cars, beginChange(before), chosen, message.from);
   const change = changeCase(knowledge, begun, wanted, part, message.from, today);
   const { kept, assessed, question } = settle(knowledge, change.kept, change.facts);
   const others = changeOthers(knowledge, conversation, chosen, heard, message.from, today);
-  const after = others.map((other) => other.kept).reduce(withCase, withCase(chosen.conversation, kept));
+  const spoken = others.map((other) => other.kept).reduce(withCase, withCase(chosen.conversation, kept));
+  const after = withoutOldHistories(spoken);
   const reply = composeReply(knowledge, {
     conversation: after,
     person: message.from,
@@ -63,10 +64,11 @@ function asKept(conversation: Conversation, chosen: Case): Case {
   return known ?? { ...chosen, facts: { ...noFacts, car: chosen.facts.car } };
 }
 
-/** A goal that came beside the words counts like one said. */
+/** A goal that came beside the words counts like one said, and is surer than what the words may have meant. */
 function wantedGoal(heard: Heard, { goal }: IncomingMessage): Heard {
   if (goal === undefined) return heard;
-  const intents = [{ kind: "goal", goal, words: "" } as const, ...heard.reading.intents];
+  const others = heard.reading.intents.filter((intent) => intent.kind !== "goal");
+  const intents = [{ kind: "goal", goal, words: "" } as const, ...others];
   return { ...heard, reading: { ...heard.reading, intents, isOpaque: false } };
 }
 
@@ -106,9 +108,11 @@ function changeOthers(
   });
 }
 
-// "Start over" puts the part aside too, unless the same message names one.
-function isStartingOver({ reading }: Heard): boolean {
-  return reading.parts.length === 0 && reading.intents.some((intent) => intent.kind === "start-over");
+/** The part this message brings to the case; null when it brings none, so that an undo may take the part back. */
+function partNamed(before: Case, chosen: Case, { reading }: Heard): string | null {
+  const { part } = chosen.facts;
+  const isNamed = reading.parts.some((one) => one.part === part);
+  return part !== before.facts.part || isNamed ? part : null;
 }
 
 function isGoal(intent: { readonly kind: string }): boolean {

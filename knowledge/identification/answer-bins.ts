@@ -10,7 +10,7 @@ import { type MeasurementTable, overMeans } from "./measurement-table.ts";
 /** At most this many answers are offered. */
 const MOST_BINS = 8;
 
-export interface SizeBin {
+interface SizeBin {
   readonly id: string;
   readonly label: string;
   readonly from: number;

@@ -6,6 +6,7 @@ import type { CarDescription } from "../evidence/car-description.ts";
 import type { FittedPeriod, PartKind } from "../handbook/schema.ts";
 import { normalDistribution } from "../numbers/normal-distribution.ts";
 import { spanOfTexts } from "./eras.ts";
+import { applyChanges, type ChangeOfMix } from "./learnt-change.ts";
 
 /** Standard deviation of a period's end, in months. */
 const endDeviation: Readonly<Record<FittedPeriod["start"], number>> = { exact: 0.5, about: 2, rough: 6 };
@@ -52,27 +53,33 @@ export function spansFor(spans: readonly FittedSpan[], car: CarDescription): rea
   );
 }
 
+/** What the mix of a kind of car is made of. */
+export interface MixGround {
+  readonly spans: readonly FittedSpan[];
+  readonly changes: readonly ChangeOfMix[];
+  /** Indices of the production variants. */
+  readonly production: readonly number[];
+  readonly variantCount: number;
+}
+
 /**
  * a_v(T) = .98 · raw_v(T) ÷ Σ raw + .02 ÷ n, raw_v(T) = Σ share · Φ((T − from)/s) · Φ((to − T)/s) over the spans
- * (identification method, section 1); all raw 0: even. `time` in months, `production`: indices of the n production
- * variants. One value per variant, 0 for those that are not production.
+ * (identification method, section 1), divided anew where sightings taught when one variant gave way to another; all
+ * raw 0: even. `time` in months, n the production variants. One value per variant, 0 for those that are not production.
  */
-export function asBuiltMix(
-  spans: readonly FittedSpan[],
-  production: readonly number[],
-  variantCount: number,
-  time: number,
-): Float64Array {
-  const mix = new Float64Array(variantCount);
-  let total = 0;
+export function asBuiltMix(ground: MixGround, time: number): Float64Array {
+  const { spans, production } = ground;
+  const mix = new Float64Array(ground.variantCount);
   for (const span of spans) {
     const raw =
       span.share *
       normalDistribution((time - span.from) / span.startDeviation) *
       normalDistribution((span.to - time) / span.endDeviation);
     mix[span.variant] = (mix[span.variant] as number) + raw;
-    total += raw;
   }
+  const isFitted = (variant: number): boolean => spans.some((span) => span.variant === variant);
+  applyChanges(mix, isFitted, ground.changes, time);
+  const total = mix.reduce((sum, raw) => sum + raw, 0);
   for (const variant of production) {
     const shelf = SHELF_SHARE / production.length;
     const fitted = total > 0 ? (mix[variant] as number) / total : 1 / production.length;

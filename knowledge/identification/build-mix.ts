@@ -1,5 +1,5 @@
 /** The as-built mix of one car, instant by instant: build date and mix stay joined, because date marks need both. */
-import { asBuiltMix, type FittedSpan } from "./as-built-mix.ts";
+import { asBuiltMix, type MixGround } from "./as-built-mix.ts";
 import type { TimeGrid } from "./time-grid.ts";
 
 export interface BuildMix extends TimeGrid {
@@ -9,16 +9,12 @@ export interface BuildMix extends TimeGrid {
   readonly average: Float64Array;
 }
 
-export function buildMix(
-  grid: TimeGrid,
-  spans: readonly FittedSpan[],
-  production: readonly number[],
-  variantCount: number,
-): BuildMix {
+export function buildMix(grid: TimeGrid, ground: MixGround): BuildMix {
+  const { production, variantCount } = ground;
   const joint = new Float64Array(grid.times.length * variantCount);
   const average = new Float64Array(variantCount);
   grid.times.forEach((time, k) => {
-    const mix = asBuiltMix(spans, production, variantCount, time);
+    const mix = asBuiltMix(ground, time);
     const weight = grid.weights[k] as number;
     for (const variant of production) {
       const share = weight * (mix[variant] as number);

@@ -57,13 +57,11 @@ export function carGround(compiled: CompiledPart, described: CarDescription): Ca
 function workOut(compiled: CompiledPart, car: CarDescription): CarGround {
   const { part, space } = compiled;
   const built = buildInterval(compiled.handbook, car);
-  const mix = buildMix(
-    timeGrid(built, compiled.yearlyProduction),
-    spansFor(compiled.fitted, car),
-    compiled.production,
-    part.variants.length,
-  );
-  const earliestSale = car.built ? midpoint(car.built) : compiled.productionSpan.from;
+  const mix = buildMix(timeGrid(built, compiled.yearlyProduction), {
+    ...compiled.fleet,
+    spans: spansFor(compiled.fleet.spans, car),
+  });
+  const earliestSale = car.built ? midpoint(built) : compiled.productionSpan.from;
   const prior = priorOf({
     part,
     completeness: compiled.handbook.cover.completeness,

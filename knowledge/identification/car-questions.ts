@@ -45,7 +45,8 @@ function namedAnswers(
   field: Exclude<CarField, "built">,
 ): readonly PlannedCarAnswer[] {
   const list = { model: "models", trim: "trims", market: "markets" } as const;
-  if (car[field] !== undefined || !compiled.fitted.some((span) => span[list[field]].length > 0)) return [];
+  if (car[field] !== undefined || !compiled.fleet.spans.some((span) => span[list[field]].length > 0))
+    return [];
   return namesOf(compiled, car, field).map(({ id, name }) => ({ id, label: name, car: { [field]: id } }));
 }
 

@@ -64,10 +64,10 @@ function className(goal: Goal, way: Way, candidate: Candidate): string {
 /** Σ of the weights in each class. */
 export function overClasses(classes: Classes, weights: Float64Array): Float64Array {
   const sums = new Float64Array(classes.names.length);
-  weights.forEach((weight, h) => {
+  for (let h = 0; h < weights.length; h += 1) {
     const index = classes.of[h] as number;
-    sums[index] = (sums[index] as number) + weight;
-  });
+    sums[index] = (sums[index] as number) + (weights[h] as number);
+  }
   return sums;
 }
 

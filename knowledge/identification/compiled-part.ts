@@ -5,7 +5,7 @@
 import type { Interval } from "../calendar/interval.ts";
 import type { Feature, Handbook, PartKind } from "../handbook/schema.ts";
 import { type AnswerRows, sizeAnswers, stateAnswers } from "./answer-rows.ts";
-import { type FittedSpan, fittedSpans } from "./as-built-mix.ts";
+import { fittedSpans, type MixGround } from "./as-built-mix.ts";
 import { type BuildMix, buildMix } from "./build-mix.ts";
 import type { CarGround } from "./car-ground.ts";
 import { type CauseTable, causeTable } from "./cause-table.ts";
@@ -13,6 +13,7 @@ import { type DateLinks, dateLinks } from "./date-chain.ts";
 import { markEra, productionSpan, yearlyProduction } from "./eras.ts";
 import { type HypothesisSpace, hypothesisSpace } from "./hypothesis-space.ts";
 import type { ObservedState } from "./identification.ts";
+import { changesOf, type LearntChange } from "./learnt-change.ts";
 import { type MeasurementTable, measurementTable } from "./measurement-table.ts";
 import { saleSpans } from "./sale-spans.ts";
 import { observedOf, presenceTable, type StateTable, stateTable } from "./state-table.ts";
@@ -33,11 +34,11 @@ export interface CompiledPart {
   /** Feature to the coupling of its group and the group's features. */
   readonly groups: ReadonlyMap<string, { readonly coupling: number; readonly features: readonly string[] }>;
   readonly causes: ReadonlyMap<string, CauseTable>;
-  readonly production: readonly number[];
   readonly productionSpan: Interval;
   readonly markEra: Interval;
   readonly yearlyProduction: ReadonlyMap<number, number>;
-  readonly fitted: readonly FittedSpan[];
+  /** What the as-built mix of any car is made of. */
+  readonly fleet: MixGround;
   readonly sales: readonly (readonly Interval[])[];
   /** As-built mix over all cars, whatever their trim: where used parts come from. */
   readonly allCars: BuildMix;
@@ -48,11 +49,15 @@ export interface CompiledPart {
 /** Coupling ρ of a group: how far one of its features already tells the others (judgement). */
 const couplings = { loose: 0.3, close: 0.6, "one-cause": 1 } as const;
 
-/** Undefined when the handbook has no such part kind. Cost: variants × (features + months of production). */
+/**
+ * `observed`: accepted sightings of states; `learnt`: changeovers as sightings taught them. Undefined when the handbook
+ * has no such part kind. Cost: variants × (features + months of production).
+ */
 export function compilePart(
   handbook: Handbook,
   partId: string,
   observed: readonly ObservedState[] = [],
+  learnt: readonly LearntChange[] = [],
 ): CompiledPart | undefined {
   const part = handbook.parts.find(({ id }) => id === partId);
   if (!part) return undefined;
@@ -60,7 +65,12 @@ export function compilePart(
   const production = part.variants.flatMap(({ origin }, index) => (origin === "production" ? [index] : []));
   const span = productionSpan(handbook);
   const era = markEra(handbook);
-  const fitted = fittedSpans(part);
+  const fleet: MixGround = {
+    spans: fittedSpans(part),
+    changes: changesOf(part, learnt),
+    production,
+    variantCount: part.variants.length,
+  };
   const yearly = yearlyProduction(handbook);
   return {
     handbook,
@@ -71,13 +81,12 @@ export function compilePart(
     dates: dateLinks(part),
     groups: groupsOf(part),
     causes: causesOf(part, tables.states),
-    production,
     productionSpan: span,
     markEra: era,
     yearlyProduction: yearly,
-    fitted,
+    fleet,
     sales: part.variants.map((variant) => saleSpans(variant, { from: span.from, to: era.to })),
-    allCars: buildMix(timeGrid(span, yearly), fitted, production, part.variants.length),
+    allCars: buildMix(timeGrid(span, yearly), fleet),
     grounds: new Map(),
   };
 }

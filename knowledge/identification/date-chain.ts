@@ -3,7 +3,7 @@ import type { DateFeature, PartKind } from "../handbook/schema.ts";
 import type { ChainMark, MarkReading } from "./date-marks.ts";
 import { type LeadTime, leadOverBoth } from "./lead-time.ts";
 
-export interface DateLink {
+interface DateLink {
   readonly feature: DateFeature;
   readonly lead: LeadTime;
   /** Id of the mark made next; undefined: the car's build date. */

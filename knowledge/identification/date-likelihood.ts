@@ -48,7 +48,7 @@ export function chainLikelihood(
 }
 
 /** P(mark in the interval | h), one per hypothesis. */
-export function chancesOfInterval(
+function chancesOfInterval(
   compiled: CompiledPart,
   ground: CarGround,
   lead: LeadTime,

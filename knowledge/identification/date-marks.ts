@@ -16,7 +16,7 @@ const SOUND_LOOK = 0.96;
 const SHARED_TRAP = 0.5;
 
 /** One reading that the true date may lie in; `weight` includes the chance that nobody misread it. */
-export interface WeighedInterval {
+interface WeighedInterval {
   readonly interval: Interval;
   readonly weight: number;
 }

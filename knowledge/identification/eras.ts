@@ -38,15 +38,22 @@ export function markEra(handbook: Handbook): Interval {
 
 /** When this car can have been built: its build date, else the years of its model and trim, else all production. */
 export function buildInterval(handbook: Handbook, car: CarDescription): Interval {
-  if (car.built && !car.isLoosePart) return car.built;
   const whole = productionSpan(handbook);
   if (car.isLoosePart) return whole;
+  if (car.built) return closed(car.built, whole);
   const model = handbook.cars.models.find(({ id }) => id === car.model);
   const trim = handbook.cars.trims.find(({ id }) => id === car.trim);
   return [model, trim].reduce((span, named) => {
     const own = named && spanOfTexts(named.from, named.to);
     return (own && intersect(span, own)) ?? span;
   }, whole);
+}
+
+/** A build date with an open end ("1980 or later") is closed at the end of production. */
+function closed(built: Interval, production: Interval): Interval {
+  const from = Number.isFinite(built.from) ? built.from : Math.min(production.from, built.to - 1);
+  const to = Number.isFinite(built.to) ? built.to : Math.max(production.to, from + 1);
+  return Number.isFinite(from) && Number.isFinite(to) ? { from, to } : production;
 }
 
 /** Cars finished in each year. */

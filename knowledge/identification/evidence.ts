@@ -31,7 +31,7 @@ export function temper(compiled: CompiledPart, feature: string, answered: Readon
 }
 
 /** Facts that are weighed as one: those of a cause, all date marks, every other fact by itself. */
-export function itemsOf(compiled: CompiledPart, facts: readonly Fact[]): readonly (readonly Fact[])[] {
+function itemsOf(compiled: CompiledPart, facts: readonly Fact[]): readonly (readonly Fact[])[] {
   const items = new Map<string | CauseTable, Fact[]>();
   for (const fact of facts) {
     const isDate = compiled.dates.has(fact.feature);
@@ -74,7 +74,7 @@ export function logLikelihoodOf(
 }
 
 /** τ · ln of: P(fact | v); for a kin of v .6·P(fact | v) + .4·P(fact | flat); for the kin of nothing P(fact | flat). */
-export function overHypotheses(
+function overHypotheses(
   space: HypothesisSpace,
   { byVariant, flat }: VariantLikelihood,
   tempering: number,

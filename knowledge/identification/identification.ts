@@ -56,6 +56,8 @@ export interface Contradiction {
   readonly feature: string;
   /** The fact that speaks most strongly the other way. */
   readonly against: string | null;
+  /** `against` is a state that no kind in the handbook shows together with this one. */
+  readonly isNeverTogether: boolean;
   readonly misreadProbability: number;
   readonly conflictBans: number;
 }

@@ -2,14 +2,14 @@
  * The months between a part's date mark and the next mark, or the car's build date. A lognormal with a tail for
  * parts that lay on the shelf and a little room for a wrong build date (identification method, section 5).
  */
+import { normalDistribution } from "../numbers/normal-distribution.ts";
+
 export interface LeadTime {
   /** Median in months. */
   readonly median: number;
   /** Standard deviation of the natural logarithm. */
   readonly sigma: number;
 }
-
-import { normalDistribution } from "../numbers/normal-distribution.ts";
 
 const clip = (x: number): number => Math.min(1, Math.max(0, x));
 

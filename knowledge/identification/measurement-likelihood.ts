@@ -15,7 +15,7 @@ const LEAST_HALF_WIDTH = 1e-4;
 const SOUND_READING = 0.97;
 
 /** One unit a number may have been meant in; all lengths or masses are in the feature's unit. */
-export interface ReadingTerm {
+interface ReadingTerm {
   readonly unit: MeasurementUnit;
   readonly weight: number;
   readonly from: number;
@@ -37,7 +37,7 @@ export interface MeanRange {
 }
 
 /** ln(min(to, high) ÷ max(from, low)) ÷ ln(high ÷ low), at least 1e-9. */
-export function logUniform(from: number, to: number, low: number, high: number): number {
+function logUniform(from: number, to: number, low: number, high: number): number {
   const bottom = Math.max(from, low);
   const top = Math.min(to, high);
   if (!(top > bottom)) return LEAST_LOG_UNIFORM;

@@ -27,7 +27,7 @@ export function unitRatio(from: MeasurementUnit, to: MeasurementUnit): number {
   return scale[from] / scale[to];
 }
 
-export interface UnitChance {
+interface UnitChance {
   readonly unit: MeasurementUnit;
   readonly chance: number;
 }

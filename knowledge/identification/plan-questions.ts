@@ -17,6 +17,7 @@ import { temper } from "./evidence.ts";
 import type { CarQuestion, FeatureQuestion, PlannedQuestions, QuestionPlan } from "./question-plan.ts";
 import { likelihoodOfHypotheses, likelihoodOfRows, temperedRows, type VariantRows } from "./question-rows.ts";
 import { expectedPurity, purityNow, rowClasses } from "./question-worth.ts";
+import { sampleOfRows } from "./row-sample.ts";
 import { stateProbability } from "./state-probability.ts";
 import { type TableRows, tableRows } from "./table-rows.ts";
 
@@ -38,7 +39,7 @@ interface OpenQuestion {
   readonly byHypothesis?: Float64Array;
 }
 
-export interface PlanInput {
+interface PlanInput {
   readonly car: CarDescription;
   readonly goal: Goal;
   readonly reports: readonly Report[];
@@ -66,9 +67,8 @@ export function planQuestions(compiled: CompiledPart, input: PlanInput): Planned
     if (excluded.has(plan.id)) continue;
     add(plan, CAR_EFFORT, CAR_UNKNOWN, carLikelihood(belief, input.car, plan, rows));
   }
-  for (const asked of isAsBuilt
-    ? []
-    : promising(rows, openQuestions(belief, input), input.isWhole === true)) {
+  const open = isAsBuilt ? [] : openQuestions(belief, input);
+  for (const asked of input.isWhole ? open : promising(rows, open)) {
     const { effort, unsure } = asked.feature;
     add(asked.plan, effort, unsure, likelihoodOf(rows, asked));
   }
@@ -116,7 +116,7 @@ function mayApply(belief: Belief, feature: Feature): boolean {
   );
 }
 
-/** Not undefined but for a feature about which the handbook tells no variant from another. */
+/** The question a feature makes; undefined where the handbook tells no variant from another by it. */
 function featureQuestion(belief: Belief, feature: Feature): OpenQuestion | undefined {
   const { compiled } = belief;
   const { id, kind } = feature;
@@ -147,17 +147,14 @@ function likelihoodOf(rows: TableRows, asked: OpenQuestion): Float64Array {
  * Of very many questions the ones that tell most for their price, in the handbook's order: the policy looks into a
  * handful at a time, and writing out the rest would cost more than the search. Date marks always stay.
  */
-function promising(
-  rows: TableRows,
-  open: readonly OpenQuestion[],
-  isWhole: boolean,
-): readonly OpenQuestion[] {
-  if (isWhole || open.length * rows.ids.length <= WRITTEN_OUT || open.length <= PROMISING) return open;
-  const classes = rowClasses(rows);
-  const now = purityNow(rows, classes);
+function promising(rows: TableRows, open: readonly OpenQuestion[]): readonly OpenQuestion[] {
+  if (open.length * rows.ids.length <= WRITTEN_OUT || open.length <= PROMISING) return open;
+  const sample = sampleOfRows(rows);
+  const classes = rowClasses(sample);
+  const now = purityNow(sample, classes);
   const worth = open.map(({ byVariant, feature }) => {
     if (!byVariant) return Number.POSITIVE_INFINITY;
-    const gain = expectedPurity(rows, classes, byVariant) - now;
+    const gain = expectedPurity(sample, classes, byVariant) - now;
     return (gain * (1 - feature.unsure)) / feature.effort;
   });
   const kept = new Set(heaviestFirst(worth).slice(0, PROMISING));

@@ -40,7 +40,7 @@ export function replacedShare(replaced: number, grade: ProvenanceGrade): number 
   return odds / (1 + odds);
 }
 
-export interface PriorGround {
+interface PriorGround {
   readonly part: PartKind;
   readonly completeness: Cover["completeness"];
   readonly space: HypothesisSpace;

@@ -61,7 +61,10 @@ export function likelihoodOfRows(table: TableRows, source: VariantRows): Float64
 }
 
 /** P(answer | not in the handbook). Shares are gathered by shared row first: one addition for each of many kins. */
-export function mixedRow(table: TableRows, source: VariantRows): Float64Array {
+export function mixedRow(
+  table: Pick<TableRows, "kinShares" | "nothingShare">,
+  source: VariantRows,
+): Float64Array {
   const { width, rowOf, kinRows, flat } = source;
   const { kinShares, nothingShare } = table;
   const weights = new Float64Array(kinRows.length / width);

@@ -3,18 +3,19 @@
  * a large part kind only the promising ones are worth writing down.
  */
 import { mixedRow, type VariantRows } from "./question-rows.ts";
-import { MIXED, type TableRows } from "./table-rows.ts";
+import type { WorthTable } from "./row-sample.ts";
+import { MIXED } from "./table-rows.ts";
 
-/** More classes than this: each has one row of the table. */
+/** With more classes than this, each row is measured as a class of its own: a large table has one row a class. */
 const FEW_CLASSES = 16;
 
 /** The class of each row as a number, and how many classes there are. */
-export interface RowClasses {
+interface RowClasses {
   readonly of: Int32Array;
   readonly count: number;
 }
 
-export function rowClasses(table: TableRows): RowClasses {
+export function rowClasses(table: WorthTable): RowClasses {
   const indices = new Map<string, number>();
   const of = Int32Array.from(table.classes, (named) => {
     const known = indices.get(named);
@@ -26,7 +27,7 @@ export function rowClasses(table: TableRows): RowClasses {
 }
 
 /** Σ_c P(c)²: the purity before any answer. */
-export function purityNow(table: TableRows, classes: RowClasses): number {
+export function purityNow(table: WorthTable, classes: RowClasses): number {
   const sums = new Float64Array(classes.count);
   classes.of.forEach((named, row) => {
     sums[named] = (sums[named] as number) + (table.probabilities[row] as number);
@@ -36,15 +37,15 @@ export function purityNow(table: TableRows, classes: RowClasses): number {
 
 /**
  * Σ_a Σ_c m[a][c]² ÷ P(a), m[a][c] = P(class c and answer a): the purity Σ_c P(c)² expected after the answer (Gini).
- * Where every variant is a class of its own, beliefs and their squares are gathered by shared row first, so that no
+ * Where there are many classes, beliefs and their squares are gathered by shared row first, so that no
  * logarithm and few products are needed. Cost: rows of the table + shared rows × answers.
  */
-export function expectedPurity(table: TableRows, classes: RowClasses, source: VariantRows): number {
+export function expectedPurity(table: WorthTable, classes: RowClasses, source: VariantRows): number {
   if (classes.count > FEW_CLASSES) return purityOfSingles(table, source);
   return purityOfClasses(table, classes, source);
 }
 
-function purityOfSingles(table: TableRows, source: VariantRows): number {
+function purityOfSingles(table: WorthTable, source: VariantRows): number {
   const { width, rows, kinRows, rowOf, flat } = source;
   const { variants, probabilities, areKin } = table;
   const shared = rows.length / width;
@@ -70,44 +71,88 @@ function purityOfSingles(table: TableRows, source: VariantRows): number {
     beliefs[place] = (beliefs[place] as number) + belief;
     squares[place] = (squares[place] as number) + belief * belief;
   }
-  for (let place = 0; place < shared; place += 1) {
-    add(beliefs[place] as number, squares[place] as number, rows, place * width);
-    add(beliefs[shared + place] as number, squares[shared + place] as number, kinRows, place * width);
+  for (let place = 0; place < 2 * shared; place += 1) {
+    const belief = beliefs[place] as number;
+    if (belief === 0) continue;
+    const isKin = place >= shared;
+    const offset = (isKin ? place - shared : place) * width;
+    add(belief, squares[place] as number, isKin ? kinRows : rows, offset);
   }
   return pure.reduce((sum, square, answer) => sum + square / (chance[answer] as number), 0);
 }
 
-function purityOfClasses(table: TableRows, classes: RowClasses, source: VariantRows): number {
+function purityOfClasses(table: WorthTable, classes: RowClasses, source: VariantRows): number {
+  const joint = new Float64Array(classes.count * source.width);
+  // Measurements hardly share rows: gathering them would cost more than it saves.
+  const isShared = (source.rows.length / source.width) * FEW_CLASSES < table.variants.length;
+  if (isShared) addGathered(joint, table, classes, source);
+  else addOneByOne(joint, table, classes, source);
+  return purityOfJoint(joint, source.width);
+}
+
+/** Adds belief · P(answer | row) of one row of `from` to the answers of a class. */
+function addRow(
+  joint: Float64Array,
+  start: number,
+  belief: number,
+  from: Float64Array,
+  offset: number,
+  width: number,
+): void {
+  for (let answer = 0; answer < width; answer += 1) {
+    const place = start + answer;
+    joint[place] = (joint[place] as number) + belief * (from[offset + answer] as number);
+  }
+}
+
+function addOneByOne(joint: Float64Array, table: WorthTable, classes: RowClasses, source: VariantRows): void {
   const { width, rows, kinRows, rowOf, flat } = source;
   const { variants, probabilities, areKin } = table;
-  const shared = rows.length / width;
-  const beliefs = new Float64Array(2 * shared * classes.count);
-  const joint = new Float64Array(classes.count * width);
-  const add = (named: number, belief: number, from: Float64Array, offset: number): void => {
-    for (let answer = 0; answer < width; answer += 1) {
-      const place = named * width + answer;
-      joint[place] = (joint[place] as number) + belief * (from[offset + answer] as number);
-    }
-  };
+  const { of } = classes;
   for (let row = 0; row < variants.length; row += 1) {
     const variant = variants[row] as number;
-    const named = classes.of[row] as number;
+    const start = (of[row] as number) * width;
     const belief = probabilities[row] as number;
-    if (variant < 0) {
-      add(named, belief, variant === MIXED ? mixedRow(table, source) : flat, 0);
-      continue;
-    }
-    const place = (2 * named + (areKin[row] as number)) * shared + (rowOf[variant] as number);
-    beliefs[place] = (beliefs[place] as number) + belief;
-  }
-  for (let half = 0; half < 2 * classes.count; half += 1) {
-    const from = half % 2 === 1 ? kinRows : rows;
-    for (let row = 0; row < shared; row += 1) {
-      const belief = beliefs[half * shared + row] as number;
-      if (belief > 0) add(half >> 1, belief, from, row * width);
+    if (variant < 0)
+      addRow(joint, start, belief, variant === MIXED ? mixedRow(table, source) : flat, 0, width);
+    else {
+      const from = areKin[row] === 1 ? kinRows : rows;
+      addRow(joint, start, belief, from, (rowOf[variant] as number) * width, width);
     }
   }
-  return purityOfJoint(joint, width);
+}
+
+function addGathered(joint: Float64Array, table: WorthTable, classes: RowClasses, source: VariantRows): void {
+  const { width, rows, kinRows, rowOf, flat } = source;
+  const { variants, probabilities, areKin } = table;
+  const { of, count } = classes;
+  const shared = rows.length / width;
+  const beliefs = new Float64Array(2 * shared * count);
+  for (let row = 0; row < variants.length; row += 1) {
+    const variant = variants[row] as number;
+    if (variant < 0) continue;
+    const place = (2 * (of[row] as number) + (areKin[row] as number)) * shared + (rowOf[variant] as number);
+    beliefs[place] = (beliefs[place] as number) + (probabilities[row] as number);
+  }
+  for (let place = 0; place < beliefs.length; place += 1) {
+    const belief = beliefs[place] as number;
+    if (belief === 0) continue;
+    const half = Math.floor(place / shared);
+    addRow(
+      joint,
+      (half >> 1) * width,
+      belief,
+      half % 2 === 1 ? kinRows : rows,
+      (place - half * shared) * width,
+      width,
+    );
+  }
+  for (let row = 0; row < variants.length; row += 1) {
+    const variant = variants[row] as number;
+    if (variant >= 0) continue;
+    const from = variant === MIXED ? mixedRow(table, source) : flat;
+    addRow(joint, (of[row] as number) * width, probabilities[row] as number, from, 0, width);
+  }
 }
 
 function purityOfJoint(joint: Float64Array, width: number): number {

@@ -26,7 +26,7 @@ export interface StateTable {
 export const there = "there";
 
 /** The claim a variant makes about a feature's states; a measurement claim is none. */
-export function stateClaim(claim: Claim | undefined): Claimed | undefined {
+function stateClaim(claim: Claim | undefined): Claimed | undefined {
   return claim === undefined || typeof claim.mean === "number" ? undefined : claim;
 }
 
@@ -41,7 +41,7 @@ export function isConditional(
   );
 }
 
-export type ObservedWeights = ReadonlyMap<string, ReadonlyMap<string, number>>;
+type ObservedWeights = ReadonlyMap<string, ReadonlyMap<string, number>>;
 
 /** Accepted sightings of one feature: variant to state to weight. */
 export function observedOf(

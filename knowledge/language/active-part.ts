@@ -6,10 +6,12 @@ import type { Lexicon } from "./lexicon.ts";
 import type { Meaning } from "./meaning.ts";
 import type { ReadingContext } from "./message-reading.ts";
 import type { Spotted } from "./spot-terms.ts";
+import type { Token } from "./tokens.ts";
 
 export interface PartView {
   readonly lexicon: Lexicon;
   readonly context: ReadingContext;
+  readonly tokens: readonly Token[];
   readonly clauses: readonly Clause[];
   readonly spotted: readonly Spotted[];
   /** The clause of each token. */
@@ -31,25 +33,60 @@ function partsNamed(spotted: Spotted): readonly string[] {
  * The part a phrase names when `inHand` is spoken of: "the wheel" after "steering wheel" is still that one, and a
  * word that is a feature of the part in hand ("rim") does not change the subject.
  */
-function partNamed(spotted: Spotted, lexicon: Lexicon, inHand: string | undefined): string | undefined {
+function partNamed(
+  spotted: Spotted,
+  words: readonly string[],
+  lexicon: Lexicon,
+  inHand: string | undefined,
+): string | undefined {
   const named = partsNamed(spotted);
   if (inHand !== undefined) {
     const isOwnWord = spotted.phrase.meanings.some((each) => "part" in each && each.part === inHand);
-    const isShortName = spotted.phrase.stems.every((stem) => lexicon.parts.get(inHand)?.nameWords.has(stem));
+    const isShortName =
+      words.length === 1 && lexicon.parts.get(inHand)?.nameHeads.has(words[0] ?? "") === true;
     if (named.length > 0 && (isOwnWord || isShortName)) return inHand;
+    // A variant's nickname ("cheap copy") changes the subject only if it holds the name of its part.
+    if (!named.every((part) => namesPartItself(spotted, words, part, lexicon))) return undefined;
   }
   const [only] = named;
   return named.length === 1 ? only : undefined;
 }
 
+function namesPartItself(
+  spotted: Spotted,
+  words: readonly string[],
+  part: string,
+  lexicon: Lexicon,
+): boolean {
+  const isPartName = spotted.phrase.meanings.some((each) => each.kind === "part" && each.part === part);
+  return isPartName || words.some((word) => lexicon.parts.get(part)?.nameWords.has(word));
+}
+
 /** The part each phrase names, in order, the subject running on from the case in hand. */
 export function partMentions(view: PartView): readonly (string | undefined)[] {
+  const plainly = plainlyNamed(view.spotted);
+  const pointed = pointedParts(view.spotted);
   let inHand = view.context.part;
   return view.spotted.map((spotted) => {
-    const part = partNamed(spotted, view.lexicon, inHand);
+    const words = spotted.used.map((token) => view.tokens[token]?.folded ?? "");
+    // "The rim of the steering wheel": a word of the part named plainly later is no other part.
+    const owner = inHand ?? plainly.find((part) => isWordOf(spotted, part));
+    const part = betterPointed(partNamed(spotted, words, view.lexicon, owner), words, view.lexicon, pointed);
     if (part !== undefined) inHand = part;
     return part;
   });
+}
+
+/** Parts named by phrases that can mean nothing else, in order. */
+function plainlyNamed(spotted: readonly Spotted[]): readonly string[] {
+  return spotted.flatMap(({ phrase }) => {
+    const [first] = phrase.meanings;
+    return phrase.meanings.length === 1 && first?.kind === "part" ? [first.part] : [];
+  });
+}
+
+function isWordOf({ phrase }: Spotted, part: string): boolean {
+  return phrase.meanings.some((each) => each.kind !== "part" && "part" in each && each.part === part);
 }
 
 /** The part each clause speaks of; undefined where nothing tells. */
@@ -75,18 +112,42 @@ export function partsByClause(view: PartView): readonly (string | undefined)[] {
   });
 }
 
-/** The one part to which every unambiguous phrase points; one short phrase alone is too little to go by. */
-function impliedPart(spotted: readonly Spotted[]): string | undefined {
+/** "The wheel" with splines and a horn push is the steering wheel: a short name goes to the part that is spoken of. */
+function betterPointed(
+  part: string | undefined,
+  words: readonly string[],
+  lexicon: Lexicon,
+  pointed: ReadonlyMap<string, number>,
+): string | undefined {
+  const [only] = words;
+  if (part === undefined || words.length !== 1 || only === undefined) return part;
+  let best = part;
+  for (const [other, weight] of pointed) {
+    const sharesName = lexicon.parts.get(other)?.nameHeads.has(only) === true;
+    if (sharesName && weight > (pointed.get(best) ?? 0)) best = other;
+  }
+  return best;
+}
+
+/** How strongly the phrases that can mean one part only point to each: their telling words, numbers left out. */
+function pointedParts(spotted: readonly Spotted[]): ReadonlyMap<string, number> {
   const pointed = new Map<string, number>();
   for (const { phrase } of spotted) {
     const parts = new Set(phrase.meanings.flatMap((meaning) => partOfMeaning(meaning)));
     const [only] = parts;
+    const namesPart = phrase.meanings.some((meaning) => meaning.kind === "part");
     if (parts.size !== 1 || only === undefined || phrase.isGeneral) continue;
     const telling = phrase.stems.filter((stem) => numberOf(stem) === undefined);
-    pointed.set(only, (pointed.get(only) ?? 0) + telling.length);
+    pointed.set(only, (pointed.get(only) ?? 0) + (namesPart ? 0 : telling.length));
   }
-  const [only] = pointed;
-  return pointed.size === 1 && only !== undefined && only[1] >= 2 ? only[0] : undefined;
+  return pointed;
+}
+
+/** The part pointed to twice as strongly as any other; one short phrase is too little. */
+function impliedPart(spotted: readonly Spotted[]): string | undefined {
+  const [first, second] = [...pointedParts(spotted)].sort(([, one], [, other]) => other - one);
+  if (first === undefined || first[1] < 2) return undefined;
+  return first[1] >= 2 * (second?.[1] ?? 0) ? first[0] : undefined;
 }
 
 function partOfMeaning(meaning: Meaning): readonly string[] {

@@ -42,6 +42,8 @@ const sayings: readonly RegExp[] = [
   /\bcast (?:an eye|your eye|my eye|aside|doubt|a vote|your mind)\b/g,
   /\bpaint(?:ing)? (?:a|the|me a) picture\b/g,
   /\bgive or take\b/g,
+  /\bin the (?:rough|smooth) (?:part|bit|area|side|patch)\b/g,
+  /\bgives? (?:me|you|us|him|her|no)\b/g,
   /\btouch wood\b/g,
 ];
 

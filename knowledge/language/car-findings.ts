@@ -1,6 +1,8 @@
 // What a message says of the car: model, trim and market by name, how well its history is known, whether the part
 // is loose. Somebody else's car is left aside; a question may still tell of the speaker's own.
 import type { ProvenanceGrade } from "../evidence/car-description.ts";
+import { embeddedQuestionCues } from "./cue-words.ts";
+import { stemsOf } from "./lexicon.ts";
 import type { CarFinding } from "./message-reading.ts";
 import { type MessageView, wordsBetween } from "./message-view.ts";
 import type { Spotted } from "./spot-terms.ts";
@@ -8,24 +10,24 @@ import type { Spotted } from "./spot-terms.ts";
 const grades: readonly (readonly [ProvenanceGrade, RegExp])[] = [
   [
     "known-replaced",
-    /\b(?:(?:i|we|he|she|po|previous owner|dad|my dad|they|garage|was|were|been|have|had|has)(?: \w+){0,3} (?:replaced|swapped|changed|renewed)(?! hands)|(?:fitted|put|bought|got) (?:\w+ ){0,2}(?:new|replacement) (?:one|ones|pair|set|spoiler|mirrors?|wheels?)|(?:is|its|are|theyre|was|were) (?:\w+ )?(?:a )?replacements?|not the (?:one|ones) (?:it|the car) (?:left|came|was)|not original to (?:the|this|my) car|came off (?:another|a different) car|fitted later|isnt the original|not the original one|from a donor|off a donor)\b/,
+    /\b(?:(?:i|we|he|she|po|previous owner|dad|my dad|they|garage|was|were|been|have|had|has)(?: \w+){0,3} (?:replaced|swapped|changed|renewed)(?! hands)|(?:fitted|put|bought|got) (?:\w+ ){0,2}(?:new|replacement) (?:one|ones|pair|set|spoiler|mirrors?|wheels?)|(?:is|its|are|theyre|was|were) (?:\w+ )?(?:a )?replacements?|not the (?:one|ones) (?:it|the car) (?:left|came|was)|not original to (?:the|this|my) car|came off (?:another|a different) car|fitted later|isnt the original|not the original one|from a donor|hit (?:\w+ ){0,4}and replaced|^and (?:was |were |got )?(?:replaced|renewed|swapped)|off a donor)\b/,
   ],
   [
     "documented-from-new",
-    /\b(?:documented (?:from new|history|since new|car|all its life)|fully documented|full (?:history|documentation|paper ?work|paper trail|file|records)(?: from new)?|complete (?:history|documentation|paperwork|records)|all (?:the )?(?:paperwork|papers|bills|invoices|receipts|records) (?:from|since) new|history (?:file )?from new|build (?:sheet|card|record) (?:\w+ ){0,4}(?:matches|with|and)|works record|paper trail)\b/,
+    /\b(?:(?:fully |well )?documented(?! restoration)|every (?:receipt|bill|invoice|bit of paper)|(?:all|have) (?:the |its )?(?:receipts|bills|invoices)|fully documented|full (?:history|documentation|paper ?work|paper trail|file|records)(?: from new)?|history (?:file )?(?:is )?complete (?:from|since) new|complete (?:history|documentation|paperwork|records)|all (?:the )?(?:paperwork|papers|bills|invoices|receipts|records) (?:from|since) new|history (?:file )?from new|build (?:sheet|card|record) (?:\w+ ){0,4}(?:matches|with|and)|works record|paper trail)\b/,
   ],
   [
     "one-owner",
-    /\b(?:one owner|one family(?: owned| ownership)?|first owner|original owner|one lady owner|one gentleman owner|one careful owner|owned (?:it|her|the car|this car|this|mine)? ?(?:from|since) new|had (?:it|her|the car|this car|this|mine) (?:from|since) new|mine (?:from|since) new|in (?:the|our|my) family (?:from|since) new|bought (?:it|her|the car|this|this car|mine)? ?(?:brand )?new|from new by (?:my|the same))\b/,
+    /\b(?:one owner|only owner|one family(?: owned| ownership)?|first owner|original owner|one lady owner|one gentleman owner|one careful owner|owned (?:it|her|the car|this car|this|mine)? ?(?:from|since) new|had (?:it|her|the car|this car|this|mine) (?:from|since) new|mine (?:from|since) new|in (?:the|our|my) family (?:from|since) new|bought (?:it|her|the car|this|this car|mine)? ?(?:brand )?new|from new by (?:my|the same))\b/,
   ],
   [
     "history-unknown",
-    /\b(?:(?:unknown|no|zero|little|not much|patchy|without any|without) (?:known |real |documented )?(?:history|provenance|paperwork|papers|paper work|documentation)|history (?:is |was |completely |totally |all )*(?:unknown|lost|a mystery|a blank|patchy|not known)|(?:dont|do not) (?:know|have) (?:\w+ ){0,3}history|no idea (?:of|about|what|on) (?:\w+ ){0,2}history|barn ?find|know nothing (?:about|of)|nothing known (?:about|of))\b/,
+    /\b(?:(?:unknown|no|zero|little|not much|patchy|without any|without) (?:known |real |documented )?(?:history|provenance|paperwork|papers|paper work|documentation)|history (?:is |was |completely |totally |all )*(?:unknown|lost|a mystery|a blank|patchy|not known)|(?:dont|do not) (?:know|have) (?:\w+ ){0,3}history|no idea (?:of|about|what|on) (?:\w+ ){0,2}history|barn ?find|(?:nobody|no one|noone) knows (?:\w+ )?(?:where|what|who|how|if)|no idea (?:what|who|if|where|whether) (?:\w+ )?(?:was|were|had|happened|it|did)|know nothing (?:about|of)|nothing known (?:about|of))\b/,
   ],
 ];
 
 const loose =
-  /\b(?:loose (?:one|part|spoiler|mirrors?|wheels?|item|steering)|(?:a|one|pair|bought|found|got|have|its|it is|are|theyre) loose|(?:two|pair|set) (?:of )?loose|off (?:the|a|any) car|not (?:on|fitted to|attached to) (?:a|any|the|my) car|on (?:the|my) (?:work ?)?bench|on the kitchen table|in a box|in my hands?|swap ?meets?|auto ?jumbles?|boot sale|flea market|(?:on |from |off |an )?e ?bay|for sale (?:ad|ads|advert|listing|online)|classifieds?|online auction|auction (?:site|listing)|marketplace|dont (?:have|own|even have) (?:a|the|any) car|no car (?:yet|to go with|attached)|without a car|spare (?:one|spoiler|mirrors?|wheels?)|from a (?:breaker|breakers|scrapyard|scrap yard|seller)|bought (?:one|a|this|it|these|them) (?:\w+ ){0,4}(?:online|secondhand|second hand|used)|at a (?:swap|jumble|show|meet)|off a (?:breaker|stall|bloke)|on the shelf|shelf in|at the jumble|part on its own|by itself|listing|stall)\b/;
+  /\b(?:loose (?:one|part|spoiler|mirrors?|wheels?|item|steering)|(?:a|one|pair|bought|found|got|have|its|it is|are|theyre) loose|(?:two|pair|set) (?:of )?loose|off (?:the|a|any) car|not (?:on|fitted to|attached to) (?:a|any|the|my) car|(?:it|this|one|them|these|part|spoiler|mirrors?|wheels?|is|sat|sitting|here|lying) (?:\w+ )?on (?:the|my) (?:work ?)?bench|on the kitchen table|in a box (?:of|under|with)|in my hands?|swap ?meets?|auto ?jumbles?|boot sale|flea market|(?:on |from |off |an )?e ?bay|for sale (?:ad|ads|advert|listing|online)|classifieds?|online auction|auction (?:site|listing)|marketplace|dont (?:have|own|even have) (?:a|the|any) car|no car (?:yet|to go with|attached)|without a car|spare (?:one|spoiler|mirrors?|wheels?)|from a (?:breaker|breakers|scrapyard|scrap yard|seller)|bought (?:one|a|this|it|these|them) (?:\w+ ){0,4}(?:online|secondhand|second hand|used)|at a (?:swap|jumble|show|meet)|off a (?:breaker|stall|bloke)|on the shelf|shelf in|at the jumble|part on its own|by itself|listing|stall|found (?:it|this|these|them|one|a|some) (?:\w+ ){0,3}?(?:in|at|on) (?:a|the|an)|(?:for sale|selling|sold as|collection only)|off the bay|swap table|picked (?:this|it|these|them|one|up|a) (?:\w+ ){0,3}?(?:up|at|from|for)|just bought (?:a|this|these|one)|i bought a|bought (?:both |it |them |these |this |one )?(?:from|off) |both bought (?:from|off))\b/;
 const onCar =
   /\b(?:on (?:my|the) (?:car|shrike)|still (?:on|fitted|bolted|attached)|came (?:on|with) (?:my|the) car)\b/;
 const marketCue =
@@ -33,11 +35,12 @@ const marketCue =
 
 /** Model, trim, market, grade and looseness; the last said of each, in the order said. */
 export function readCar(view: MessageView): readonly CarFinding[] {
-  const named = view.spotted.flatMap((spotted) => namedCar(view, spotted));
+  const named = [...trimsByWord(view), ...view.spotted.flatMap((spotted) => namedCar(view, spotted))];
   const told = view.clauses.flatMap((clause, at) => {
     const aside = view.stances[at]?.aside;
-    if (aside === "another-car" || aside === "hearsay") return [];
-    return historyIn(view, clause, aside === "question");
+    if (aside === "another-car") return [];
+    const isOwnClause = clause.join === "sentence" || embeddedQuestionCues.test(clause.text);
+    return historyIn(view, clause, aside === "hearsay" || (aside === "question" && isOwnClause));
   });
   return lastOfKind([...named, ...told]);
 }
@@ -45,11 +48,13 @@ export function readCar(view: MessageView): readonly CarFinding[] {
 function historyIn(
   view: MessageView,
   clause: MessageView["clauses"][number],
-  isAsked: boolean,
+  isUncertain: boolean,
 ): readonly CarFinding[] {
   const words = wordsBetween(view, clause.from, clause.to);
   const found: CarFinding[] = [];
-  const grade = isAsked ? undefined : grades.find(([, cue]) => cue.test(clause.text))?.[0];
+  const said = grades.find(([, cue]) => cue.test(clause.text))?.[0];
+  // "No idea what was done before" asks nothing.
+  const grade = isUncertain && said !== "history-unknown" ? undefined : said;
   const isDenied =
     /\b(?:never|not|hasnt|havent|wasnt|isnt)(?: \w+){0,3} (?:been |was |a )?(?:replaced|swapped|changed|renewed|replacements?)\b/.test(
       clause.text,
@@ -58,6 +63,48 @@ function historyIn(
     found.push({ about: "grade", grade, words });
   if (loose.test(clause.text) && !onCar.test(clause.text)) found.push({ about: "loose-part", words });
   return found;
+}
+
+/** "A Mark II Touring", "an S", "the '80 S": a trim's own word, in a name's place and with a capital. */
+function trimsByWord(view: MessageView): readonly CarFinding[] {
+  const { models, trims } = view.lexicon.handbook.cars;
+  const family = new Set(models.flatMap((model) => [model.name, ...model.also]).flatMap(stemsOf));
+  const own = trims.flatMap((trim) => {
+    const words = stemsOf(trim.name).filter((stem) => !family.has(stem));
+    const [word] = words;
+    return words.length === 1 && word !== undefined && !/^(?:standard|base)$/.test(word)
+      ? [{ id: trim.id, word }]
+      : [];
+  });
+  return view.tokens.flatMap((token, at) => {
+    const trim = own.find(({ word }) => word === token.stem);
+    const aside = view.stances[view.clauseOf[at] ?? 0]?.aside;
+    if (trim === undefined || aside === "hearsay" || aside === "another-car") return [];
+    if (!isNamePlace(view, at)) return [];
+    return [{ about: "trim" as const, id: trim.id, words: wordsBetween(view, at, at) }];
+  });
+}
+
+function isNamePlace(view: MessageView, at: number): boolean {
+  const token = view.tokens[at];
+  const [before, after] = [view.tokens[at - 1], view.tokens[at + 1]];
+  if (token === undefined || !/[A-Z]/.test(view.shown.charAt(token.start))) return false;
+  const isAfterName =
+    before !== undefined && (/^(?:a|an|the|my|\d{2,4})$/.test(before.folded) || modelEndsAt(view, at - 1));
+  const isAlone =
+    token.folded.length > 1 && token.breakBefore !== "none" && (after?.breakBefore ?? "sentence") !== "none";
+  if (after !== undefined && after.breakBefore === "none" && isPartWord(view, after.folded)) return false;
+  return token.breakBefore === "none" ? isAfterName : isAlone;
+}
+
+function modelEndsAt(view: MessageView, at: number): boolean {
+  return (view.phrasesAt.get(at) ?? []).some((each) =>
+    each.phrase.meanings.some((one) => one.kind === "model"),
+  );
+}
+
+function isPartWord(view: MessageView, word: string): boolean {
+  return [...view.lexicon.parts.values()].some((part) => part.nameWords.has(word));
 }
 
 function namedCar(view: MessageView, spotted: Spotted): readonly CarFinding[] {
@@ -69,10 +116,21 @@ function namedCar(view: MessageView, spotted: Spotted): readonly CarFinding[] {
   for (const meaning of spotted.phrase.meanings) {
     if (meaning.kind !== "model" && meaning.kind !== "trim" && meaning.kind !== "market") continue;
     if (meaning.kind === "market" && !marketCue.test(view.clauses[at]?.text ?? "")) continue;
-    if (isDeniedBefore(view, spotted.from)) continue;
+    if (isDeniedBefore(view, spotted.from) || isFamilyName(view, spotted, meaning)) continue;
     found.set(meaning.kind, { about: meaning.kind, id: meaning.id, words });
   }
   return [...found.values()];
+}
+
+/** "Shrike" stands in the names of every model: it names the make of car, not one model of it. */
+function isFamilyName(view: MessageView, spotted: Spotted, meaning: { readonly kind: string }): boolean {
+  if (meaning.kind !== "model") return false;
+  const { models } = view.lexicon.handbook.cars;
+  const holds = (name: string): boolean => {
+    const stems = new Set(stemsOf(name));
+    return spotted.phrase.stems.every((stem) => stems.has(stem));
+  };
+  return models.length > 1 && models.every((model) => [model.name, ...model.also].some(holds));
 }
 
 function isDeniedBefore(view: MessageView, from: number): boolean {

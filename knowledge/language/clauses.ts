@@ -14,6 +14,8 @@ export interface Clause {
   readonly sentence: number;
   /** True when a question mark ends it. */
   readonly isAsked: boolean;
+  /** True when the mark is doubled or bracketed: doubt, not a question. */
+  readonly isDoubted: boolean;
   /** Its folded words joined by single spaces. */
   readonly text: string;
 }
@@ -56,6 +58,7 @@ function clause(tokens: readonly Token[], from: number, to: number, join: Join, 
     join,
     sentence,
     isAsked: own.at(-1)?.isAsked ?? false,
+    isDoubted: own.at(-1)?.isDoubted ?? false,
     text: own.map((token) => token.folded).join(" "),
   };
 }

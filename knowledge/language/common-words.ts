@@ -2,7 +2,7 @@
 // "last" is not "cast". A word listed here still matches a handbook that uses it exactly.
 
 const listed = `
-a able about above accept across act actual actually add advance advert advice after afternoon again against age ages ago agree ah aha ahead ain't air
+a able centre center about above accept across act actual actually add advance advert advice after afternoon again against age ages ago agree ah aha ahead ain't air
 alike all allow almost alone along already alright also alternative although always am amazing among amount an and angry another answer answers any anybody anyhow
 anymore anyone anything anyway anywhere apart apologies apparently appear appears appreciate appreciated are area aren't argue around arrive arrived as ask asked asking
 asks assume assumed at attached attempt auction available average avoid aware away awful awkward back bad badly bag bank bare barely bargain barn based
@@ -102,7 +102,7 @@ export const generalWords: ReadonlySet<string> = new Set(
   one two three four five six seven eight nine ten zero first second third only normal standard other plain light dark thin thick wide narrow deep shallow open closed
   full half single both clear hidden good bad loose tight hard soft inside outside top bottom upper lower side different same part type kind version mark marks number
   set fitted without with not never nothing something like style center middle end edge all any some odd black white red blue green silver gray brown yellow gold cream
-  line point hole gap body surface cover common usual unknown dated stamp letter figure made color car cast round square molded drilled drill original even stiff soft straight sharp flat paint metal miles mile steel`.split(
+  line point hole gap body surface cover common usual unknown dated stamp letter figure made color car cast round square molded drilled drill original even soft straight sharp flat paint metal miles mile tape steel`.split(
     /\s+/,
   ),
 );

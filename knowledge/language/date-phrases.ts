@@ -122,14 +122,20 @@ const forms: readonly Form[] = [
   {
     shape: "pair",
     pattern:
-      /(?<![\d/.,-])(?<m>\d{1,2}) ?[/-] ?(?<y>(?:19|20)\d\d|'?\d\d)(?![\d/"]|-\d|[.,]\d| ?(?:in|inch|mm|cm|th)\b)/g,
+      /(?<![\d/.,-])(?<m>\d{1,2}) ?[/-] ?(?<y>(?:19|20)\d\d|'?\d\d)(?![\d/]|(?<=[/-](?:16|32|64))"|-\d|[.,]\d| ?(?:in(?! (?:the|a|pencil|ink|crayon|chalk|resin|white|black|raised|small|big|it|my|his))|inch|inches|mm|cm|th)\b)/g,
     read: ({ m, y }, era) => monthOf(fullYear(y, era), Number(m)) ?? week(fullYear(y, era), Number(m)),
   },
   {
     shape: "pair",
     pattern:
-      /(?<=\b(?:dated?|stamp(?:ed)?|dial|says|reads|shows|marked|code|is|week|cast)[: ]{1,2}(?:in )?)(?<m>\d{1,2}) (?<y>[4-9]\d)\b(?! ?(?:mm|cm|kg|g|in|inch)\b)/g,
+      /(?<=\b(?:dated?|stamp(?:ed)?|dial|says|reads|shows|marked|code|is|week|cast)[: ]{1,2}(?:in |on [\w ]{1,16} )?)(?<m>\d{1,2}) (?<y>[4-9]\d)\b(?! ?(?:mm|cm|kg|g|in|inch)\b)/g,
     read: ({ m, y }, era) => monthOf(fullYear(y, era), Number(m)) ?? week(fullYear(y, era), Number(m)),
+  },
+  {
+    shape: "pair",
+    pattern:
+      /(?<=\b(?:dated?|stamp(?:ed)?|says|reads|marked|wrote|written|pencil\w*)[: ]{1,2}(?:in )?)(?<m>0?[1-9]|1[0-2])\.(?<y>[4-9]\d)(?![\d/]|[.,]\d| ?(?:mm|cm|kg|g|lbs?|inch(?:es)?)\b)/g,
+    read: ({ m, y }, era) => monthOf(fullYear(y, era), Number(m)),
   },
   {
     shape: "pair",
@@ -167,7 +173,7 @@ const forms: readonly Form[] = [
   {
     shape: "short-year",
     pattern:
-      /(?<![\d/.,"•#-])(?<y>'?\d\d)(?![\d/"'•%]|[.,]\d|-\d| ?(?:mm|cm|kg|g|in|inch|inches|lbs?|oz|ft|thou|mil|bhp|mph|quid|pounds|euros?|screws?|studs?|bolts?|of|years?|yrs?|holes?|th|st|nd|rd|percent)\b)/g,
+      /(?<![\w/.,"•#-]|\bx |\bby )(?<y>'?\d\d)(?![\d/"'•%]|[.,]\d|-\d| ?(?:mm|cm|kg|g|in|inch|inches|lbs?|oz|ft|thou|mil|bhp|mph|quid|pounds|euros?|screws?|studs?|bolts?|of|years?|yrs?|holes?|th|st|nd|rd|percent)\b)/g,
     read: ({ y }, era) => yearInterval(fullYear(y, era)),
   },
 ];
@@ -191,6 +197,7 @@ export function findDates(text: string, era: DateEra): readonly DatePhrase[] {
 function phraseOf(match: Found, form: Form, era: DateEra): DatePhrase | undefined {
   const interval = form.read(match.groups ?? {}, era);
   if (interval === undefined || !(interval.from < era.today.to)) return undefined;
+  if (form.shape === "short-year" && isFarFrom(interval, era.production)) return undefined;
   const isWeek = form.shape === "pair" && Number(match.groups?.m) > 12;
   const start = match.index ?? 0;
   return {
@@ -200,6 +207,11 @@ function phraseOf(match: Found, form: Form, era: DateEra): DatePhrase | undefine
     shape: isWeek ? "week" : form.shape,
     text: match[0],
   };
+}
+
+/** A bare "13" is no year of these cars; a bare "95" may be the year of some errand. */
+function isFarFrom(interval: Interval, production: Interval): boolean {
+  return interval.to < production.from - 240 || interval.from > production.to + 240;
 }
 
 function overlaps(one: Span, other: Span): boolean {

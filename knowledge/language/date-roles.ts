@@ -10,17 +10,18 @@ import type { DatePhrase } from "./date-phrases.ts";
 export type DateRole = "built" | "model-year" | "mark" | "none";
 
 const errand =
-  /\b(?:bought|buy|purchased|acquired|got (?:it|them|this|the car)|picked (?:it|them) up|owned|had (?:it|them|the car|this)|mine|been|since|sold|restored|restoration|resprayed|repainted|painted|rebuilt|rebuild|replaced|replacement|refitted|fitted|changed|swapped|photo\w*|brochure|advert\w*|catalogue|catalog|parts list|bulletin|edition|posted|joined|show|rally|auction|born|died|passed|imported|tested|mot|article|magazine|issue|price list|accident|crash\w*|broken for|scrapped|garaged|laid up|stored|parked|off the road|put on|refurbished|refurb\w*|done|remade|made again)\b[^.;]{0,26}$/;
+  /\b(?:bought|buy|purchased|acquired|got (?:it|them|this|the car)|picked (?:it|them) up|owned|had (?:it|them|the car|this)|mine|been|since|sold|restored|restoration|resprayed|repainted|painted|rebuilt|rebuild|replaced|replacement|refitted|fitted|changed|swapped|photo\w*|brochure|advert\w*|catalogue|catalog|parts list|bulletin|edition|posted|joined|show|rally|auction|born|died|passed|imported|tested|mot|article|magazine|issue|price list|accident|crash\w*|broken for|scrapped|garaged|laid up|stored|parked|off the road|put on|handed (?:it|them|her)? ?(?:over|down)|refurbished|refurb\w*|done|remade|made again)\b[^.;,]{0,26}$/;
 const carBefore =
-  /\b(?:built|build(?: date)?(?: is| was| of)?|finished|completed|car|shrike|assembled|left the (?:works|factory|line)|came (?:off|out)|rolled (?:off|out)|off the line|manufactured|produced|made|chassis|plate|registered|first reg\w*|delivered|dispatched|from new|mine is an?|mine's an?|i have an?|it's an?|it is an?|its an?|got an?|on an?|own an?|for an?|my)\b[^.;]{0,30}$/;
+  /\b(?:built|build(?: date)?(?: is| was| of)?|finished|completed|assembled|left the (?:works|factory|line)|came (?:off|out)|rolled (?:off|out)|off the line|manufactured|produced|made|registered|first reg\w*|delivered|took delivery|delivery|dispatched|from new|mine is an?|mine's an?|i have an?|it's an?|it is an?|its an?|got an?|on an?|own an?|for an?)\b[^.;]{0,30}$/;
+const carNoun = /\b(?:car|shrike|chassis|plate|my)\b[^.;]{0,30}$/;
 const carAfter =
   /^[ -]?(?:(?:shrike|car|built|build|production|build date|registered|coupe|coup\u00e9|mk ?\w+|mark \w+|example|uk|us|rhd|lhd|euro\w*|home|base|standard|touring|s)\b|[^.;,]{0,16}\b(?:car|shrike)\b)/;
 const modelYear = /^['s]* ?model(?: ?year)?\b/;
 const modelYearBefore = /\b(?:model ?year|m\.y\.)(?: is| of|:)? ?$|\bmy$/;
 const markBefore =
-  /\b(?:dated?|date (?:mark|code|stamp|wheel|clock|dial|ring)|stamp(?:ed|s)?|marked|marking|mark|clock|arrow|cent(?:re|er)|mould\w*|mold\w*|cast(?:ing)?|label\w*|sticker|tag|ink\w*|pencil\w*|crayon|chalk\w*|glass|figures?|dots?|says?|reads?|shows?|written|laminat\w*|foam|hub|spoke|rim|engraved|etched|embossed|scribed|code)\b[^.;]{0,34}$/;
+  /\b(?:dated?|date (?:mark|code|stamp|wheel|clock|dial|ring)|stamp(?:ed|s)?|marked|marking|mark|clock|arrow|cent(?:re|er)|mould\w*|mold\w*|cast(?:ing)?|label\w*|sticker|tag|ink\w*|pencil\w*|crayon|chalk\w*|glass|figures?|dots?|says?|reads?|shows?|written|wrote|laminat\w*|foam|hub|spoke|rim|engraved|punched|etched|embossed|scribed|code)\b[^.;]{0,34}$/;
 const markAfter =
-  /^[^.;,]{0,24}\b(?:stamp\w*|date (?:mark|code|stamp)|marked|mark|on the (?:glass|mirror|spoiler|wheel|clock|back|inside|underside|rim|hub|spoke|foam|casting|housing|part|label|sticker)|in the (?:moulding|molding|resin|casting|clock)|written|pencil\w*|moulded|cast in)\b/;
+  /^[^.;,]{0,24}\b(?:stamp\w*|date (?:mark|code|stamp)|marked|mark|on the (?:glass|mirror|spoiler|wheel|clock|back|inside|underside|rim|hub|spoke|foam|casting|housing|part|label|sticker)|in the (?:moulding|molding|resin|casting|clock)|written|in pencil|pencil\w*|moulded|cast in|punched|etched|engraved|scratched|crayon|in the resin)\b/;
 
 /** The role of a phrase by the words around it within its sentence. */
 export function roleOf(phrase: DatePhrase, text: string, names: RoleNames): DateRole {
@@ -33,18 +34,22 @@ export function roleOf(phrase: DatePhrase, text: string, names: RoleNames): Date
   const markAt = markCueAt(before, after, names);
   if (Math.max(errandAt, carAt, markAt) < 0) return phrase.shape === "week" ? "mark" : "none";
   if (markAt > carAt && markAt >= errandAt) return "mark";
-  if (errandAt >= carAt) return "none";
+  if (errandAt >= carAt || (errandAt >= 0 && carAt < 0)) return "none";
   return phrase.shape === "short-year" && !isNearYear(before, after, phrase) ? "none" : "built";
 }
 
 /** Where the nearest cue for the car ends; a cue right behind the date counts as nearest. */
 function carCueAt(before: string, after: string, names: RoleNames): number {
-  return carAfter.test(after) ? before.length : Math.max(lastMatch(before, carBefore), names.car(before));
+  if (carAfter.test(after) || /\ban? (?:early |late |mid )?$/.test(before)) return before.length + 1;
+  const built = lastMatch(before, carBefore);
+  // "Bought the car in 94": a mere car does not outweigh the errand before it.
+  if (built < 0 && errand.test(before)) return -1;
+  return Math.max(built, lastMatch(before, carNoun), names.car(before));
 }
 
 function markCueAt(before: string, after: string, names: RoleNames): number {
   const named = Math.max(lastMatch(before, markBefore), names.mark(before));
-  return markAfter.test(after) ? Math.max(named, before.length - 1) : named;
+  return markAfter.test(after) ? Math.max(named, before.length) : named;
 }
 
 /** Where names of the handbook's cars or date features end in the text before; -1 when none does. */

@@ -53,6 +53,8 @@ const shorthand: Readonly<Record<string, string>> = {
   "&": "and",
   "+": "and",
   mk: "mark",
+  "half a dozen": "six",
+  "a dozen": "twelve",
   cond: "condition",
 };
 
@@ -66,7 +68,7 @@ export function numberOf(folded: string): number | undefined {
 /** One word in its folded form: "Aluminium" gives "aluminum", "2" gives "two", "isn't" gives "isnt". */
 export function foldWord(word: string): string {
   const bare = word.normalize("NFKD").replace(/\p{M}/gu, "").toLowerCase().replace(/'/g, "");
-  const small = /^0?\d{1,2}$/.test(bare) ? numberWords[Number(bare)] : undefined;
+  const small = /^0?[1-9]\d?$/.test(bare) ? numberWords[Number(bare)] : undefined;
   if (small !== undefined) return small;
   const known = wordIn(shorthand, bare) ?? wordIn(ordinals, bare) ?? wordIn(romanFigures, bare);
   if (known !== undefined) return known;
@@ -99,7 +101,9 @@ export function baseForms(folded: string): readonly string[] {
   if (folded.endsWith("ed") && folded.length > 4) bases.push(folded.slice(0, -2), folded.slice(0, -1));
   if (folded.endsWith("ing") && folded.length > 5) bases.push(folded.slice(0, -3), `${folded.slice(0, -3)}e`);
   if (/([bdgmnprt])\1(?:ed|ing)$/.test(folded)) bases.push(folded.replace(/([bdgmnprt])\1(?:ed|ing)$/, "$1"));
+  if (folded.endsWith("y") && folded.length > 5) bases.push(`${folded.slice(0, -1)}ed`, folded.slice(0, -1));
   if (folded.endsWith("ish") && folded.length > 5) bases.push(folded.slice(0, -3));
-  if (folded.length > 4) bases.push(`${folded}ed`, `${folded}d`);
+  if (folded.length > 4) bases.push(`${folded}ed`, `${folded}d`, `${folded}ing`);
+  if (/[aeiou][bdgmnprt]$/.test(folded)) bases.push(`${folded}${folded.at(-1)}ed`);
   return bases;
 }

@@ -15,7 +15,7 @@ export const goalPatterns: readonly (readonly [Goal, RegExp])[] = [
   ],
   [
     "genuine",
-    /\b(?:genuine|legit|legitimate|authentic|kosher|bona fide|the real (?:deal|thing|mccoy|one)|(?:is|are|it|they|these|this|that|one|its) (?:it |they |this |that |these |the |a |my )?(?:\w+ )?(?:real|fake|fakes|repro|repros|reproductions?|copy|copies|originals?|replica|replicas|pukka|proper|right un|wrong un)|real or (?:not|fake|repro|copy)|(?:original|oem|factory|works) or (?:\w+ ){0,2}(?:repro|copy|fake|reproduction|aftermarket|not)|(?:repro|copy|fake|reproduction) or (?:\w+ ){0,3}(?:original|real|genuine|oem|factory|works|not)|been had|been done|been sold a pup|ripped off|a wrong one)\b/,
+    /\b(?:genuine|legit|legitimate|authentic|kosher|bona fide|the real (?:deal|thing|mccoy|one)|(?:is|are|it|they|these|this|that|one|its) (?:it |they |this |that |these |the |a |my )?(?:\w+ )?(?:real|fake|fakes|repro|repros|reproductions?|copy|copies|originals?|replicas?|remakes?|replicas|pukka|proper|right un|wrong un)|(?:oem|original|works|factory) or (?:one of )?(?:the )?(?:\w+ )?(?:remakes?|copies|repros)|real or (?:not|fake|repro|copy)|(?:original|oem|factory|works) or (?:\w+ ){0,2}(?:repro|copy|fake|reproduction|aftermarket|not)|(?:repro|copy|fake|reproduction) or (?:\w+ ){0,3}(?:original|real|genuine|oem|factory|works|not)|been had|been done|been sold a pup|ripped off|a wrong one)\b/,
   ],
   [
     "right-for-car",
@@ -23,7 +23,7 @@ export const goalPatterns: readonly (readonly [Goal, RegExp])[] = [
   ],
   [
     "which-variant",
-    /\b(?:(?:which|what) (?:one|type|version|variant|kind|sort|mark|generation|style|pattern|\w+(?: \w+)?) (?:of (?:\w+ ){1,3})?(?:is|are|do|have|has|did|would|am|could) (?:this|it|these|they|that|i|we|mine|those|my)|(?:which|what) (?:is|are|have) (?:it|this|these|they|that|those|i|we)\b|which(?: one| type| version| of (?:them|the \w+))?$|(?:what|which) (?:\w+ )?(?:have|ve) i got|identif(?:y|ication|ied|ying)|^id\b|\bid (?:this|these|help|my|on|please|for)|(?:help|need) (?:\w+ )?(?:id|identifying|identification)|what (?:is it|are they|it is|they are|this is|these are|i have|ive got|i ve got|i bought|id)|which (?:it is|one it is|they are|one this is|one i have|ones i have|i have)|work out (?:what|which)|figure out (?:what|which)|tell me (?:what|which)|know what (?:it|they|this|these|i)|whats this|what s this|which spoiler|which mirror|which wheel|name that|any idea what|can (?:anyone|you|someone|anybody) (?:identify|id|tell me what))\b/,
+    /\b(?:(?:which|what) (?:one|type|version|variant|kind|sort|mark|generation|style|pattern|\w+(?: \w+)?) (?:of (?:\w+ ){1,3})?(?:is|are|do|have|has|did|would|am|could) (?:this|it|these|they|that|i|we|mine|those|my)|(?:which|what) (?:is|are|have) (?:it|this|these|they|that|those|i|we)\b|which(?: one| type| version| of (?:them|the \w+))?$|(?:what|which) (?:\w+ )?(?:have|ve) i got|identif(?:y|ication|ied|ying)|^id (?:this|these|please|help|needed|on)|\bid (?:this|these|help|my|on|please|for)|(?:help|need) (?:\w+ )?(?:id|identifying|identification)|what (?:is it|are they|it is|they are|this is|these are|i have|ive got|i ve got|i bought|id)|which (?:it is|one it is|they are|one this is|one i have|ones i have|i have)|work out (?:what|which)|figure out (?:what|which)|tell me (?:what|which)|know what (?:it|they|this|these|i)|whats this|what s this|which spoiler|which mirror|which wheel|name that|any idea what|can (?:anyone|you|someone|anybody) (?:identify|id|tell me what))\b/,
   ],
 ];
 
@@ -97,10 +97,10 @@ export const howToCheck =
   /\b(?:how (?:do|can|would|should|could) (?:i|you|we|one) (?:check|tell|see|find out|measure|know|look|test|weigh|get at|recognise|recognize|spot|find)|how to (?:check|tell|measure|see|look|find|test|know|recognise|spot)|how (?:is|are) (?:it|that|this|they) (?:checked|measured)|where (?:do i|should i|exactly|to|would i|can i) (?:look|find|measure|is it)|where (?:is|are|would) (?:it|that|the|they)|what (?:am i looking for|should i look for|do i look for|does (?:it|that|a|the) (?:\w+ ){0,3}look like|do you mean)|how does (?:one|it|that) look|show me (?:how|where|what)|explain|what is (?:a|an|the|meant by)|whats (?:a|an|the|meant by)|what are|how do i (?:do|get) (?:that|this|it)|measured? (?:from )?where|where from)\b/;
 
 export const withdraw =
-  /\b(?:forget|ignore|disregard|withdraw|retract|delete|remove|drop|scrap|take back|cancel|leave out|never mind)(?: \w+){0,2} (?:what i (?:said|told)|that|about|the|my|it|this|last)|never ?mind(?: that)?|(?:that|it) was (?:wrong|a mistake|rubbish|nonsense)|i was wrong about|i made a mistake (?:about|with)|disregard$/;
+  /\b(?:forget|ignore|disregard|withdraw|retract|take back|never mind)(?: \w+){0,2} (?:what i (?:said|told)|that|about|the|my|it|this|last)|\b(?:delete|remove|drop|scrap|cancel|leave out|strike) (?:what i (?:said|told)|that(?: one| answer| fact)?$|(?:the|my) (?:last |previous )?(?:answer|fact|report|reading))|never ?mind(?: that)?|(?:that|it) was (?:wrong|a mistake|rubbish|nonsense)|i was wrong about|i made a mistake (?:about|with)|disregard$/;
 
 export const compare =
-  /\b(?:compare|comparison|difference(?:s)? between|differ(?:s|ent)?(?: from)?|tell (?:a |an |the |them |one )?(?:\w+ ){0,6}(?:from|apart)|versus|vs|distinguish|what separates|which is better)\b/;
+  /\b(?:compare|comparison|difference(?:s)? between|differs? from|different from|tell (?:a |an |the |them |one )?(?:\w+ ){0,6}(?:from|apart)|versus|vs|distinguish|what separates|which is better)\b/;
 
 export const listVariants =
   /\b(?:(?:list|show)(?: me)? (?:all |the |every )*(?:\w+ )?(?:variants?|versions?|types?|kinds?|spoilers|mirrors|wheels|lamps)|(?:what|which|how many) (?:\w+ ){0,2}(?:variants?|versions?|types|kinds|sorts|varieties)(?: of (?:\w+ ){0,3})?(?:are there|were there|exist|existed|did they|do you know|were made|were fitted|is there|there are|there were)|what (?:are|were) the (?:different |various |possible )?(?:variants?|versions?|types|kinds|options))\b/;

@@ -2,7 +2,7 @@
 // part what helps to tell which feature a loose word belongs to. Compiled once per edition.
 import type { Feature, Handbook, PartKind } from "../handbook/schema.ts";
 import { cleanText } from "./clean-text.ts";
-import { glueWords, isGeneralWord } from "./common-words.ts";
+import { commonWords, glueWords, isGeneralWord } from "./common-words.ts";
 import type { Meaning, Phrase } from "./meaning.ts";
 import { compilePartWords, type PartWords } from "./part-words.ts";
 import { tokenise } from "./tokens.ts";
@@ -15,16 +15,26 @@ export interface Lexicon {
   readonly parts: ReadonlyMap<string, PartWords>;
 }
 
+interface Draft {
+  readonly stems: readonly string[];
+  readonly literal?: readonly string[];
+  readonly meanings: Meaning[];
+}
+
 /** Everything the reader looks up, from one sound handbook; linear in the number of names. */
 export function compileLexicon(handbook: Handbook): Lexicon {
-  const phrases = new Map<string, { stems: readonly string[]; meanings: Meaning[] }>();
+  const phrases = new Map<string, Draft>();
   for (const [name, meaning] of allNames(handbook)) addPhrase(phrases, name, meaning);
   const all = Array.from(phrases.values(), (phrase) => ({
     ...phrase,
     isOrdered: phrase.meanings.some(({ kind }) => kind !== "state" && kind !== "feature"),
     isGeneral: phrase.stems.length === 1 && phrase.stems.every(isGeneralWord),
   }));
-  const parts = new Map(handbook.parts.map((part) => [part.id, compilePartWords(part)]));
+  const { models, trims, markets } = handbook.cars;
+  const carWords = new Set(
+    [handbook.cover, ...models, ...trims, ...markets].flatMap(({ name }) => stemsOf(name)),
+  );
+  const parts = new Map(handbook.parts.map((part) => [part.id, compilePartWords(part, carWords)]));
   return {
     handbook,
     phrasesByWord: byRarestWord(all),
@@ -49,17 +59,16 @@ export function namesOfState(name: string): readonly string[] {
   return pieces.length > 1 ? [name, ...pieces] : [name];
 }
 
-function addPhrase(
-  phrases: Map<string, { stems: readonly string[]; meanings: Meaning[] }>,
-  name: string,
-  meaning: Meaning,
-): void {
+function addPhrase(phrases: Map<string, Draft>, name: string, meaning: Meaning): void {
+  const words = tokenise(cleanText(name).text).map((token) => token.stem);
   // A bracketed name (">ABS<") is a mark as moulded; its bare letters mean something else.
   const stems = /[<>]/.test(name) ? [] : stemsOf(name);
   if (stems.length === 0 || stems.length > 8) return;
-  const key = [...stems].sort().join(" ");
+  // "Bonded on" must be said so: its one telling word alone means less.
+  const literal = stems.length === 1 && words.length > 1 && meaning.kind !== "part" ? { literal: words } : {};
+  const key = literal.literal === undefined ? [...stems].sort().join(" ") : `= ${words.join(" ")}`;
   const known = phrases.get(key);
-  if (known === undefined) phrases.set(key, { stems, meanings: [meaning] });
+  if (known === undefined) phrases.set(key, { stems, ...literal, meanings: [meaning] });
   else if (!known.meanings.some((other) => isSame(other, meaning))) known.meanings.push(meaning);
 }
 
@@ -68,16 +77,39 @@ function isSame(one: Meaning, other: Meaning): boolean {
 }
 
 function* allNames(handbook: Handbook): Generator<readonly [string, Meaning]> {
-  for (const kind of ["model", "trim", "market"] as const) {
-    for (const entry of handbook.cars[`${kind}s`]) yield* named(entry, { kind, id: entry.id });
-  }
+  yield* carNames(handbook);
   for (const part of handbook.parts) {
     yield* named(part, { kind: "part", part: part.id });
+    const noun = ownNoun(part, handbook.parts);
+    if (noun !== undefined) yield [noun, { kind: "part", part: part.id }];
     for (const feature of part.features) yield* featureNames(part, feature);
     for (const variant of part.variants) {
       yield* named(variant, { kind: "variant", part: part.id, variant: variant.id });
     }
   }
+}
+
+function* carNames({ cars }: Handbook): Generator<readonly [string, Meaning]> {
+  for (const kind of ["model", "trim", "market"] as const) {
+    for (const entry of cars[`${kind}s`]) yield* named(entry, { kind, id: entry.id });
+  }
+  for (const { id, name } of cars.markets) {
+    for (const said of marketNames(name)) yield [said, { kind: "market", id }];
+  }
+}
+
+/** "Continental market" is said "continental spec" and "continental car" as well. */
+function marketNames(name: string): readonly string[] {
+  const place = /^(\w{5,}) market$/i.exec(name)?.[1]?.toLowerCase();
+  if (place === undefined || commonWords.has(place)) return [];
+  return ["spec", "car", "model", "version", "export"].map((noun) => `${place} ${noun}`);
+}
+
+/** "The wing" for the front wing: the last word of a part's name, where no other part's name ends so. */
+function ownNoun(part: PartKind, parts: readonly PartKind[]): string | undefined {
+  const noun = stemsOf(part.name).at(-1);
+  const isShared = parts.some((other) => other.id !== part.id && stemsOf(other.name).at(-1) === noun);
+  return isShared ? undefined : noun;
 }
 
 function* named(
@@ -89,7 +121,7 @@ function* named(
 
 /** What people say for a dimension when they give its figure. */
 const measuringWords: Readonly<Record<string, readonly string[]>> = {
-  width: ["wide"],
+  width: ["wide", "large"],
   height: ["high", "tall"],
   length: ["long"],
   depth: ["deep"],
@@ -104,6 +136,7 @@ function* featureNames(part: PartKind, feature: Feature): Generator<readonly [st
   yield* named(feature, meaning);
   if (feature.kind === "measurement") {
     for (const name of feature.also) for (const word of measuringWords[name] ?? []) yield [word, meaning];
+    if (/\b(?:spacing|distance|centres?)\b/.test(feature.name)) yield ["apart", meaning];
   }
   if (feature.none !== undefined) yield [feature.none, { ...meaning, kind: "state", state: "not-there" }];
   if (feature.kind !== "states") return;

@@ -1,17 +1,24 @@
-// States told by a single word beside the name of their feature ("the finish is satin", "I count three" after
-// somebody's two screws). Such a word means nothing alone, so it counts only where its feature stands close by.
-import { generalWords, glueWords } from "./common-words.ts";
+// States told by a single word beside the name of their feature ("tips: round", "I count three" after somebody's
+// two screws), or by a word that stands for nothing else in the part ("says CORVANE"). Such a word means nothing
+// alone: its feature must stand close by, or the clause must speak of a mark.
+import { commonWords, generalWords, glueWords, isGeneralWord } from "./common-words.ts";
 import { cueWords } from "./cue-words.ts";
 import { numberOf } from "./fold-word.ts";
+import { headFeatureAt } from "./head-nouns.ts";
 import type { MessageView } from "./message-view.ts";
 import type { Negation } from "./negation.ts";
 import type { Observation } from "./observations.ts";
+import type { FeatureWords } from "./part-words.ts";
 import type { Spotted } from "./spot-terms.ts";
 
 const reach = 4;
 /** General words ("round", "black") must stand closer. */
 const nearReach = 1;
 const farthest = 12;
+/** Most words tried in one message. */
+const mostTried = 200;
+const marking =
+  /\b(?:says?|reads?|reading|stamp\w*|mark\w*|cast|molded|raised|letters?|lettering|written|engraved|embossed|there is a|theres a|there are|has a|has the|with a|with the|shows?)\b/;
 
 /** States told by loose words in the speaker's own clauses; features that `told` holds for the clause are left out. */
 export function observeLooseWords(
@@ -19,56 +26,177 @@ export function observeLooseWords(
   negations: readonly (readonly Negation[])[],
   told: readonly Observation[],
 ): readonly Observation[] {
-  return view.tokens.flatMap((token, at) => {
+  let tried = 0;
+  return view.tokens.flatMap((_, at) => {
     const clause = view.clauseOf[at] ?? 0;
     const part = view.partOf[clause];
-    if (part === undefined || view.phrasesAt.has(at) || view.taken.has(at) || glueWords.has(token.folded))
+    if (part === undefined || !mayTell(view, part, at, clause) || tried >= mostTried) return [];
+    tried += 1;
+    const meant =
+      besideFeature(view, part, at, clause) ??
+      standsAlone(view, part, at, clause) ??
+      twoTogether(view, part, at, clause);
+    if (meant === undefined || told.some((each) => each.feature === meant.feature && each.clause === clause))
       return [];
-    if (view.stances[clause]?.aside !== undefined || cueWords.negations.has(token.folded)) return [];
-    const feature = featureNear(view, part, at, clause, numberOf(token.folded) !== undefined);
-    if (feature === undefined || told.some((each) => each.feature === feature && each.clause === clause))
-      return [];
-    const state = view.lexicon.parts.get(part)?.features.get(feature)?.tellingWords.get(token.stem);
-    if (state === undefined) return [];
     const denial = (negations[clause] ?? []).find((negation) => negation.cue < at && at <= negation.to);
-    const isDenied = denial !== undefined;
-    return [{ part, feature, state, isDenied, clause, from: denial?.cue ?? at, to: at }];
+    if (denial !== undefined && !mayBeDenied(view, at)) return [];
+    return [{ part, ...meant, isDenied: denial !== undefined, clause, from: denial?.cue ?? at, to: at }];
   });
 }
 
-/** The one feature named close to the word, or in a clause just before that this one goes on from. */
-function featureNear(
+function mayTell(view: MessageView, part: string, at: number, clause: number): boolean {
+  if (view.lexicon.parts.get(part)?.stateWords.has(view.words[at] ?? "") !== true) return false;
+  const folded = view.tokens[at]?.folded ?? "";
+  if (isHeld(view, at) || view.taken.has(at) || view.stances[clause]?.aside !== undefined) return false;
+  return !glueWords.has(folded) && !cueWords.negations.has(folded);
+}
+
+/** "Not metal" excludes more than the one state that the word is counted for. */
+function mayBeDenied(view: MessageView, at: number): boolean {
+  const folded = view.tokens[at]?.folded ?? "";
+  return !isGeneralWord(folded) || numberOf(folded) !== undefined;
+}
+
+/** A variant's nickname leaves its words free: "says CORVANE" tells of the stamp. */
+function isHeld(view: MessageView, at: number): boolean {
+  return (view.phrasesAt.get(at) ?? []).some(({ phrase }) =>
+    phrase.meanings.some((each) => each.kind !== "variant"),
+  );
+}
+
+interface Meant {
+  readonly feature: string;
+  readonly state: string;
+}
+
+/** A word that belongs to one state alone, in a clause that speaks of a mark or of its feature. */
+function standsAlone(view: MessageView, part: string, at: number, clause: number): Meant | undefined {
+  const token = view.tokens[at];
+  const meant = view.lexicon.parts.get(part)?.distinctive.get(view.words[at] ?? "");
+  if (meant === undefined || token === undefined || commonWords.has(token.folded)) return undefined;
+  const next = view.clauses[clause + 1];
+  const said = `${view.clauses[clause]?.text ?? ""} ${next?.join === "and" ? next.text : ""}`;
+  if (marking.test(said)) return token.folded.length > 1 || token.isCapital ? meant : undefined;
+  return token.folded.length > 1 && isCued(view, part, at, clause, meant.feature) ? meant : undefined;
+}
+
+/** Two words of one state, one of them used for no other feature: "short chopped strands" of "short chopped fibre". */
+function twoTogether(view: MessageView, part: string, at: number, clause: number): Meant | undefined {
+  const words = view.lexicon.parts.get(part);
+  const word = view.words[at] ?? "";
+  const feature = words?.owners.get(word);
+  const telling = feature === undefined ? undefined : words?.features.get(feature)?.tellingWords;
+  const state = telling?.get(word);
+  if (feature === undefined || telling === undefined || state === undefined) return undefined;
+  if (isGeneralWord(view.tokens[at]?.folded ?? "")) return undefined;
+  for (let near = Math.max(0, at - reach); near <= at + reach; near += 1) {
+    const other = view.words[near] ?? "";
+    const isHere = near !== at && view.clauseOf[near] === clause && other !== word;
+    if (isHere && telling.get(other) === state) return { feature, state };
+  }
+  return undefined;
+}
+
+/** Whether another word near by in the sentence, not of the part's own name, points to the feature. */
+function isCued(view: MessageView, part: string, at: number, clause: number, feature: string): boolean {
+  const words = view.lexicon.parts.get(part);
+  const sentence = view.clauses[clause]?.sentence;
+  if (words === undefined) return false;
+  for (let near = Math.max(0, at - farthest); near <= at + farthest; near += 1) {
+    const token = view.tokens[near];
+    const isHere = view.clauses[view.clauseOf[near] ?? -1]?.sentence === sentence;
+    if (near === at || token === undefined || !isHere || words.nameWords.has(token.folded)) continue;
+    if (words.cues.get(token.stem)?.has(feature) === true) return true;
+  }
+  return false;
+}
+
+/** The state the word tells of the one feature named close to it. */
+function besideFeature(view: MessageView, part: string, at: number, clause: number): Meant | undefined {
+  const token = view.tokens[at];
+  if (token === undefined || token.folded.length === 1) return undefined;
+  const isNumber = numberOf(token.folded) !== undefined;
+  const isGeneral = generalWords.has(token.folded) && !isNumber;
+  const stem = view.words[at] ?? "";
+  const found = new Map<string, string>();
+  for (const feature of featuresAround(view, part, at, clause, isNumber, isGeneral ? nearReach : reach)) {
+    const words = view.lexicon.parts.get(part)?.features.get(feature);
+    const state = words?.tellingWords.get(stem);
+    if (words === undefined || state === undefined || !isClear(view, part, words, stem)) continue;
+    found.set(feature, state);
+  }
+  const [only] = found;
+  return found.size === 1 && only !== undefined ? { feature: only[0], state: only[1] } : undefined;
+}
+
+/** Either all that a name of the state has to tell, or a word of no other feature. */
+function isClear(view: MessageView, part: string, words: FeatureWords, stem: string): boolean {
+  if (words.soleWords.has(stem)) return true;
+  return view.lexicon.parts.get(part)?.owners.get(stem) === words.feature.id && !isGeneralWord(stem);
+}
+
+/** Features named by a phrase or their main noun within reach, or in a clause just before that this one goes on from. */
+function featuresAround(
   view: MessageView,
   part: string,
   at: number,
   clause: number,
   isNumber: boolean,
-): string | undefined {
-  const isGeneral = generalWords.has(view.tokens[at]?.folded ?? "") && !isNumber;
+  within: number,
+): ReadonlySet<string> {
   const near = new Set<string>();
-  for (const spotted of phrasesAround(view, at)) {
-    const where = view.clauseOf[spotted.from] ?? 0;
-    const isClose = where === clause && wordsApart(view, spotted, at) <= (isGeneral ? nearReach : reach);
-    if (!isClose && !isJustBefore(view, where, clause)) continue;
-    for (const feature of featuresOf(spotted, part, isNumber)) near.add(feature);
+  const add = (from: number, to: number, features: Iterable<string>): void => {
+    const where = view.clauseOf[from] ?? 0;
+    const isClose = where === clause && wordsApart(view, from, to, at) <= within;
+    const goesOn =
+      isJustBefore(view, where, clause) && (within > nearReach || isHeadingFor(view, to, at, clause));
+    if (isClose || goesOn) for (const feature of features) near.add(feature);
+  };
+  for (let token = Math.max(0, at - farthest); token <= at + farthest; token += 1) {
+    for (const spotted of view.phrasesAt.get(token) ?? []) {
+      add(spotted.from, spotted.to, featuresOf(spotted, part, isNumber));
+    }
+    if (token !== at) add(token, token, headAt(view, part, token));
+    if (token !== at && !isNumber && isBeside(view, token, at, clause)) {
+      for (const feature of cuesAt(view, part, token)) near.add(feature);
+    }
   }
-  const [only] = near;
-  return near.size === 1 ? only : undefined;
+  return near;
 }
 
-/** Phrases within a dozen words: farther ones are never close enough. */
-function phrasesAround(view: MessageView, at: number): ReadonlySet<Spotted> {
-  const around = new Set<Spotted>();
-  for (let token = Math.max(0, at - farthest); token <= at + farthest; token += 1) {
-    for (const spotted of view.phrasesAt.get(token) ?? []) around.add(spotted);
-  }
-  return around;
+function headAt(view: MessageView, part: string, token: number): readonly string[] {
+  const head = headFeatureAt(view, part, token);
+  return head === undefined ? [] : [head];
+}
+
+/** Features a word points to, unless it is a word of the part's own name. */
+function cuesAt(view: MessageView, part: string, token: number): Iterable<string> {
+  const words = view.lexicon.parts.get(part);
+  const word = view.tokens[token];
+  if (words === undefined || word === undefined || words.nameWords.has(word.folded)) return [];
+  return words.cues.get(word.stem) ?? [];
+}
+
+/** The clause before ends with the feature, or denies, and this one opens with the word: "tips: round", "not black, its white". */
+function isHeadingFor(view: MessageView, to: number, at: number, clause: number): boolean {
+  const opening = view.clauses[clause]?.from ?? at;
+  const isDenied = /\b(?:not|isnt|arent|no)\b/.test(view.clauses[clause - 1]?.text ?? "");
+  return (isDenied || to === opening - 1) && wordsApart(view, opening - 1, opening - 1, at) <= 1;
+}
+
+/** "The holes are even": the word is said of the one before it. */
+function isBeside(view: MessageView, token: number, at: number, clause: number): boolean {
+  if (view.clauseOf[token] !== clause || token >= at) return false;
+  const between = view.tokens.slice(token + 1, at).map(({ folded }) => folded);
+  return (
+    between.length <= 4 && between.some((word) => /^(?:is|are|was|were|looks?|seems?|feels?)$/.test(word))
+  );
 }
 
 /** Telling words between a phrase and a word. */
-function wordsApart(view: MessageView, spotted: Spotted, at: number): number {
-  const [from, to] = spotted.to < at ? [spotted.to + 1, at] : [at + 1, spotted.from];
-  return view.tokens.slice(from, to).filter((token) => !glueWords.has(token.folded)).length;
+function wordsApart(view: MessageView, from: number, to: number, at: number): number {
+  const [first, last] = to < at ? [to + 1, at] : [at + 1, from];
+  return view.tokens.slice(first, last).filter((token) => !glueWords.has(token.folded)).length;
 }
 
 /** The clause just before in the same sentence, this one being short: "tips: round", "not black, its white". */

@@ -12,11 +12,14 @@ const density =
 const densityWord =
   /\b(?:density|specific gravity|s\.?g\.?|relative density)(?: \w+){0,3}? (?:(?:is|of|at|about|around|came out|comes out|works out|=|:) ?)*(?<value>\d[.,]\d{1,3})/gi;
 
+/** Most marks looked at in one message. */
+const mostMarks = 20;
+
 /** Findings from material marks and densities for the part each clause speaks of. `shown`: the text as shown. */
 export function readMaterials(view: MessageView): readonly FeatureFinding[] {
   const found = new Map<string, FeatureFinding>();
-  for (const match of view.shown.matchAll(bracketed))
-    add(view, found, match, (feature) => bySymbol(feature, match[1] ?? ""));
+  const marks = Array.from(view.shown.matchAll(bracketed)).slice(0, mostMarks);
+  for (const match of marks) add(view, found, match, (feature) => bySymbol(feature, match[1] ?? ""));
   for (const pattern of [density, densityWord]) {
     for (const match of view.shown.matchAll(pattern)) {
       const value = Number((match.groups?.value ?? "").replace(",", "."));

@@ -11,6 +11,8 @@ export type Meaning =
 export interface Phrase {
   /** Stems of its words in order, glue words left out. */
   readonly stems: readonly string[];
+  /** All words, glue included, of a name with one telling word: they must stand together as written. */
+  readonly literal?: readonly string[];
   readonly meanings: readonly Meaning[];
   /** True for a single word too general to stand alone for a state. */
   readonly isGeneral: boolean;

@@ -18,33 +18,55 @@ interface Candidate {
   readonly feature: MeasurementFeature;
 }
 
+interface Attached {
+  readonly chosen: Candidate;
+  readonly quantity: Quantity;
+}
+
 /** One finding a feature; of two for the same feature the later stands. */
 export function attachQuantities(view: MessageView, quantities: readonly Quantity[]): Measured {
   const findings = new Map<string, FeatureFinding>();
   const leftAside: string[] = [];
+  let last: Attached | undefined;
   for (const quantity of quantities) {
     const at = tokenAt(view, quantity.start);
-    const clause = view.clauseOf[at] ?? 0;
-    if (view.stances[clause]?.aside !== undefined) continue;
-    const words = view.shown.slice(quantity.start, quantity.end).trim();
-    if (quantity.unit === null && view.spotted.some((spotted) => spotted.used.includes(at))) continue;
-    const chosen = chooseFeature(view, quantity, at, clause);
-    if (chosen === undefined) {
-      if (quantity.unit !== null) leftAside.push(words);
-      continue;
-    }
-    const { part, feature } = chosen;
-    const value = {
-      kind: "measurement" as const,
-      value: quantity.value,
-      halfWidth: quantity.halfWidth,
-      unit: quantity.unit,
-      ...(quantity.instrument === undefined ? {} : { instrument: quantity.instrument }),
-    };
-    const certainty = view.stances[clause]?.certainty ?? 1;
-    findings.set(`${part.id} ${feature.id}`, { part: part.id, feature: feature.id, value, certainty, words });
+    // "46 and a half inches wide": the clause is that of the last word of the figure.
+    const clause = view.clauseOf[Math.max(at, tokenAt(view, quantity.end) - 1)] ?? view.clauseOf[at] ?? 0;
+    const isCounted = quantity.unit === null && view.phrasesAt.has(at);
+    if (view.stances[clause]?.aside !== undefined || isCounted) continue;
+    const chosen = chooseFeature(view, quantity, at, clause) ?? repeated(quantity, last);
+    if (chosen !== undefined) {
+      last = { chosen, quantity };
+      findings.set(`${chosen.part.id} ${chosen.feature.id}`, findingOf(view, last, clause));
+    } else if (quantity.unit !== null && /^\d/.test(view.shown.slice(quantity.start)))
+      leftAside.push(view.shown.slice(quantity.start, quantity.end).trim());
   }
   return { findings: [...findings.values()], leftAside };
+}
+
+function findingOf(view: MessageView, { chosen, quantity }: Attached, clause: number): FeatureFinding {
+  const { value, halfWidth, unit, instrument } = quantity;
+  return {
+    part: chosen.part.id,
+    feature: chosen.feature.id,
+    value: {
+      kind: "measurement",
+      value,
+      halfWidth,
+      unit,
+      ...(instrument === undefined ? {} : { instrument }),
+    },
+    certainty: view.stances[clause]?.certainty ?? 1,
+    words: view.shown.slice(quantity.start, quantity.end).trim(),
+  };
+}
+
+/** "3.1 mm, 3.4, so say 3.2 mm": a second figure close to the first is the same size again. */
+function repeated(quantity: Quantity, last: Attached | undefined): Candidate | undefined {
+  if (last === undefined || quantity.unit === null || quantity.unit !== last.quantity.unit) return undefined;
+  return Math.abs(quantity.value - last.quantity.value) < 0.15 * last.quantity.value
+    ? last.chosen
+    : undefined;
 }
 
 /** The token that begins at or after a position. */
@@ -70,20 +92,29 @@ function chooseFeature(
   clause: number,
 ): Candidate | undefined {
   const candidates = candidatesFor(view, view.partOf[clause], quantity);
-  const ranked = candidates
+  const [best, second] = candidates
     .map((candidate) => ({ candidate, support: supportFor(view, candidate, at, clause) }))
     .sort((one, other) => other.support - one.support);
-  const [best, second] = ranked;
-  if (best === undefined || best.support === second?.support) return undefined;
-  const isNamed = best.support >= 2;
-  if (
-    !isNamed &&
-    (quantity.unit === null || sizeOf.test(view.shown.slice(quantity.end, quantity.end + 30)))
-  ) {
-    return view.context.askedFeature === best.candidate.feature.id ? best.candidate : undefined;
-  }
+  if (best === undefined) return undefined;
+  if (best.support === second?.support)
+    return best.support > 0 ? undefined : onlyFitting(candidates, quantity);
+  const isNamed = isNamedBy(view, clause, best.support);
+  if (!isNamed && view.context.askedFeature === best.candidate.feature.id) return best.candidate;
+  const isOfSomethingElse = best.support < namedOutright && sizeOf.test(quantity.after);
+  if (isOfSomethingElse || (!isNamed && quantity.unit === null)) return undefined;
   if (best.support === 0 && second !== undefined) return undefined;
-  return isPlausible(best.candidate, quantity, isNamed ? 5 : 2) ? best.candidate : undefined;
+  if (isPlausible(best.candidate, quantity, isNamed ? 5 : 2)) return best.candidate;
+  return onlyFitting(candidates, quantity);
+}
+
+/** Support that only a feature's own name gives. */
+const namedOutright = 2.4;
+
+/** Two words of the feature's names, or one in so short a clause as "lip 57". */
+function isNamedBy(view: MessageView, clause: number, support: number): boolean {
+  const stretch = view.clauses[clause];
+  const isBrief = stretch !== undefined && stretch.to - stretch.from <= 3;
+  return support >= (isBrief ? 1 : 1.4);
 }
 
 function candidatesFor(
@@ -127,15 +158,41 @@ function isLeadIn(view: MessageView, where: number, clause: number): boolean {
 }
 
 function cueSupport(view: MessageView, candidate: Candidate, clause: number): number {
+  const own = cuesIn(view, candidate, clause);
+  return own > 0 || !isLeadIn(view, clause - 1, clause) ? own : cuesIn(view, candidate, clause - 1) / 2;
+}
+
+function cuesIn(view: MessageView, candidate: Candidate, clause: number): number {
   const stretch = view.clauses[clause];
-  const cues = view.lexicon.parts.get(candidate.part.id)?.cues;
-  if (stretch === undefined || cues === undefined) return 0;
+  const words = view.lexicon.parts.get(candidate.part.id);
+  if (stretch === undefined || words === undefined) return 0;
+  const { cues, nameWords } = words;
   let support = 0;
   for (let at = stretch.from; at <= stretch.to; at += 1) {
-    const features = cues.get(view.tokens[at]?.stem ?? "");
-    if (features?.has(candidate.feature.id)) support += 1 / features.size;
+    const token = view.tokens[at];
+    const features = cues.get(token?.stem ?? "");
+    if (!features?.has(candidate.feature.id) || nameWords.has(token?.folded ?? "")) continue;
+    support += 1 / rivals(candidate, features);
   }
   return Math.min(support, 2);
+}
+
+/** Measurements among the features a word points to. */
+function rivals(candidate: Candidate, features: ReadonlySet<string>): number {
+  return candidate.part.features.filter((each) => each.kind === "measurement" && features.has(each.id))
+    .length;
+}
+
+/** Of several features of the dimension, the one in whose range the size lies while it is far from all others. */
+function onlyFitting(candidates: readonly Candidate[], quantity: Quantity): Candidate | undefined {
+  if (quantity.unit === null || sizeOf.test(quantity.after)) return undefined;
+  const fitting = candidates.filter((candidate) =>
+    isPlausible(candidate, quantity, 2, [quantity.unit ?? "mm"]),
+  );
+  const [only] = fitting;
+  return fitting.length === 1 && only !== undefined && isPlausible(only, quantity, 1.2, [quantity.unit])
+    ? only
+    : undefined;
 }
 
 /** Units commonly said one for the other; a slip is for the identification to weigh, not for the reader to refuse. */
@@ -150,7 +207,12 @@ const slips: Readonly<Record<string, readonly MeasurementUnit[]>> = {
 };
 
 /** Within `factor` times the range of the variants' means, in the unit said or one it is mistaken for. */
-function isPlausible(candidate: Candidate, quantity: Quantity, factor: number): boolean {
+function isPlausible(
+  candidate: Candidate,
+  quantity: Quantity,
+  factor: number,
+  units: readonly MeasurementUnit[] = unitsMeant(quantity),
+): boolean {
   const { part, feature } = candidate;
   const means = part.variants.flatMap((variant) => {
     const claim = variant.tells[feature.id];
@@ -158,9 +220,12 @@ function isPlausible(candidate: Candidate, quantity: Quantity, factor: number): 
   });
   if (means.length === 0) return factor > 2;
   const [least, most] = [Math.min(...means) / factor, Math.max(...means) * factor];
-  const meant = quantity.unit === null ? ["mm", "cm", "in", "g", "kg", "lb"] : (slips[quantity.unit] ?? []);
-  return meant.some((unit) => {
+  return units.some((unit) => {
     const value = convertUnits(quantity.value, unit, feature.unit);
     return value !== undefined && value >= least && value <= most;
   });
+}
+
+function unitsMeant(quantity: Quantity): readonly MeasurementUnit[] {
+  return quantity.unit === null ? ["mm", "cm", "in", "g", "kg", "lb"] : (slips[quantity.unit] ?? []);
 }

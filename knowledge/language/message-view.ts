@@ -9,6 +9,7 @@ import { withSharedNouns } from "./shared-nouns.ts";
 import { findPhrases, longestFirst, type Spotted } from "./spot-terms.ts";
 import { type Stance, stancesOf } from "./stance.ts";
 import { type Token, tokenise } from "./tokens.ts";
+import { findWords } from "./vocabulary.ts";
 
 export interface MessageView {
   readonly lexicon: Lexicon;
@@ -16,6 +17,8 @@ export interface MessageView {
   /** The text as shown; positions of tokens count in it. */
   readonly shown: string;
   readonly tokens: readonly Token[];
+  /** The handbook's word each token stands for: itself, an inflection or a misspelling of just one; else its stem. */
+  readonly words: readonly string[];
   readonly clauses: readonly Clause[];
   readonly stances: readonly Stance[];
   readonly spotted: readonly Spotted[];
@@ -52,19 +55,20 @@ export function viewMessage(text: Readable, lexicon: Lexicon, context: ReadingCo
   const settle = (phrases: readonly Spotted[]): readonly Spotted[] =>
     withSharedNouns(longestFirst(phrases), tokens, lexicon);
   // Once the part is known, phrases of other parts no longer stand in the way of its own.
-  const partOf = partsByClause({ lexicon, context, clauses, clauseOf, spotted: settle(found) });
+  const partOf = partsByClause({ lexicon, context, tokens, clauses, clauseOf, spotted: settle(found) });
   const spotted = settle(found.filter((phrase) => concerns(phrase, partOf[clauseOf[phrase.from] ?? 0])));
   return {
     lexicon,
     context,
     shown: text.shown,
     tokens,
+    words: wordsOf(tokens, lexicon),
     clauses,
     stances: stancesOf(clauses, (clause) => isWithin(tokens[clause.from], text.quoted)),
     spotted,
     phrasesAt: grouped(spotted, (each) => each.used),
     featuresNamed: grouped(spotted, featureIds),
-    mentioned: partMentions({ lexicon, context, clauses, clauseOf, spotted }),
+    mentioned: partMentions({ lexicon, context, tokens, clauses, clauseOf, spotted }),
     taken,
     clauseOf,
     partOf,
@@ -88,6 +92,18 @@ function grouped<Key>(
 
 function featureIds({ phrase }: Spotted): readonly string[] {
   return phrase.meanings.flatMap((meaning) => (meaning.kind === "feature" ? [meaning.feature] : []));
+}
+
+function wordsOf(tokens: readonly Token[], lexicon: Lexicon): readonly string[] {
+  const known = new Map<string, string>();
+  return tokens.map((token) => {
+    const cached = known.get(token.folded);
+    if (cached !== undefined) return cached;
+    const [only, other] = findWords(token.folded, lexicon.vocabulary);
+    const word = only === undefined || other !== undefined ? token.stem : only.stem;
+    known.set(token.folded, word);
+    return word;
+  });
 }
 
 function concerns({ phrase }: Spotted, part: string | undefined): boolean {

@@ -13,6 +13,11 @@ const weak: ReadonlySet<string> = new Set(
     " ",
   ),
 );
+const generalising: ReadonlySet<string> = new Set(
+  "all every always only never mean must so proof prove therefore any none no everyone because cannot".split(
+    " ",
+  ),
+);
 const carrying = new Set([...cueWords.negations, "no", "not", "never"]);
 
 /** Misbeliefs of the part in hand, or of every part when none is; at most one finding each. */
@@ -68,6 +73,10 @@ function negationless(stem: string): string {
 
 /** Every main word of a short claim, all but one of a longer one. */
 function isStated(claim: ReadonlySet<string>, sentence: ReadonlySet<string>): boolean {
+  // A claim that something never is so is not stated without its "never".
+  if (claim.has("no") && !sentence.has("no")) return false;
   const missed = [...claim].filter((stem) => !sentence.has(stem)).length;
-  return missed <= (claim.size >= 5 ? 1 : 0);
+  if (missed > (claim.size >= 5 ? 1 : 0)) return false;
+  // A plain description may hold the same words: a belief generalises, or is all that the sentence says.
+  return [...sentence].some((stem) => generalising.has(stem)) || claim.size >= sentence.size / 2;
 }

@@ -48,10 +48,10 @@ function isOdd(word: string): boolean {
 /** The closest proposed word within a third of its letters; ties go to the first name. */
 function nearest(word: string, finder: Fuse<Name>): Name | undefined {
   let best: Name | undefined;
-  let least = Math.floor(word.length / 3) + 1;
+  let least = Math.floor(word.length / 4) + 2;
   for (const { item } of finder.search(word, { limit: 5 })) {
     const edits = boundedEditDistance(word, item.word, least);
-    if (edits >= least || edits === 0) continue;
+    if (edits >= least || edits === 0 || item.word[0] !== word[0]) continue;
     best = item;
     least = edits;
   }

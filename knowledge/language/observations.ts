@@ -1,5 +1,6 @@
 // What the speaker says about states: each phrase that names a state, decided to one part and one feature by the
 // words around it, with whether it was denied. Several readings are left aside, never guessed.
+import { stemsOf } from "./lexicon.ts";
 import type { MessageView } from "./message-view.ts";
 import { type Negation, negationsIn } from "./negation.ts";
 import type { Spotted } from "./spot-terms.ts";
@@ -66,7 +67,7 @@ function decideState(
   spotted: Spotted,
   clause: number,
 ): Candidates | "several" | undefined {
-  const candidates = candidatesFor(view, spotted, clause);
+  const candidates = [...candidatesFor(view, spotted, clause), ...namedInstead(view, spotted, clause)];
   const ranked = candidates
     .map((candidate) => ({ candidate, support: supportFor(view, candidate, spotted, clause) }))
     .sort((one, other) => other.support - one.support);
@@ -75,9 +76,37 @@ function decideState(
   const isThin =
     spotted.phrase.isGeneral || (best.candidate.part === null && spotted.phrase.stems.length === 1);
   if (isThin && best.support === 0) return undefined;
+  if (best.support === 0 && isWordOfAsked(view, spotted, best.candidate)) return "several";
   if (second !== undefined && second.support === best.support)
     return spotted.phrase.isGeneral ? undefined : "several";
   return best.candidate;
+}
+
+/** "The joint is plastic": a word that is a state of another feature still tells of the one just named. */
+function namedInstead(view: MessageView, spotted: Spotted, clause: number): readonly Candidates[] {
+  const part = view.partOf[clause];
+  const [stem] = spotted.phrase.stems;
+  if (part === undefined || stem === undefined || spotted.phrase.stems.length !== 1) return [];
+  const own = new Set(spotted.phrase.meanings.flatMap((each) => ("feature" in each ? [each.feature] : [])));
+  const before = view.spotted
+    .filter((each) => view.clauseOf[each.from] === clause && each.to < spotted.from)
+    .at(-1);
+  const named = before?.phrase.meanings.find((each) => each.kind === "feature" && each.part === part);
+  if (named?.kind !== "feature" || own.has(named.feature)) return [];
+  const words = view.lexicon.parts.get(part)?.features.get(named.feature);
+  const state = words?.soleWords.has(stem) ? words.tellingWords.get(stem) : undefined;
+  return state === undefined ? [] : [{ part, feature: named.feature, state }];
+}
+
+/** "ABS" in answer to a question about the material mark is not about the housing. */
+function isWordOfAsked(view: MessageView, spotted: Spotted, candidate: Candidates): boolean {
+  const { askedFeature } = view.context;
+  if (askedFeature === undefined || candidate.part === null || candidate.feature === askedFeature)
+    return false;
+  const feature = view.lexicon.parts.get(candidate.part)?.features.get(askedFeature)?.feature;
+  if (feature?.kind !== "states") return false;
+  const words = new Set(feature.states.flatMap((state) => [state.name, ...state.also]).flatMap(stemsOf));
+  return spotted.phrase.stems.every((stem) => words.has(stem));
 }
 
 /** Readings within the part the clause speaks of; without one, only a reading that all parts share. */

@@ -1,7 +1,7 @@
 // Per part kind: which feature a loose word points to, and which state a word tells apart within its feature.
 // These never make a fact alone; they decide between readings, and read short answers to a question just asked.
 import type { Feature, PartKind } from "../handbook/schema.ts";
-import { glueWords } from "./common-words.ts";
+import { glueWords, isGeneralWord } from "./common-words.ts";
 import { type Polarity, polarityOf } from "./polarity.ts";
 import { tokenise } from "./tokens.ts";
 
@@ -10,20 +10,31 @@ export interface FeatureWords {
   readonly polarity: Polarity;
   /** Words that speak for one of its states. */
   readonly tellingWords: ReadonlyMap<string, string>;
+  /** Those of them that are all a name has to tell ("round" of "round tips"). */
+  readonly soleWords: ReadonlySet<string>;
 }
 
 export interface PartWords {
   readonly part: PartKind;
   readonly features: ReadonlyMap<string, FeatureWords>;
-  /** Words of the part's own names. */
+  /** Words of the part's own names as written: "wheel" of "steering wheel", not "wheels". */
   readonly nameWords: ReadonlySet<string>;
+  /** Last words of its names: "wheel" of "steering wheel", but not the "wing" of "wing mirror". */
+  readonly nameHeads: ReadonlySet<string>;
+  /** All words that tell a state of any of its features. */
+  readonly stateWords: ReadonlySet<string>;
   /** Words of feature names, and the features whose names hold them. */
   readonly cues: ReadonlyMap<string, ReadonlySet<string>>;
+  /** The one feature whose states a word is used for. */
+  readonly owners: ReadonlyMap<string, string>;
+  /** Words that tell one state of one feature and stand nowhere else in the part's words. */
+  readonly distinctive: ReadonlyMap<string, { readonly feature: string; readonly state: string }>;
   /** Main nouns of feature names ("mark") that speak of one feature of the part and hardly of another. */
   readonly heads: ReadonlyMap<string, string>;
 }
 
-export function compilePartWords(part: PartKind): PartWords {
+/** `elsewhere`: words of cars and of the make, which never tell a state by themselves. */
+export function compilePartWords(part: PartKind, elsewhere: ReadonlySet<string>): PartWords {
   const cues = new Map<string, Set<string>>();
   for (const feature of part.features) {
     for (const name of [feature.name, ...feature.also]) {
@@ -31,28 +42,99 @@ export function compilePartWords(part: PartKind): PartWords {
     }
   }
   const features = new Map(part.features.map((feature) => [feature.id, featureWords(feature)]));
-  const nameWords = new Set([part.name, ...part.also].flatMap(tellingStems));
-  return { part, features, nameWords, cues, heads: mainNouns(part) };
+  const owners = ownersOf(part);
+  const nameWords = new Set(
+    [part.name, ...part.also].flatMap((name) => tokenise(name).map((token) => token.folded)),
+  );
+  return {
+    part,
+    features,
+    nameWords,
+    nameHeads: new Set([part.name, ...part.also].map((name) => tokenise(name).at(-1)?.folded ?? "")),
+    stateWords: new Set([...features.values()].flatMap(({ tellingWords }) => [...tellingWords.keys()])),
+    cues,
+    distinctive: distinctiveWords(features, owners, cues, elsewhere),
+    owners,
+    heads: mainNouns(part),
+  };
 }
 
 function featureWords(feature: Feature): FeatureWords {
-  return { feature, polarity: polarityOf(feature), tellingWords: tellingWords(feature) };
+  const telling = tellingWords(feature);
+  return {
+    feature,
+    polarity: polarityOf(feature),
+    tellingWords: telling,
+    soleWords: soleWords(feature, telling),
+  };
 }
 
-/** A word tells a state when it stands in at least twice as many of its names as of any other state's. */
+function soleWords(feature: Feature, telling: ReadonlyMap<string, string>): ReadonlySet<string> {
+  const sole = new Set<string>();
+  // "Symbols or words" names the feature by its states: those words are still the states' own.
+  const own = new Set(
+    [feature.name, ...feature.also].filter((name) => !/ or /.test(name)).flatMap(tellingStems),
+  );
+  for (const name of stateNames(feature)) {
+    const words = tellingStems(name).filter((stem) => !own.has(stem) && telling.has(stem));
+    const [only] = words;
+    if (words.length === 1 && only !== undefined) sole.add(only);
+  }
+  return sole;
+}
+
+function ownersOf(part: PartKind): ReadonlyMap<string, string> {
+  const uses = new Map<string, Set<string>>();
+  for (const feature of part.features) {
+    for (const stem of stateNames(feature).flatMap(tellingStems)) addTo(uses, stem, feature.id);
+  }
+  const owners = new Map<string, string>();
+  for (const [stem, ids] of uses) {
+    const [only] = ids;
+    if (ids.size === 1 && only !== undefined) owners.set(stem, only);
+  }
+  return owners;
+}
+
+function distinctiveWords(
+  features: ReadonlyMap<string, FeatureWords>,
+  owners: ReadonlyMap<string, string>,
+  cues: ReadonlyMap<string, ReadonlySet<string>>,
+  elsewhere: ReadonlySet<string>,
+): PartWords["distinctive"] {
+  const distinctive = new Map<string, { feature: string; state: string }>();
+  for (const [stem, feature] of owners) {
+    const state = features.get(feature)?.tellingWords.get(stem);
+    if (state === undefined || cues.has(stem) || elsewhere.has(stem) || isGeneralWord(stem)) continue;
+    distinctive.set(stem, { feature, state });
+  }
+  return distinctive;
+}
+
+/**
+ * A word tells a state when it stands in at least three times as many of its names as of any other state's; twice is
+ * enough for a word that is all a name has to tell.
+ */
 function tellingWords(feature: Feature): ReadonlyMap<string, string> {
+  const often = leadingWords(feature, 3);
+  const leading = leadingWords(feature, 2);
+  const sole = soleWords(feature, leading);
+  return new Map([...leading].filter(([stem]) => often.has(stem) || sole.has(stem)));
+}
+
+function leadingWords(feature: Feature, times: number): ReadonlyMap<string, string> {
   const uses = new Map<string, Map<string, number>>();
   for (const state of feature.kind === "states" ? feature.states : []) {
     for (const name of [state.name, ...state.also]) {
       for (const stem of new Set(tellingStems(name))) count(uses, stem, state.id);
     }
   }
-  const telling = new Map<string, string>();
+  const leading = new Map<string, string>();
   for (const [stem, byState] of uses) {
     const [first, second] = [...byState].sort(([, one], [, other]) => other - one);
-    if (first !== undefined && first[1] >= 2 * (second?.[1] ?? 0)) telling.set(stem, first[0]);
+    if (first !== undefined && first[1] >= times * (second?.[1] ?? 0)) leading.set(stem, first[0]);
   }
-  return telling;
+  return leading;
 }
 
 /** A last word of at least two of a feature's names that is used more there than in the states of others. */
@@ -70,7 +152,7 @@ function mainNouns(part: PartKind): ReadonlyMap<string, string> {
     const [entry, rival] = [...byFeature].sort(([, one], [, other]) => other - one);
     if (entry === undefined) continue;
     const [feature, times] = entry;
-    const others = Math.max(2 * (rival?.[1] ?? 0), 1 + usesOutside(inStates.get(stem), feature), 2);
+    const others = Math.max(1.5 * (rival?.[1] ?? 0), 1 + usesOutside(inStates.get(stem), feature), 2);
     if (times >= others) heads.set(stem, feature);
   }
   return heads;

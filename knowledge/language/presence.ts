@@ -1,5 +1,9 @@
 // A feature named with "no", "has" or "can't find": the state that says it is not there, or those that say it is.
 // Only features with such a state are read so; a feature merely named says nothing.
+
+import { notThere } from "../evidence/report.ts";
+import { isGeneralWord } from "./common-words.ts";
+import { headFeatureAt } from "./head-nouns.ts";
 import type { MessageView } from "./message-view.ts";
 import type { Negation } from "./negation.ts";
 import type { Observation } from "./observations.ts";
@@ -33,7 +37,11 @@ export function observePresence(
 ): readonly Observation[] {
   return mentionsOf(view).flatMap((mention) => {
     const isTold = states.some((state) => state.feature === mention.words.feature.id);
-    if (isTold || view.stances[mention.clause]?.aside !== undefined) return [];
+    const aside = view.stances[mention.clause]?.aside;
+    const isHeading =
+      aside === "question" &&
+      (isAnswered(view, mention, /^(?:yes|yep|yeah|present|visible)\b/) || isAnsweredNo(view, mention));
+    if (isTold || (aside !== undefined && !isHeading)) return [];
     const cue = denialOf(view, negations[mention.clause] ?? [], mention);
     if (cue === undefined && !isAffirmed(view, mention)) return [];
     return observationsOf(mention, cue);
@@ -75,10 +83,28 @@ function headMentions(view: MessageView): readonly Mention[] {
   return view.tokens.flatMap((token, at) => {
     const clause = view.clauseOf[at] ?? 0;
     const part = view.partOf[clause];
-    const feature = part === undefined ? undefined : view.lexicon.parts.get(part)?.heads.get(token.stem);
+    const words = part === undefined ? undefined : view.lexicon.parts.get(part);
+    const feature =
+      part === undefined
+        ? undefined
+        : (headFeatureAt(view, part, at) ?? deniedWord(view, at, words?.cues.get(token.stem)));
     if (held.has(at) || part === undefined || feature === undefined) return [];
     return mention(view, part, feature, { from: at, to: at, clause });
   });
+}
+
+/** "No diamond": a word of one feature's names alone, right behind its denial. */
+function deniedWord(
+  view: MessageView,
+  at: number,
+  features: ReadonlySet<string> | undefined,
+): string | undefined {
+  const [only] = features ?? [];
+  if (features?.size !== 1 || isGeneralWord(view.tokens[at]?.folded ?? "")) return undefined;
+  return /^(?:no|without)(?: sign of(?: a| the)?| a| any)?$/.test(text(view, at - 1, at - 1)) ||
+    /(?:^|\s)(?:no|without|any)$/.test(text(view, at - 2, at - 1))
+    ? only
+    : undefined;
 }
 
 function mention(
@@ -109,28 +135,36 @@ function denialOf(view: MessageView, negations: readonly Negation[], mention: Me
   return isFree && backwards.test(text(view, mention.to + 1, trailing.cue - 1)) ? trailing.cue : undefined;
 }
 
-/** "casting mark: none", "mark - no". */
+/** "casting mark: none", "mark - no", "drain notches? none". */
 function isAnsweredNo(view: MessageView, mention: Mention): boolean {
+  return isAnswered(
+    view,
+    mention,
+    /^(?:(?:no|none|nothing|nope|absent|missing|nil|not (?:there|present|visible|found))(?: (?:found|there|seen|visible|at all|that i can see))?$|cant (?:see|find) (?:one|any|it)\b|none\b)/,
+  );
+}
+
+function isAnswered(view: MessageView, mention: Mention, answer: RegExp): boolean {
   const clause = view.clauses[mention.clause];
   const next = view.clauses[mention.clause + 1];
   if (clause?.to !== mention.to || next === undefined) return false;
-  if (next.join !== "comma" && !clause.isAsked) return false;
-  return /^(?:no|none|nothing|nope|absent|missing|nil|not (?:there|present|visible)|cant (?:see|find) (?:one|any|it))$/.test(
-    next.text,
-  );
+  return (next.join === "comma" || clause.isAsked) && answer.test(next.text);
 }
 
 function isAffirmed(view: MessageView, mention: Mention): boolean {
   const clause = view.clauses[mention.clause];
-  if (clause === undefined) return false;
+  if (clause === undefined || mention.words.polarity.absent === notThere) return false;
+  // "Cast in the back" says where something is, not that there is a back.
+  if (
+    /\b(?:in|on|at|under|to|from|of|behind|near|by|around|along)(?: the| its| my| this)?$/.test(
+      text(view, mention.from - 2, mention.from - 1),
+    )
+  )
+    return false;
   const ahead = text(view, mention.to + 1, clause.to);
   if (after.test(ahead)) return true;
-  const next = view.clauses[mention.clause + 1];
-  const isAnswered =
-    clause.to === mention.to &&
-    next?.join === "comma" &&
-    /^(?:yes|yep|yeah|present|visible)$/.test(next.text);
-  return isAnswered || before.test(text(view, Math.max(clause.from, mention.from - 6), mention.from - 1));
+  const isYes = isAnswered(view, mention, /^(?:yes|yep|yeah|present|visible)\b/);
+  return isYes || before.test(text(view, Math.max(clause.from, mention.from - 6), mention.from - 1));
 }
 
 function text(view: MessageView, from: number, to: number): string {

@@ -10,9 +10,14 @@ export interface Quantity extends Span {
   /** Null when no unit was said. */
   readonly unit: MeasurementUnit | null;
   readonly instrument?: Instrument;
+  /** The thirty characters behind it. */
+  readonly after: string;
 }
 
-const number = String.raw`(?:\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d+[.,]\d+|\d+(?:[ -]\d{1,2}\/\d{1,2})|\d{1,2}\/\d{1,2}|\d+)`;
+const small =
+  "one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|twenty";
+const share = "half|quarter|third|eighth|(?:one|three) quarters?|(?:one|three|five|seven) eighths?";
+const number = String.raw`(?:(?:\d+|${small}) and (?:a |an )?(?:${share})|(?:${small})(?= ?(?:inch|mm|millim|cm|centim|foot|feet|kilo|kg|pound|lbs?\b|ounce|oz\b))|\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d+[.,]\d+|\d+(?: and| &)?[ -]\d{1,2}\/(?:2|4|8|16|32|64)(?!\d)|\d{1,2}\/(?:2|4|8|16|32|64)(?!\d)|\d+)`;
 const unitWord = `(?:mm|millimet(?:er|re)s?|mils?|cm|cms|centimet(?:er|re)s?|met(?:er|re)s?|m|inch(?:es)?|ins?|"|''|ft|foot|feet|'|thou|kgs?|kilos?|kilogram(?:me)?s?|grams?|grammes?|gr|g|lbs?|pounds?|oz|ounces?)`;
 const spread = String.raw`(?:-|to|and|or|\.\.)`;
 const pattern = new RegExp(
@@ -35,7 +40,7 @@ const units: readonly (readonly [RegExp, MeasurementUnit, number])[] = [
 ];
 
 const loosely =
-  /(?:\b(?:about|approx(?:imately)?\.?|around|roughly|circa|ca\.?|nearly|almost|some|say|maybe|probably|near enough|more or less|just (?:over|under|shy of)|a (?:bit|touch|hair|little) (?:over|under|more than|less than)|slightly (?:over|under|more than|less than))|~) ?(?:a |the )?$/i;
+  /(?:\b(?:about|approx(?:imately)?\.?|around|roughly|circa|ca\.?|nearly|almost|some|say|maybe|probably|near enough|more or less|just (?:over|under|shy of)|a (?:bit|touch|hair|little|shade|smidge|fraction|whisker|tad) (?:over|under|more than|less than)|slightly (?:over|under|more than|less than))|~) ?(?:a |the )?$/i;
 const looselyAfter =
   /^ ?(?:ish\b|or so\b|-ish\b|give or take|approx|roughly|ish|more or less|or thereabouts|odd\b)/i;
 const bounded =
@@ -66,13 +71,14 @@ function quantityOf(match: RegExpMatchArray, text: string): Quantity | undefined
   const base = readValue(low, groups, said, isBetween(before, groups));
   if (base === undefined) return undefined;
   const isLoose = loosely.test(before) || looselyAfter.test(text.slice(end, end + 16));
-  const instrument = instrumentNear(text, start, end);
+  const instrument = instrumentNear(text, start, end, base.unit);
   return {
     start,
     end,
     value: base.value,
     halfWidth: base.halfWidth * (isLoose ? 2 : 1),
     unit: base.unit,
+    after: text.slice(end, end + 30),
     ...(instrument === undefined ? {} : { instrument }),
   };
 }
@@ -146,7 +152,9 @@ interface ParsedNumber {
 
 /** "17 3/8" is 17.375 ± 1/16; "1,180" is a thousand, "44,5" a decimal. Undefined for a fraction over nought. */
 export function parseNumber(written: string): ParsedNumber | undefined {
-  const fraction = /^(?:(\d+)[ -])?(\d{1,2})\/(\d{1,2})$/.exec(written);
+  const spoken = spokenNumber(written);
+  if (spoken !== undefined) return spoken;
+  const fraction = /^(?:(\d+)(?: and| &)?[ -])?(\d{1,2})\/(\d{1,2})$/.exec(written);
   if (fraction !== null) {
     const below = Number(fraction[3]);
     if (below === 0 || Number(fraction[2]) >= below) return undefined;
@@ -161,6 +169,30 @@ export function parseNumber(written: string): ParsedNumber | undefined {
   return { value, halfWidth: 0.5 * 10 ** -Math.min(decimals, 6) };
 }
 
+const shares: readonly (readonly [RegExp, number, number])[] = [
+  [/half/, 1, 2],
+  [/third/, 1, 3],
+  [/three quarter/, 3, 4],
+  [/quarter/, 1, 4],
+  [/seven eighth/, 7, 8],
+  [/five eighth/, 5, 8],
+  [/three eighth/, 3, 8],
+  [/eighth/, 1, 8],
+];
+
+/** "Four and a quarter", "25 and three eighths". */
+function spokenNumber(written: string): ParsedNumber | undefined {
+  const words = small.split("|");
+  const plain = words.indexOf(written.toLowerCase()) + 1;
+  if (plain > 0) return { value: plain, halfWidth: 0.5 };
+  const [whole = "", part] = written.toLowerCase().split(" and ", 2);
+  const found = part === undefined || /\d/.test(part) ? undefined : shares.find(([form]) => form.test(part));
+  if (found === undefined) return undefined;
+  const count = /^\d+$/.test(whole) ? Number(whole) : words.indexOf(whole) + 1;
+  const [, above, below] = found;
+  return { value: count + above / below, halfWidth: 1 / (2 * below) };
+}
+
 const instruments: readonly (readonly [RegExp, Instrument])[] = [
   [/\b(?:calipers?|callipers?|vernier|micrometer|mic)\b/i, "caliper"],
   [/\b(?:kitchen scales?|scales?|weighed)\b/i, "kitchen-scale"],
@@ -169,7 +201,21 @@ const instruments: readonly (readonly [RegExp, Instrument])[] = [
   [/\b(?:by eye|eyeball(?:ed|ing)?|guess(?:ing|timate)?|at a guess|estimate|guesstimate)\b/i, "guess"],
 ];
 
-function instrumentNear(text: string, start: number, end: number): Instrument | undefined {
-  const around = text.slice(Math.max(0, start - 50), end + 50);
-  return instruments.find(([cue]) => cue.test(around))?.[1];
+/** The instrument named in the same sentence that can give such a reading. */
+function instrumentNear(
+  text: string,
+  start: number,
+  end: number,
+  unit: MeasurementUnit | null,
+): Instrument | undefined {
+  const before =
+    text
+      .slice(Math.max(0, start - 50), start)
+      .split(/[!?;\n]|\.\s/)
+      .at(-1) ?? "";
+  const after = text.slice(end, end + 50).split(/[!?;\n]|\.(?:\s|$)/, 1)[0] ?? "";
+  const isMass = unit !== null && !/^(?:mm|cm|in)$/.test(unit);
+  const found = instruments.find(([cue]) => cue.test(`${before}|${after}`))?.[1];
+  const suits = found === "guess" || unit === null || (found === "kitchen-scale") === isMass;
+  return suits ? found : undefined;
 }

@@ -70,6 +70,9 @@ function carFinding(
   const aside = view.stances[view.clauseOf[tokenAt(view, phrase.start)] ?? 0]?.aside;
   if (aside === "hearsay" || aside === "another-car") return [];
   const words = view.shown.slice(phrase.start, phrase.end);
+  const production = productionSpan(view.lexicon.handbook.cars);
+  const isOfTheCars = phrase.interval.to > production.from - 24 && phrase.interval.from < production.to + 24;
+  if (!isOfTheCars) return [];
   if (role === "built") return [{ about: "built", interval: builtInterval(phrase, text), words }];
   const year = Math.floor(phrase.interval.from / 12);
   return [{ about: "model-year", year, interval: modelYearInterval(year), words }];
@@ -168,6 +171,7 @@ function markFinding(view: MessageView, mark: WrittenMark): FeatureFinding | "se
 }
 
 function shapeForm(written: string): string | undefined {
+  if (/^(?:1[3-9]|[2-5]\d) ?[/.-] ?\d{2}$/.test(written)) return "week-year";
   if (/^(?:week|wk|w)\b|w\d\d|\bweek\b/.test(written)) return "week-year";
   return /^\d{1,2} ?[/.-] ?\d{2,4}$|^[a-z]{3,9}/.test(written) ? "month-year" : undefined;
 }

@@ -37,7 +37,10 @@ export function readMessage(text: string, lexicon: Lexicon, context: ReadingCont
   const dates = datesIn(lower, cars, context.today);
   const firmDates: readonly Span[] = [...dates.phrases.filter(isFirmDate), ...dates.told];
   const quantities = findQuantities(lower).filter((each) => !touchesAny(each, firmDates));
-  const taken = [...firmDates, ...quantities.filter((each) => each.unit !== null)];
+  const taken = [
+    ...firmDates,
+    ...quantities.filter((each) => each.unit !== null && /\d/.test(lower.slice(each.start, each.start + 1))),
+  ];
   const view = viewMessage({ shown, readable, quoted, taken }, lexicon, context);
   const dated = readDates(view, lower, dates);
   const negations = negationsOf(view);
@@ -110,8 +113,7 @@ function withShortAnswer(
 ): readonly FeatureFinding[] {
   const asked = view.context.askedFeature;
   if (asked === undefined || findings.some((finding) => finding.feature === asked)) return findings;
-  const isUnseen = intents.some((intent) => intent.kind === "cannot-tell" || intent.kind === "how-to-check");
-  const answer = isUnseen ? undefined : readShortAnswer(view, intents);
+  const answer = readShortAnswer(view, intents);
   return answer === undefined ? findings : [...findings, answer];
 }
 

@@ -4,7 +4,9 @@
 import type { Instrument, ReportValue } from "../evidence/report.ts";
 import type { Feature, StateFeature } from "../handbook/schema.ts";
 import { generalWords, glueWords } from "./common-words.ts";
+import { cueWords } from "./cue-words.ts";
 import { numberOf } from "./fold-word.ts";
+import { cannotTell } from "./intents.ts";
 import type { FeatureFinding, Intent } from "./message-reading.ts";
 import { type MessageView, wordsBetween } from "./message-view.ts";
 import type { FeatureWords } from "./part-words.ts";
@@ -48,9 +50,12 @@ function answerIn(
   if (view.stances.some((stance) => stance.aside === "hearsay" || stance.aside === "another-car"))
     return undefined;
   if (feature.kind === "measurement") return measured(view, feature.instrument);
-  const polar = yesOrNo(words, intents);
+  const isUnseen = intents.some((intent) => intent.kind === "cannot-tell" || intent.kind === "how-to-check");
+  const polar = isUnseen ? undefined : yesOrNo(words, intents);
   if (feature.kind === "date") return polar;
-  return toldByWord(view.tokens, words) ?? polar ?? chosenByPlace(view.tokens, feature);
+  const told = toldByWord(view, words);
+  if (told !== undefined || isUnseen) return told;
+  return polar ?? chosenByPlace(view.tokens, feature);
 }
 
 function measured(view: MessageView, instrument: Instrument): ReportValue | undefined {
@@ -66,17 +71,39 @@ function measured(view: MessageView, instrument: Instrument): ReportValue | unde
   };
 }
 
-/** The state that a word of the answer tells apart ("three" among screws, "hairy" among finishes). */
-function toldByWord(tokens: readonly Token[], words: FeatureWords): ReportValue | undefined {
+/** The state that a word of the answer tells apart ("three" among screws, "hairy" among finishes), or excludes. */
+function toldByWord(view: MessageView, words: FeatureWords): ReportValue | undefined {
   const told = new Set<string>();
-  const isShort = tokens.filter((token) => !fillers.has(token.folded)).length <= 3;
-  for (const token of tokens) {
-    if (glueWords.has(token.folded) || fillers.has(token.folded)) continue;
+  const denied = new Set<string>();
+  const isShort = view.tokens.filter((token) => !fillers.has(token.folded)).length <= 3;
+  view.tokens.forEach((token, at) => {
+    if (glueWords.has(token.folded) || fillers.has(token.folded)) return;
+    if (cannotTell.test(view.clauses[view.clauseOf[at] ?? 0]?.text ?? "")) return;
     const state = words.tellingWords.get(token.stem);
-    if (state !== undefined && (isShort || !generalWords.has(token.stem))) told.add(state);
-  }
+    if (
+      state === undefined ||
+      (!isShort && generalWords.has(token.stem) && numberOf(token.folded) === undefined)
+    )
+      return;
+    (isDenied(view.tokens, at) ? denied : told).add(state);
+  });
   const [only] = told;
-  return told.size === 1 && only !== undefined ? { kind: "state", state: only } : undefined;
+  if (told.size === 1 && only !== undefined) return { kind: "state", state: only };
+  if (told.size > 0 || denied.size === 0 || words.feature.kind !== "states") return undefined;
+  const left = words.feature.states.map((state) => state.id).filter((id) => !denied.has(id));
+  const [last] = left;
+  if (left.length === 1 && last !== undefined) return { kind: "state", state: last };
+  return { kind: "weighed-states", weights: Object.fromEntries(left.map((state) => [state, 1])) };
+}
+
+/** A negation or "than" within the two words before, no comma in between. */
+function isDenied(tokens: readonly Token[], at: number): boolean {
+  for (let before = at - 1; before >= Math.max(0, at - 2); before -= 1) {
+    if (tokens[before + 1]?.breakBefore !== "none") return false;
+    const word = tokens[before]?.folded ?? "";
+    if (word === "than" || cueWords.negations.has(word)) return true;
+  }
+  return false;
 }
 
 function yesOrNo(words: FeatureWords, intents: readonly Intent[]): ReportValue | undefined {

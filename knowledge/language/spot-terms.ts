@@ -71,7 +71,7 @@ export function longestFirst(found: readonly Spotted[]): readonly Spotted[] {
   for (const { match } of ranked) {
     const isFree = (token: number): boolean => {
       const holder = used.get(token);
-      return holder === undefined || (isVariant(holder) && namesState(match));
+      return holder === undefined || (namesState(match) && (isVariant(holder) || isHeadOf(match, holder)));
     };
     if (!match.used.every(isFree)) continue;
     for (const token of match.used) used.set(token, match);
@@ -83,6 +83,15 @@ export function longestFirst(found: readonly Spotted[]): readonly Spotted[] {
 /** "six-screw spoiler" names a variant and tells the fixing as well: a variant's words stay free for states. */
 function isVariant({ phrase }: Spotted): boolean {
   return phrase.meanings.some((meaning) => meaning.kind === "variant");
+}
+
+/** "Grained black plastic" tells the finish, and its last word the material. */
+function isHeadOf(match: Spotted, holder: Spotted): boolean {
+  if (match.from !== holder.to || match.phrase.stems.length >= holder.phrase.stems.length) return false;
+  const features = new Set(
+    holder.phrase.meanings.flatMap((each) => ("feature" in each ? [each.feature] : [])),
+  );
+  return match.phrase.meanings.every((each) => !("feature" in each && features.has(each.feature)));
 }
 
 function namesState({ phrase }: Spotted): boolean {
@@ -145,22 +154,33 @@ function matchAround(
   const chosen: Slot[] = [];
   let edits = 0;
   for (const wanted of phrase.stems) {
-    const near =
-      wanted === stem && !chosen.includes(slot) ? slot : nearestSlot(wanted, slot, reach, byPlace, chosen);
+    const isHere = wanted === stem && !chosen.includes(slot);
+    const near = isHere ? slot : nearestSlot(wanted, slot, reach, byPlace, chosen);
     if (near === undefined) return undefined;
     edits += near.matches.find((match) => match.stem === wanted)?.edits ?? 0;
     chosen.push(near);
   }
-  const places = chosen.map((each) => each.place);
-  const first = Math.min(...places);
-  const last = Math.max(...places);
-  const spread = last - first + 1 - new Set(places).size;
-  if (spread > (reach > 1 ? 1 : 0)) return undefined;
   if (!isTrustworthy(chosen, phrase, edits, tokens)) return undefined;
-  if (phrase.isOrdered && places.some((each, at) => each < (places[at - 1] ?? 0))) return undefined;
+  if (phrase.literal !== undefined && !standsLiterally(phrase.literal, stem, slot.token, tokens))
+    return undefined;
   const used = Array.from(new Set(chosen.flatMap((each) => [each.token, each.lastToken])));
-  if (spread > 0 && isParted(used, tokens)) return undefined;
+  if (!isTogether(chosen, phrase, used, tokens)) return undefined;
   return { phrase, from: Math.min(...used), to: Math.max(...used), used, edits };
+}
+
+/** At most one word in between, none that parts, and in order where the name asks for it. */
+function isTogether(
+  chosen: readonly Slot[],
+  phrase: Phrase,
+  used: readonly number[],
+  tokens: readonly Token[],
+): boolean {
+  const places = chosen.map((each) => each.place);
+  const between = Math.max(...places) - Math.min(...places) + 1 - new Set(places).size;
+  const isName = phrase.meanings.every((meaning) => meaning.kind === "part");
+  if (between > (places.length > 1 && !isName ? 1 : 0) || (between > 0 && isParted(used, tokens)))
+    return false;
+  return !(phrase.isOrdered && places.some((each, at) => each < (places[at - 1] ?? 0)));
 }
 
 function nearestSlot(
@@ -194,6 +214,16 @@ function isParted(used: readonly number[], tokens: readonly Token[]): boolean {
     if (!used.includes(at) && cueWords.parting.has(tokens[at]?.folded ?? "")) return true;
   }
   return false;
+}
+
+function standsLiterally(
+  literal: readonly string[],
+  stem: string,
+  token: number,
+  tokens: readonly Token[],
+): boolean {
+  const first = token - literal.indexOf(stem);
+  return literal.every((word, at) => word === stem || tokens[first + at]?.stem === word);
 }
 
 /** A lone misspelt word must be long and have one reading only; a lone short name must be written in capitals. */

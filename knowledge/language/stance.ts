@@ -10,7 +10,10 @@ import {
   otherCarCues,
   ownEyesCues,
   thinksCues,
+  unseenCues,
+  wishCues,
 } from "./cue-words.ts";
+import { withdraw } from "./intents.ts";
 
 export type Aside = "hearsay" | "question" | "another-car";
 
@@ -32,39 +35,58 @@ export function stancesOf(
     if (isNewSentence || clause.join === "contrast" || ownEyesCues.test(clause.text)) running = undefined;
     const own = isQuoted(clause) ? "hearsay" : ownAside(clause, clauses, at);
     if (own !== undefined) running = own;
-    asides.push(running);
+    asides.push(running ?? (tellsNothing(clause.text) ? "question" : undefined));
   });
   spreadTrailing(clauses, asides);
   return clauses.map((clause, at) => ({ aside: asides[at], certainty: certaintyOf(clauses, at, clause) }));
 }
 
+/** What could not be seen, or is taken back. */
+function tellsNothing(text: string): boolean {
+  return unseenCues.test(text) || withdraw.test(text);
+}
+
 function ownAside(clause: Clause, clauses: readonly Clause[], at: number): Aside | undefined {
   if (isQuestion(clause, clauses, at)) return "question";
+  if (wishCues.test(clause.text)) return "question";
   if (hearsayCues.test(clause.text)) return "hearsay";
-  if (otherCarCues.test(clause.text) && !ownEyesCues.test(clause.text)) return "another-car";
+  if (otherCarCues.test(clause.text.replace(placeOfNorm, "")) && !ownEyesCues.test(clause.text))
+    return "another-car";
   return undefined;
 }
 
+/** "Does it matter that the gel coat is grey": what follows "that" is so. */
+const factive =
+  /\b(?:does it matter|is it (?:normal|odd|strange|a problem|bad|wrong|usual|ok|okay)|should i (?:worry|mind|be worried)|does it mean anything) that\b/;
+/** "Where the number should be" is a place, not a rule. */
+const placeOfNorm = /\bwhere (?:\w+ ){1,5}(?:should|ought to) (?:be|have been)\b/;
 const openers = /^(?:(?:and|so|but|or|well|ok|okay|also|then|now|hi|hello|hey|please|just|anyway|only) )+/;
 const showsOwnPart = /\b(?:this|these|that|those|i (?:have|ve|got)|ive|mine|my|is it|are they)\b/;
 
 function isQuestion(clause: Clause, clauses: readonly Clause[], at: number): boolean {
   if (isTagged(clauses, at)) return false;
   if (clause.join !== "sentence" && tellsWhileAsking(clauses, at)) return false;
-  const text = clause.text.replace(openers, "");
+  if (factive.test(clause.text)) return false;
+  const text = clause.text.replace(placeOfNorm, "there").replace(openers, "");
   const [first = ""] = text.split(" ", 1);
   if (embeddedQuestionCues.test(clause.text)) return true;
   const isWh = cueWords.interrogative.has(first) && !cueWords.polar.has(first);
   if (isWh && presupposes(text)) return false;
+  if (isRelative(clause, first) && !isAskedSentence(clauses, at)) return false;
   const endsAsked = isAskedSentence(clauses, at);
   if (isWh) return endsAsked || clause.text.split(" ").length <= 12;
   if (cueWords.polar.has(first)) return endsAsked || looksInverted(text);
-  return clause.isAsked && !isTag(clause.text) && !isHeading(clause, clauses[at + 1]);
+  return clause.isAsked && !clause.isDoubted && !isTag(clause.text) && !isHeading(clause, clauses[at + 1]);
 }
 
 /** "Which spoiler is this with the rough inside?" tells of the part while it asks. */
 function presupposes(text: string): boolean {
   return / with (?!out)/.test(text) && showsOwnPart.test(text);
+}
+
+/** "…, which has a wide flange": the pronoun goes on telling. */
+function isRelative(clause: Clause, first: string): boolean {
+  return clause.join === "comma" && /^(?:which|who|whose|where|when)$/.test(first);
 }
 
 /** Whether an earlier clause of the sentence asks in that way and this one goes on telling. */
@@ -96,22 +118,21 @@ function isTagged(clauses: readonly Clause[], at: number): boolean {
   return !looksInverted(clause.text) && !/^(?:what|which|who|how|why|where|when)\b/.test(clause.text);
 }
 
-/** "Casting mark? None.": the question is answered in the same breath. */
+/** "Steel ball? Yes.": the question is answered in the same breath. */
 function isHeading(clause: Clause, next: Clause | undefined): boolean {
   const isShort = clause.to - clause.from <= 4;
-  return (
-    isShort &&
-    next !== undefined &&
-    /^(?:no|none|nope|nothing|absent|missing|yes|yep|yeah|present|not there|cant (?:see|find) (?:one|any|it))\b/.test(
-      next.text,
-    )
-  );
+  return isShort && next !== undefined && /^(?:yes|yep|yeah|present|yup|correct)\b/.test(next.text);
 }
 
-/** "is it …", "does the …", "do all …": the verb stands before who does it. */
+/** "is it …", "does the …": the verb stands before who does it. "Has the notches" leaves its subject out instead. */
 function looksInverted(text: string): boolean {
-  return /^\w+ (?:i|it|its|this|that|these|those|they|the|my|you|we|he|she|a|an|any|anyone|anybody|all|there|someone|somebody)\b/.test(
-    text,
+  return (
+    /^(?:does|do|did|can|could|should|would|will|shall|may|doesnt|dont|didnt|shouldnt|wouldnt) (?:i|it|its|this|that|these|those|they|the|my|you|we|he|she|a|an|any|anyone|anybody|all|there|someone|somebody)\b/.test(
+      text,
+    ) ||
+    /^(?:is|are|was|were|am|has|have|had|isnt|arent|hasnt|havent) (?:i|it|this|that|these|those|they|my|you|we|he|she|anyone|anybody|there|someone|somebody)\b/.test(
+      text,
+    )
   );
 }
 
@@ -142,6 +163,7 @@ function certaintyOf(clauses: readonly Clause[], at: number, clause: Clause): nu
   const next = clauses[at + 1];
   const previous = clauses[at - 1];
   let certainty = isTagged(clauses, at) ? certainties.thinks : doubtIn(clause.text);
+  if (clause.isDoubted) certainty = certainties.maybe;
   if (next !== undefined && next.sentence === clause.sentence && isOnlyDoubt(next)) {
     certainty = Math.min(certainty, doubtIn(next.text));
   }

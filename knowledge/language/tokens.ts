@@ -13,6 +13,8 @@ export interface Token {
   readonly breakBefore: Break;
   /** True when a question mark ends the stretch that this word closes. */
   readonly isAsked: boolean;
+  /** True when "??" or "(?)" stands there: doubt rather than a question. */
+  readonly isDoubted: boolean;
   /** True when the word is written in capitals only. */
   readonly isCapital: boolean;
 }
@@ -21,7 +23,7 @@ export interface Token {
 const mostTokens = 1200;
 
 const wordPattern =
-  /w\/o\b|w\/(?=\s|\w)|p\/n\b|\d+(?:st|nd|rd|th)\b|\d+|\p{L}[\p{L}\p{M}]*(?:'\p{L}+)*|[&+](?=\s)/giu;
+  /\bhalf a dozen\b|\ba dozen\b|w\/o\b|w\/(?=\s|\w)|p\/n\b|\d+(?:st|nd|rd|th)\b|\d+|\p{L}[\p{L}\p{M}]*(?:'\p{L}+)*|[&+](?=\s)/giu;
 
 /** The words of a text in order; never more than 1,200. */
 export function tokenise(text: string): readonly Token[] {
@@ -31,7 +33,7 @@ export function tokenise(text: string): readonly Token[] {
     if (tokens.length >= mostTokens) break;
     const gap = text.slice(end, found.index);
     const last = tokens.at(-1);
-    if (last !== undefined && gap.includes("?")) tokens[tokens.length - 1] = { ...last, isAsked: true };
+    if (last !== undefined && gap.includes("?")) tokens[tokens.length - 1] = asked(last, gap);
     const folded = foldWord(found[0]);
     const start = found.index;
     end = start + found[0].length;
@@ -42,13 +44,18 @@ export function tokenise(text: string): readonly Token[] {
       end,
       breakBefore: last === undefined ? "sentence" : breakIn(gap, text.slice(start - 2, start + 1)),
       isAsked: false,
+      isDoubted: false,
       isCapital: found[0] === found[0].toUpperCase(),
     });
   }
   const last = tokens.at(-1);
   if (last !== undefined && text.slice(end).includes("?"))
-    tokens[tokens.length - 1] = { ...last, isAsked: true };
+    tokens[tokens.length - 1] = asked(last, text.slice(end));
   return tokens;
+}
+
+function asked(token: Token, gap: string): Token {
+  return { ...token, isAsked: true, isDoubted: /\?\s*\?|\(\s*\?+\s*\)/.test(gap) };
 }
 
 /** `around`: the figure before a lone sign, the sign, and what follows; "44,5" and "5.5" are one number. */

@@ -4,6 +4,7 @@
 import { commonWords } from "./common-words.ts";
 import { boundedEditDistance } from "./edit-distance.ts";
 import { baseForms, stemWord } from "./fold-word.ts";
+import { synonymsOf } from "./thesaurus.ts";
 
 /** A known word that a typed word may stand for, with the number of edits between them. */
 export interface WordMatch {
@@ -52,6 +53,8 @@ export function findWords(folded: string, vocabulary: Vocabulary): readonly Word
   if (commonWords.has(folded) || commonWords.has(stem)) return [];
   const base = baseForms(stem).find((form) => vocabulary.stems.has(form));
   if (base !== undefined) return [{ stem: base, edits: 1 }];
+  const synonym = synonymsOf(folded, stem).find((word) => vocabulary.stems.has(word));
+  if (synonym !== undefined) return [{ stem: synonym, edits: 1 }];
   return closestWords(stem, vocabulary);
 }
 
@@ -62,11 +65,18 @@ function closestWords(word: string, vocabulary: Vocabulary): readonly WordMatch[
   for (const candidate of candidatesFor(word, least, vocabulary)) {
     const edits = boundedEditDistance(word, candidate, Math.min(least, allowedEdits(candidate.length)));
     if (edits === 0 || edits > Math.min(least, allowedEdits(candidate.length))) continue;
+    if (word.length === 4 && !isSafeInFour(word, candidate)) continue;
     if (edits < least) found = [];
     least = edits;
     if (!found.includes(candidate)) found.push(candidate);
   }
   return found.slice(0, 4).map((stem) => ({ stem, edits: least }));
+}
+
+/** In four letters a changed one is more often another word ("soap" is not "snap"); a swap or a lost letter is a slip. */
+function isSafeInFour(word: string, candidate: string): boolean {
+  if (candidate.length !== word.length) return candidate.length > word.length;
+  return [...word].sort().join("") === [...candidate].sort().join("");
 }
 
 function* candidatesFor(word: string, edits: number, vocabulary: Vocabulary): Generator<string> {

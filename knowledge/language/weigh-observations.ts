@@ -12,7 +12,7 @@ export interface Weighed {
 }
 
 const corrections =
-  /\b(?:sorry|i meant|i mean|correction|scratch that|make that|actually|rather|edit|oops|wait|no its|no it is|no theyre|on second|my mistake|should read|i was wrong|strike that|instead|looked again|had another look|checked again)\b/;
+  /\b(?:sorry|i meant|i mean|correction|scratch that|make that|actually|rather|edit|oops|wait|no its|no it is|no theyre|on second|my mistake|should read|i was wrong|strike that|instead|turns out|but looking|on closer|looking (?:again|closer|better)|cleaned it|looked again|had another look|checked again)\b/;
 
 /** One finding a feature at most, in the order first said. */
 export function weighObservations(view: MessageView, observations: readonly Observation[]): Weighed {
@@ -34,7 +34,7 @@ export function weighObservations(view: MessageView, observations: readonly Obse
 function weighGroup(view: MessageView, group: readonly Observation[]): FeatureFinding | string | undefined {
   const said = group.filter((each) => !each.isDenied);
   const denied = group.filter((each) => each.isDenied);
-  const kept = dropCompared(view, said);
+  const kept = dropThought(view, dropCompared(view, said));
   const states = new Set(kept.map((each) => each.state));
   const last = kept.at(-1);
   if (last === undefined) return deniedFinding(view, denied);
@@ -93,7 +93,21 @@ function spanWords(view: MessageView, group: readonly Observation[]): string {
 /** "rather than smooth", "more rough than smooth", "instead of three": what it is compared with goes. */
 function dropCompared(view: MessageView, said: readonly Observation[]): readonly Observation[] {
   const kept = said.filter(
-    (each) => !/\b(?:than|instead of|as opposed to|unlike|versus|not)$/.test(textBefore(view, each)),
+    (each) =>
+      !/\b(?:than|instead of|as opposed to|unlike|versus|not|over|over (?:the|a|an|hard|old)|of the)$/.test(
+        textBefore(view, each),
+      ),
+  );
+  return kept.length === 0 ? said : kept;
+}
+
+/** "I thought cross stitch but it is rungs": what was only thought once gives way to what is. */
+function dropThought(view: MessageView, said: readonly Observation[]): readonly Observation[] {
+  const kept = said.filter(
+    (each) =>
+      !/\b(?:thought|tought|assumed|expected|expecting|used to)\b/.test(
+        view.clauses[each.clause]?.text ?? "",
+      ),
   );
   return kept.length === 0 ? said : kept;
 }

@@ -1,11 +1,13 @@
 // The front of the room: a question in plain words, answered from general trade knowledge with every reading that
 // fits, on whose word, and what it cannot say. When not sure that it is such a question, it stays silent.
 
+import { boltCircleTopic } from "./asking/bolt-circle-topic.ts";
 import { dateCodeTopic, glassDateTopic, tyreDateTopic } from "./asking/date-topics.ts";
 import { boltHeadTopic, spannerTopic, threadTopic } from "./asking/fastener-topics.ts";
 import { areaWeightTopic, densityLookupTopic, namedProcessTopic } from "./asking/lookup-topics.ts";
 import { approvalTopic, beltMirrorTopic, glassMarkTopic, lampTopic } from "./asking/marking-topics.ts";
 import { densityTopic, materialMarkTopic, processTopic } from "./asking/material-topics.ts";
+import { plainAnswerTopic } from "./asking/plain-answer-topic.ts";
 import { type TopicReader, type TradeContext, toTradeQuestion } from "./asking/trade-question.ts";
 import { loadIndexTopic, speedSymbolTopic, tyreGradesTopic, tyreSizeTopic } from "./asking/tyre-topics.ts";
 import { unitTopic } from "./asking/unit-topic.ts";
@@ -15,10 +17,10 @@ import {
   paintTopic,
   provenanceTopic,
   spreadTopic,
-  vinTopic,
   wiringTopic,
 } from "./asking/vehicle-topics.ts";
-import { boltCircleTopic, rimTopic, wheelMarkTopic } from "./asking/wheel-topics.ts";
+import { vinTopic } from "./asking/vin-topic.ts";
+import { rimTopic, wheelMarkTopic } from "./asking/wheel-topics.ts";
 import { readTradeEvidence } from "./read-trade-evidence.ts";
 import type { TradeAnswer, TradeReading } from "./trade-reading.ts";
 import { maskVins } from "./vin.ts";
@@ -56,6 +58,7 @@ const TOPICS: readonly TopicReader[] = [
   paintTopic,
   provenanceTopic,
   spreadTopic,
+  plainAnswerTopic,
 ];
 
 function maskReading(reading: TradeReading): TradeReading {

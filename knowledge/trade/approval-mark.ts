@@ -104,6 +104,18 @@ function circleReadings(
     : [directiveReading(authority), authorityReading(authority)];
 }
 
+/** The numbers of the countries a question names ("E number for Ireland"); empty when it names none. */
+export function readAuthoritiesNamed(text: string): readonly TradeReading[] {
+  const lower = text
+    .slice(0, 2000)
+    .toLowerCase()
+    .replace(/\b(?:uk|britain|england)\b/, "united kingdom");
+  return APPROVAL_AUTHORITIES.filter((row) => {
+    const name = /^[a-z ]{4,40}/.exec(row.authority.toLowerCase())?.[0].trim() ?? "";
+    return name !== "" && new RegExp(`\\b${name}\\b`).test(lower);
+  }).map(authorityReading);
+}
+
 /**
  * The approval mark in a text: "E11 43R-001234", "(E4) 43 R - 00", "e1". A small e gives both readings unless
  * the words speak of a rectangle. Numbers nobody holds still read, as such. Undefined when there is no mark.
@@ -115,7 +127,7 @@ export function readApprovalMark(text: string): ApprovalMark | undefined {
   const authority = APPROVAL_AUTHORITIES.find((row) => row.number === Number(match?.[2]));
   if (authority === undefined && number === undefined) return undefined;
   const regulation = UN_REGULATIONS.find((row) => row.number === number?.regulation);
-  const isRectangle = /rectang|square|\bbox\b/i.test(clipped);
+  const isRectangle = /rectang|square|\bbox\b/i.test(clipped) && !/circle|\bround\b/i.test(clipped);
   const letter = match?.[1] ?? "E";
   const circle = authority === undefined ? [] : circleReadings(letter, authority, isRectangle);
   const isDirective = letter === "e" && isRectangle;

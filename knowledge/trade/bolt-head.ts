@@ -29,6 +29,13 @@ export function readHeadLines(lines: number): readonly TradeReading[] {
   return rows.map((row) => gradeReading(row, `${why} (${row.headMark})`));
 }
 
+/** An inch grade by name ("grade 8"): strength, and the mark its head carries. */
+export function readInchGrade(grade: string): readonly TradeReading[] {
+  return BOLT_GRADES.filter((row) => row.standard === "SAE J429" && row.grade === grade).map((row) =>
+    gradeReading(row, `head mark: ${row.headMark}`),
+  );
+}
+
 /** A figure mark on the head: "8.8", "10.9", "08.8", "A2-70"; empty for marks the table does not hold. */
 export function readHeadFigures(mark: string): readonly TradeReading[] {
   const wanted = mark.toUpperCase().replace(",", ".");

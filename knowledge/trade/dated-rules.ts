@@ -17,7 +17,7 @@ const CUES: readonly (readonly [RegExp, string])[] = [
     /high[- ](?:level|mounted)|third brake|centre high|center high|\bchmsl\b|high stop|\bu3\b/,
     "centre high stop lamp",
   ],
-  [/side[- ]?markers?/, "side marker"],
+  [/side[- ]?(?:markers?|reflectors?)/, "side marker"],
   [/\butqg\b|treadwear/, "UTQG"],
   [/traction (?:grade )?aa|grade aa/, "traction grade AA"],
   [/\bjwl\b|\bvia\b(?= (?:mark|on|stamp))/, "JWL"],
@@ -32,14 +32,14 @@ const CUES: readonly (readonly [RegExp, string])[] = [
   [/(?:door|certification) (?:label|sticker|plate)|label on (?:the )?door/, "door-edge"],
   [/17[- ]?(?:character|digit) (?:vins?|number)|17[- ]?(?:character|digit)s?\b/, "17-character"],
   [/\bvins? (?:numbers? )?(?:start|begin|became|become|come|required|compulsory)/, "17-character"],
-  [/unified thread|\bunc\b.*\bunf\b/, "Unified thread"],
+  [/unified thread|\bun[cf]\b/, "Unified thread"],
   [/metric thread/, "metric thread"],
   [/\bce mark/, "CE mark"],
   [/r-?134a/, "refrigerant"],
   [/blade fuses?/, "blade fuses"],
   [/asbestos[- ]free/, "asbestos-free"],
   [
-    /dot (?:code|date|number) on (?:a |my |the )?tyres?|tyre (?:dot|tin|date) codes?|four[- ]digit (?:tyre )?(?:date|code)/,
+    /dot (?:codes?|dates?|numbers?)\b.*(?:t[yi]re|digit)|t[yi]res?\b.*\bdot (?:codes?|dates?|numbers?)|t[yi]re (?:dot|tin|date) codes?|(?:four|4)[- ]digit (?:t[yi]re )?(?:date|code)/,
     "tyre TIN",
   ],
 ];
@@ -68,13 +68,35 @@ function sayRule(row: DatedRequirement, from: Interval | undefined): string {
   return row.use === "from" ? `${row.sign}: from ${day}` : `${row.sign}: from ${day} (${row.use})`;
 }
 
+// Light sources by the regulation of the headlamps that take them.
+const BULBS: readonly (readonly [RegExp, number])[] = [
+  [/\bh4\b/, 20],
+  [/\bh[123]\b/, 8],
+  [/xenon|gas[- ]discharge|\bhid\b/, 98],
+];
+
+/** A number written R43 or 43R where no tyre, rim, refrigerant or lamp is spoken of; two figures or more. */
+function loneRegulation(lower: string): string | undefined {
+  if (/\bt[yi]re|\brims?\b|wheel|refrigerant|air ?con|\blamp|headl|\bgas\b/.test(lower)) return undefined;
+  return /\br[- ]?(\d{2,3})\b/.exec(lower)?.[1];
+}
+
 /** The UN Regulation a question names ("UN regulation 43", "ECE R16"), with its entry into force. */
 export function unRegulationFor(text: string): TradeReading | undefined {
   const number =
-    /\b(?:un|ece|unece) ?(?:reg(?:ulation)?\.? ?|r ?)(\d{1,3})\b|\bregulation (?:no\.? ?)?(\d{1,3})\b/i.exec(
+    /\b(?:un|ece|unece) ?(?:reg(?:ulation)?\.? ?|r ?)(\d{1,3})\b|\breg(?:ulation|\.)? (?:no\.? ?)?(\d{1,3})\b/i.exec(
       text.slice(0, 2000),
     );
-  const row = UN_REGULATIONS.find((candidate) => candidate.number === Number(number?.[1] ?? number?.[2]));
+  const lower = text.slice(0, 2000).toLowerCase();
+  const bulb = BULBS.find(([pattern]) => pattern.test(lower) && /\bwhen\b|since|introduced/.test(lower))?.[1];
+  const subject =
+    /\bregulation (?:is |are |covers |number )?(?:for |about |on |covers )+([a-z]{4,14}(?: [a-z]{4,14})?)/.exec(
+      lower,
+    )?.[1];
+  const stem = subject?.split(" ").at(-1)?.replace(/s$/, "") ?? "?";
+  const bySubject = UN_REGULATIONS.find((row) => row.subject.toLowerCase().includes(stem))?.number;
+  const wanted = number?.[1] ?? number?.[2] ?? loneRegulation(lower) ?? bulb ?? bySubject;
+  const row = UN_REGULATIONS.find((candidate) => candidate.number === Number(wanted));
   const since = row === undefined ? undefined : parseDateText(row.inForce);
   if (row === undefined || since === undefined) return undefined;
   return {

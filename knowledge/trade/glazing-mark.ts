@@ -55,7 +55,9 @@ export function findGlazingSymbols(text: string): readonly string[] {
   ];
   const found = [...new Set(symbols.map((match) => match[1] ?? ""))];
   const isBesideMark = /43\s?R|\broman\b|\bsymbol\b|\bnumeral\b/i.test(text);
-  return isBesideMark ? found.filter((symbol) => symbol !== "I" || /\bI\b(?!\s?[a-z'])/.test(text)) : [];
+  return isBesideMark
+    ? found.filter((symbol) => symbol !== "I" || /\bI\b(?!\s?[a-z'])|(?:numeral|roman) I\b/.test(text))
+    : [];
 }
 
 /** What "laminated" or "toughened" windscreens of UK cars had to be by April 1985. */

@@ -66,6 +66,15 @@ export const LAMP_DOT_REMARK: TradeReading = {
   basis: "NHTSA 11673ZTV; FMVSS 108",
 };
 
+/** An SAE function code by itself ("DRL"); empty when SAE has none of that name. */
+export function readSaeLampCode(code: string): readonly TradeReading[] {
+  return SAE_LAMP_CODES.filter((row) => row.code === code).map((row) => ({
+    reading: `SAE ${row.code}: ${row.meaning} (SAE ${row.reference})`,
+    why: "a function letter of SAE J759; letters changed their meaning with time",
+    basis: basisOf(row),
+  }));
+}
+
 /** A lens mark of SAE J759 taken apart. `notBefore`: the year of the SAE handbook it names. */
 export interface SaeLens {
   readonly written: string;

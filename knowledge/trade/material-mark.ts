@@ -130,11 +130,18 @@ export function findMaterialMarks(text: string): readonly MaterialMark[] {
 
 /** The code in "what does PP-TD20 mean", written without points; undefined when its plastic is unknown. */
 export function findAskedMaterialCode(text: string): MaterialMark | undefined {
+  const named =
+    /\b(?:[Ww]hat(?:'s| is| are|s| plastic is| material is)|[Dd]oes) ([A-Z][A-Z0-9()+-]{1,30})(?= ?\?*$| (?:used|made|plastic|any good))|^([A-Z][A-Z0-9()+-]{1,30}),? what is it/.exec(
+      text,
+    );
   const asked =
+    named?.[1] ??
+    named?.[2] ??
     /\bwhat (?:does|do|is) (?:the )?(?:mark |code |letters? )?["']?([A-Z][A-Z0-9()+-]{1,30})["']? (?:mean|stand|as a material|plastic)/.exec(
       text,
     )?.[1];
   if (asked === undefined) return undefined;
   const mark = readMaterialCode(asked);
-  return mark.isFullyRead || PROCESS_NAMES.includes(mark.code) ? mark : undefined;
+  const isKnown = mark.isFullyRead || (named === null && PROCESS_NAMES.includes(mark.code));
+  return isKnown ? mark : undefined;
 }

@@ -55,7 +55,13 @@ export function readPaintSystems(text: string): readonly TradeReading[] {
 
 /** Spreads of a small run whose name shares a word with the question ("hand lay-up panel", "lead time, glass"). */
 export function readSmallRunSpreads(text: string): readonly TradeReading[] {
-  const asked = new Set(text.toLowerCase().match(/[a-z]{4,20}/g) ?? []);
+  const spoken = text
+    .toLowerCase()
+    .replace(/fib(?:re|er)[- ]?glass|glass[- ]?fib(?:re|er)|\bgrp\b/g, "shrinkage copy")
+    .replace(/\bcopies\b.*smaller/, "shrinkage copy")
+    .replace(/\bpulls\b/, "mould life tool")
+    .replace(/hand[- ]laid/g, "hand panel");
+  const asked = new Set(spoken.match(/[a-z]{4,20}/g) ?? []);
   const score = (quantity: string): number =>
     (quantity.toLowerCase().match(/[a-z]{4,20}/g) ?? []).filter((word) => asked.has(word)).length;
   const best = Math.max(...SMALL_RUN_SPREADS.map((row) => score(row.quantity)));

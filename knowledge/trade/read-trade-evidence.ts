@@ -142,7 +142,7 @@ const SIGNS: readonly (readonly [RegExp, TradeSubject])[] = [
 ];
 
 const signs: EvidenceReader = (question) =>
-  question.isAsking
+  question.isAsking && !question.isPlainMark
     ? []
     : SIGNS.flatMap(([pattern, about]) => {
         const match = pattern.exec(question.lower);

@@ -61,6 +61,54 @@ export function threadsNamed(text: string): readonly ThreadCandidate[] {
   return THREADS.filter(isNamed).map(candidate);
 }
 
+/** What the series named in a text are ("unf vs bsf"): flank angle, and the threads to the inch of common sizes. */
+export function seriesNamed(text: string): readonly TradeReading[] {
+  const lower = text
+    .slice(0, 2000)
+    .toLowerCase()
+    .replace(/whitworth/g, "bsw");
+  const series = [...new Set(THREADS.map((thread) => thread.series))].filter((name) =>
+    new RegExp(`\\b${name.split(" ")[0]?.toLowerCase()}\\b`).test(lower),
+  );
+  return series.flatMap((name) => {
+    const rows = THREADS.filter((thread) => thread.series === name);
+    const [first] = rows;
+    if (first === undefined) return [];
+    const sizes = rows
+      .filter((row) => /^(?:1\/4|5\/16|3\/8|1\/2|[024]BA)$/.test(row.size))
+      .map((row) => `${row.size} ${sayNumber(row.threadsPerInch, 1)}`);
+    return [
+      {
+        reading: `${name}: flanks ${first.flankAngleDegrees}°; threads to the inch: ${sizes.join(", ")}`,
+        why: "where the pitches agree only the flank angle tells them apart",
+        basis: basisOf(first),
+      },
+    ];
+  });
+}
+
+/** Hexagons of a thread called by name: "M8", "1/4 Whitworth", "5/16 UNF". */
+export function spannersOfThread(text: string): readonly TradeReading[] {
+  const lower = text
+    .slice(0, 2000)
+    .toLowerCase()
+    .replace(/whitworth/g, "bsw");
+  const metric = /\bm(\d{1,2})\b/.exec(lower)?.[1];
+  const inch = /(?<![\w./])(\d{1,2}\/\d{1,2})["”]? ?(unc|unf|bsw|bsf)\b/.exec(lower);
+  return SPANNER_SIZES.filter((row) => {
+    if (metric !== undefined) return row.series === "ISO metric" && row.size === `M${metric}`;
+    const isSeries = row.series
+      .toLowerCase()
+      .split("/")
+      .includes(inch?.[2] ?? "?");
+    return isSeries && row.size === inch?.[1];
+  }).map((row) => ({
+    reading: `${row.series} ${row.size}: across flats ${[row.acrossFlats, row.alternative, row.note].filter((words) => words !== "").join("; ")}`,
+    why: "inches unless mm is said; older, later and war-time heads differ",
+    basis: basisOf(row),
+  }));
+}
+
 /** Every thread of the tables that fits, nearest first, ties in table order; empty when neither measure is given. */
 export function threadsOfMeasure(measure: ThreadMeasure): readonly ThreadCandidate[] {
   if (measure.diameterMillimetres === undefined && measure.pitchMillimetres === undefined) return [];

@@ -42,6 +42,7 @@ export const UNITS: readonly Unit[] = [
   { id: "kg", kind: "mass", factor: 1, names: ["kg", "kilo", "kilogram", "kilogramme"] },
   { id: "lb", kind: "mass", factor: POUND, names: ["lb", "pound"] },
   { id: "oz", kind: "mass", factor: POUND / 16, names: ["oz", "ounce"] },
+  { id: "st", kind: "mass", factor: 14 * POUND, names: ["stone", "st"] },
   { id: "N", kind: "force", factor: 1, names: ["newton"] },
   { id: "lbf", kind: "force", factor: POUND_FORCE, names: ["lbf"] },
   { id: "N·m", kind: "torque", factor: 1, names: ["nm", "n·m", "n m", "newton metre", "newton meter"] },
@@ -74,6 +75,7 @@ export const UNITS: readonly Unit[] = [
   { id: "kPa", kind: "pressure", factor: 1000, names: ["kpa"] },
   { id: "bar", kind: "pressure", factor: 100_000, names: ["bar"] },
   { id: "psi", kind: "pressure", factor: POUND_FORCE / (INCH * INCH), names: ["psi", "lbf/in²", "lb/sq in"] },
+  { id: "atm", kind: "pressure", factor: 101_325, names: ["atm", "atmosphere"] },
   { id: "inHg", kind: "pressure", factor: MERCURY_INCH, names: ["inhg", "in hg"] },
   { id: "W", kind: "power", factor: 1, names: ["watt"] },
   { id: "kW", kind: "power", factor: 1000, names: ["kw", "kilowatt"] },
@@ -87,6 +89,8 @@ export const UNITS: readonly Unit[] = [
     factor: 0.00454609,
     names: ["imp gal", "imperial gallon", "uk gallon", "gallon", "gal"],
   },
+  { id: "US pt", kind: "volume", factor: (231 * INCH ** 3) / 8, names: ["us pint"] },
+  { id: "imp pt", kind: "volume", factor: 0.00454609 / 8, names: ["imp pint", "imperial pint", "pint"] },
   { id: "cm³", kind: "volume", factor: 1e-6, names: ["cm³", "cm3", "cc", "ml"] },
   {
     id: "in³",
@@ -100,8 +104,20 @@ export const UNITS: readonly Unit[] = [
   { id: "lb/ft³", kind: "density", factor: POUND / (12 * INCH) ** 3, names: ["lb/ft³", "lb/ft3"] },
   { id: "km/h", kind: "speed", factor: 1 / 3.6, names: ["km/h", "kmh", "kph"] },
   { id: "mph", kind: "speed", factor: (63_360 * INCH) / 3600, names: ["mph"] },
-  { id: "°C", kind: "temperature", factor: 1, offset: 273.15, names: ["°c", "c", "celsius", "deg c"] },
-  { id: "°F", kind: "temperature", factor: 5 / 9, offset: 459.67, names: ["°f", "f", "fahrenheit", "deg f"] },
+  {
+    id: "°C",
+    kind: "temperature",
+    factor: 1,
+    offset: 273.15,
+    names: ["°c", "c", "celsius", "deg c", "degree c", "degrees c"],
+  },
+  {
+    id: "°F",
+    kind: "temperature",
+    factor: 5 / 9,
+    offset: 459.67,
+    names: ["°f", "f", "fahrenheit", "deg f", "degree f", "degrees f"],
+  },
 ];
 
 /** The unit a word names, singular or plural; undefined when it names none. */

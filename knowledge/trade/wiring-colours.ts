@@ -33,6 +33,15 @@ export function findWireColour(text: string): string | undefined {
   return found.toSorted((one, other) => one.at - other.at)[0]?.colour;
 }
 
+/** Every colour of one standard: "BS AU 7" or "DIN 72551". */
+export function readWireStandard(standard: string): readonly TradeReading[] {
+  return WIRING.filter((row) => row.standard === standard).map((row) => ({
+    reading: `${row.standard}: ${row.colour} is ${row.use === "EARTH" ? "earth" : row.use}`,
+    why: "the ground colour; a tracer names the branch",
+    basis: basisOf(row),
+  }));
+}
+
 /** What a wire colour is for, by every standard that has it. */
 export function readWireColour(colour: string): readonly TradeReading[] {
   return WIRING.filter((row) => row.colour === colour && !row.standard.includes("terminal")).map((row) => ({

@@ -1,8 +1,9 @@
-import { existsSync, mkdirSync, readdirSync, renameSync, writeFileSync } from "node:fs";
-import { createServer } from "node:net";
+import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, writeFileSync } from "node:fs";
+import { createServer, type Server } from "node:net";
 import { join } from "node:path";
 import { expect, test } from "vitest";
 import { mainProgram, newFolder, type Running, run, shrike, start } from "./program.ts";
+import { hasPseudoTerminal, screenOf } from "./screen.ts";
 
 async function addressOf(running: Running): Promise<string> {
   const lines = await running.lines(2);
@@ -56,7 +57,7 @@ test("it is not ready while its store is gone, and ready again when that is back
   await expect.poll(status, { timeout: 20_000 }).toBe(200);
   running.process.kill("SIGTERM");
   expect((await running.ended).status).toBe(0);
-}, 60_000);
+});
 
 test("every fault of the configuration is listed, without its value, and nothing starts", async () => {
   const environment = { PORT: "seventy", LOG_LEVEL: "secret-level" };
@@ -77,14 +78,40 @@ test("a broken handbook never starts serving: its problems are printed", async (
   expect(existsSync(join(folder, "data"))).toBe(false);
 });
 
-test("a port in use ends it with one clear line", async () => {
+function takenPort(): Promise<{ readonly server: Server; readonly port: number }> {
   const server = createServer();
-  const port = await new Promise<number>((resolve) => {
+  return new Promise((resolve) => {
     server.listen(0, "127.0.0.1", () => {
       const address = server.address();
-      resolve(typeof address === "object" && address !== null ? address.port : 0);
+      resolve({ server, port: typeof address === "object" && address !== null ? address.port : 0 });
     });
   });
+}
+
+test.skipIf(!hasPseudoTerminal)(
+  "at a terminal it talks, mentions a port in use, keeps the conversation and logs into a file",
+  async () => {
+    const folder = newFolder();
+    const { server, port } = await takenPort();
+    const environment = { PORT: `${port}` };
+    const { text, status } = await screenOf([mainProgram], ["which rear spoiler is this?\r"], {
+      folder,
+      environment,
+    });
+    server.close();
+    expect(status).toBe(0);
+    expect(text).toContain("is in use by another program");
+    expect(text).toContain("going on without it");
+    expect(text).not.toContain('"level"');
+    const data = (name: string) => readFileSync(join(folder, "data", name), "utf8");
+    expect(JSON.parse(data("conversations.jsonl")).conversation).toBe("terminal");
+    expect(JSON.parse(data("witness-mark.log"))).toMatchObject({ platform: "terminal" });
+    expect(data("witness-mark.log")).not.toContain("which rear spoiler");
+  },
+);
+
+test("a port in use ends it with one clear line", async () => {
+  const { server, port } = await takenPort();
   const { status, out, err } = await run(mainProgram, [], "", {
     environment: { PORT: `${port}`, LOG_LEVEL: "warn" },
   });

@@ -4,6 +4,10 @@ import { mkdtempSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
+import { vi } from "vitest";
+
+// A process takes its time to start on a busy machine, and some tests start six.
+vi.setConfig({ testTimeout: 60_000 });
 
 export const root: string = fileURLToPath(new URL("../../", import.meta.url));
 export const commandLine: string = join(root, "adapters/command-line/witness-mark.ts");

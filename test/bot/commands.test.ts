@@ -153,3 +153,80 @@ describe("prices", () => {
     expect(talk("rear spoiler", "how much is it worth?").text).toContain("I keep no prices");
   });
 });
+
+describe("the short words", () => {
+  test.each([
+    ["cases", "There is no case yet."],
+    ["photographs", "Name the part, and I list the photographs"],
+    ["fits", "Tell me first which part it is."],
+    ["sources", "Tell me first which part it is."],
+    ["hand over", "Tell me first which part it is."],
+    ["kinds", "Name the part, and I lay its kinds"],
+    ["compare", "Name the part, and I lay its kinds"],
+    ["facts", "You have told me nothing yet."],
+  ])("%s answers even before there is a part", (word, answer) => {
+    expect(talk(word).text).toContain(answer);
+  });
+
+  test("kinds lists every variant with where it comes from", () => {
+    const { reply } = talk("rear spoiler", "kinds");
+    const part = demoKnowledge().handbook.parts.find((one) => one.id === "rear-spoiler");
+    expect(blocksOf(reply, "table")[0]?.rows.map((row) => row[0])).toEqual(
+      part?.variants.map((variant) => variant.name),
+    );
+  });
+});
+
+describe("questions about the bot's own question", () => {
+  const about = ["car.built", "car.trim", "car.market", "car.model"] as const;
+
+  test.each(about)("why and how are answered for %s", (feature) => {
+    const { conversation } = talk("rear spoiler");
+    const asked = about.filter((one) => one !== feature);
+    const others = asked.map((one) => ({ answer: { feature: one, cannotTell: true } as const }));
+    const narrowed = talkOn(conversation, ...others, "what rear spoiler should my car have?");
+    if (narrowed.reply.summary.question?.feature !== feature) return;
+    expect(talkOn(narrowed.conversation, "why this?").text).not.toContain("Nothing is being asked");
+    expect(talkOn(narrowed.conversation, "how do I check?").text).toMatch(/build sheet|plate/);
+  });
+
+  test("for a unit", () => {
+    const { conversation } = talk("rear spoiler, width 118");
+    expect(talkOn(conversation, "why this?").text).toContain("without the right unit");
+    expect(talkOn(conversation, "how do I check?").text).toContain("scale you read it from");
+  });
+
+  test("for a second look", () => {
+    const { conversation } = talk("door mirror, moulded plastic housing", "casting mark B in a diamond");
+    expect(talkOn(conversation, "why this?").text).toContain("do not go together");
+  });
+
+  test("and when nothing is asked, that is said", () => {
+    const { conversation } = talk("rear spoiler, it flexes, moulding clock 9 in 83, smooth inside, q mark");
+    const done = talkOn(conversation, ...Array.from({ length: 20 }, () => "cannot tell"));
+    expect(done.reply.summary.question).toBeNull();
+    expect(talkOn(done.conversation, "why this?").text).toContain("Nothing is being asked");
+    expect(talkOn(done.conversation, "how do I check?").text).toContain("Nothing is being asked");
+  });
+});
+
+describe("withdrawing", () => {
+  test("without a name, of several facts, asks which and offers them", () => {
+    const { reply, text } = talk("rear spoiler, rough inside, square tips", "forget what I said");
+    expect(text).toContain("Say which one to withdraw:");
+    expect(blocksOf(reply, "choices")[0]?.choices.map((choice) => choice.label)).toEqual([
+      "inside finish",
+      "shape of the tips",
+    ]);
+  });
+
+  test("without a name takes the only fact", () => {
+    const { reply } = talk("rear spoiler, rough inside", "forget what I said");
+    expect(reply.summary.understood).toEqual([]);
+  });
+
+  test("of what was not told says so", () => {
+    expect(talk("rear spoiler, rough inside", "withdraw the width").text).toContain("You have not told me");
+    expect(talk("rear spoiler", "withdraw the width").text).toContain("nothing that could be withdrawn");
+  });
+});

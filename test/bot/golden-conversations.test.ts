@@ -10,14 +10,18 @@ const folder = join(import.meta.dirname, "../conversations");
 const files = readdirSync(folder).filter((name) => name.endsWith(".txt"));
 
 describe("conversations with the demo handbook", () => {
-  test.each(files)("%s reads as it was written", (name) => {
-    let conversation = emptyConversation;
-    const turns = parseGolden(readFileSync(join(folder, name), "utf8"));
-    expect(turns.length).toBeGreaterThan(0);
-    for (const { message, said, reply } of turns) {
-      const taken = step(demoKnowledge(), conversation, message, demoToday);
-      conversation = taken.conversation;
-      expect(`> ${said}\n${plainText(taken.reply)}`).toBe(`> ${said}\n${reply}`);
-    }
-  });
+  test.each(files)(
+    "%s reads as it was written",
+    (name) => {
+      let conversation = emptyConversation;
+      const turns = parseGolden(readFileSync(join(folder, name), "utf8"));
+      expect(turns.length).toBeGreaterThan(0);
+      for (const { message, said, reply } of turns) {
+        const taken = step(demoKnowledge(), conversation, message, demoToday);
+        conversation = taken.conversation;
+        expect(`> ${said}\n${plainText(taken.reply)}`).toBe(`> ${said}\n${reply}`);
+      }
+    },
+    60_000,
+  );
 });

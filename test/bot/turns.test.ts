@@ -115,7 +115,7 @@ describe("questions", () => {
   test("a size far from every kind is asked again, once", () => {
     const asked = talk("rear spoiler, 600 mm wide");
     expect(asked.reply.summary.question?.feature).toBe("width");
-    expect(asked.text).toContain("Where was it measured");
+    expect(asked.text).toContain("say from which edge to which");
     const again = talkOn(asked.conversation, "600 mm");
     expect(again.reply.summary.question?.feature).not.toBe("width");
   });
@@ -135,6 +135,34 @@ describe("questions", () => {
     expect(blocksOf(reply, "cautions")[0]?.lines.at(-1)).toContain("licensed practice");
     const kinds = reply.blocks.map((block) => block.kind);
     expect(kinds.indexOf("cautions")).toBeLessThan(kinds.indexOf("text"));
+  });
+});
+
+/** Answers every question until none is left: a second look confirms what was told, anything else cannot be told. */
+function untilDone(said: string) {
+  let { conversation, reply, text } = talk(said);
+  for (let turn = 0; turn < 40 && reply.summary.question !== null; turn += 1) {
+    const { feature } = reply.summary.question;
+    const told = reply.summary.understood.find((fact) => fact.feature === feature);
+    const again = told?.state === undefined ? "cannot tell" : { answer: { feature, state: told.state } };
+    ({ conversation, reply, text } = talkOn(conversation, again));
+  }
+  return { reply, text };
+}
+
+describe("the answer", () => {
+  test("keeps a contradiction named that a second look did not resolve", () => {
+    const { reply, text } = untilDone(
+      "rear spoiler, six screws, square tips, rough inside, no drain notches, black gel coat, Q mark",
+    );
+    expect(reply.summary.done).toBe(true);
+    expect(text).toContain("though you looked twice: moulder's mark (Q with a part number)");
+  });
+
+  test("of what a car should have names no one kind while none reaches a half", () => {
+    const { text } = untilDone("what front wing should my car have?");
+    expect(text).toContain("it cannot be told which");
+    expect(text).toContain("The build date would tell more.");
   });
 });
 
@@ -238,5 +266,86 @@ describe("manners", () => {
     const after = talkOn(done.conversation, "ground edge");
     expect(blocksOf(after.reply, "evidence")).toEqual([]);
     expect(after.text).toMatch(/does not change the answer|The answer stays/);
+  });
+});
+
+describe("the car", () => {
+  test("history, trim and market are kept and shown in words", () => {
+    const { reply } = talk("rear spoiler, Shrike S, home market, one owner, 1981 model");
+    expect(reply.summary.car).toMatchObject({
+      trim: "Shrike S",
+      market: "Home market",
+      history: "one owner",
+    });
+  });
+
+  test("a loose part wanted for a dated car is judged against that car", () => {
+    const { reply } = talk(
+      "bought a rear spoiler at a swap meet, rough inside, square tips",
+      "is it right for my car? built June 1978",
+    );
+    expect(reply.summary.goal).toBe("right-for-car");
+    expect(reply.summary.verdict?.class).not.toBe("as-built");
+  });
+
+  test("a bare date that no question asked for is taken as the car's", () => {
+    expect(talk("rear spoiler, rough inside", "march 1979").reply.summary.car).toEqual({
+      built: "March 1979",
+    });
+  });
+
+  test("a trim is answered by its letter", () => {
+    const { conversation } = talk("what door mirror should my car have?", "2 november 1981", "home market");
+    expect(inHand(conversation)?.facts.open?.feature).toBe("car.trim");
+    const { reply } = talkOn(conversation, "S");
+    expect(reply.summary.car).toMatchObject({ trim: "Shrike S" });
+  });
+
+  test("who says what it has after what it should have gets the two compared", () => {
+    const { reply, text } = talk(
+      "what rear spoiler should my Shrike S have? built august 1980, home market",
+      "mine has six screws",
+    );
+    expect(reply.summary.goal).toBe("right-for-car");
+    expect(text).toContain("whether that is right for the car");
+  });
+
+  test("a goal beside the words counts as said", () => {
+    const { reply } = talk({ text: "rear spoiler, rough inside", goal: "genuine" });
+    expect(reply.summary.goal).toBe("genuine");
+  });
+});
+
+describe("what was not taken", () => {
+  test("a question about a feature is no fact, and that is said", () => {
+    const { reply, text } = talk("rear spoiler", "is it smooth?");
+    expect(reply.summary.understood).toEqual([]);
+    expect(text).toContain("I read that as a question");
+  });
+
+  test("another's car is left aside in one remark, however much is told of it", () => {
+    const { text } = talk("rear spoiler", "my mate's has a smooth inside and his has four studs");
+    expect(text.match(/another car/g)).toHaveLength(1);
+  });
+
+  test("a density told counts, with doubt", () => {
+    const { conversation } = talk("rear spoiler", "it weighs 1070 g dry and 70 g in water");
+    const flex = inHand(conversation)?.facts.reports.find((report) => report.feature === "flex");
+    expect(flex?.value).toEqual({ kind: "weighed-states", weights: { gives: 1, "thin-plastic": 1 } });
+    expect(flex?.certainty).toBeLessThan(1);
+  });
+
+  test("a fact that turns the answer brings the whole answer again", () => {
+    const { conversation, reply } = talk(
+      "rear spoiler, it flexes, smooth inside, Q mark, built 1983, Shrike S, home market",
+      ...Array.from({ length: 12 }, () => "cannot tell"),
+    );
+    expect(reply.summary.done).toBe(true);
+    const turned = talkOn(
+      conversation,
+      "withdraw the feel of the trailing edge",
+      "stiff, rough inside, no mark",
+    );
+    expect(turned.reply.summary.verdict?.class).not.toBe(reply.summary.verdict?.class);
   });
 });

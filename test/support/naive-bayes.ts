@@ -8,7 +8,7 @@ export interface NaiveBayes {
   readonly tables: ReadonlyMap<string, AnswerTable>;
 }
 
-export interface Counting {
+interface Counting {
   readonly classColumn: string;
   /** Added to every count of a level. */
   readonly alpha: number;

@@ -75,11 +75,13 @@ function match<Noted, Said>(
   nameSaid: (said: Said) => string,
 ): { hits: number; missed: readonly string[]; invented: readonly string[] } {
   const left = [...said];
+  const used: Said[] = [];
   const missed: string[] = [];
   for (const fact of noted) {
     const at = left.findIndex((finding) => hits(fact, finding));
-    if (at < 0) missed.push(nameNoted(fact));
-    else left.splice(at, 1);
+    if (at >= 0) used.push(...left.splice(at, 1));
+    // "Neither leather nor foam" is noted twice and read as one finding.
+    else if (!used.some((finding) => hits(fact, finding))) missed.push(nameNoted(fact));
   }
   return { hits: noted.length - missed.length, missed, invented: left.map(nameSaid) };
 }
@@ -103,20 +105,63 @@ function excludes(value: ReportValue, state: string): boolean {
   return value.kind === "state" && value.state !== state;
 }
 
+/** Units as an annotator may write them. */
+const unitNames: readonly (readonly [RegExp, string])[] = [
+  [/^(?:mm|mil|millimet)/, "mm"],
+  [/^(?:cm|centimet)/, "cm"],
+  [/^(?:in|"|''|inch)/, "in"],
+  [/^(?:kg|kilo)/, "kg"],
+  [/^(?:g|gram)/, "g"],
+  [/^(?:lb|pound)/, "lb"],
+  [/^(?:oz|ounce)/, "oz"],
+];
+
+const millimetresOrGrams: Readonly<Record<string, number>> = {
+  mm: 1,
+  cm: 10,
+  in: 25.4,
+  g: 1,
+  kg: 1000,
+  lb: 453.59237,
+  oz: 28.349523125,
+};
+
+/** "46 3/8\"", "15,2 cm", "10 lb 2 oz", "1180": the sum of its pieces in millimetres or grams; no unit leaves the number. */
+function sizeOf(written: string): { size: number; unit: string | undefined } {
+  let size = 0;
+  let unit: string | undefined;
+  const piece = /(\d+(?:[.,]\d+)?)(?:(?: and| &)?[ -](\d+)\/(\d+))?(?:\/(\d+))? ?([a-z"']*)/gi;
+  for (const [, whole = "0", above = "0", below = "1", under = "1", name = ""] of written.matchAll(piece)) {
+    const plain = /^\d{1,3},\d{3}$/.test(whole) ? whole.replace(",", "") : whole.replace(",", ".");
+    const value = Number(plain) / Number(under) + Number(above) / Number(below);
+    const isFeet = /^(?:ft|feet|foot|'$)/i.test(name);
+    const found = isFeet ? "in" : unitNames.find(([form]) => form.test(name.toLowerCase()))?.[1];
+    const isBareInches = found === undefined && unit === "in";
+    unit ??= found;
+    const factor = isBareInches ? 25.4 : (millimetresOrGrams[found ?? ""] ?? 1);
+    size += value * factor * (isFeet ? 12 : 1);
+  }
+  return { size, unit };
+}
+
 function measures(value: ReportValue, reading: string): boolean {
-  const [number = "", unit] = reading.trim().split(/\s+/);
   if (value.kind !== "measurement") return false;
-  const isUnit = unit === undefined ? value.unit === null : value.unit === unit;
-  return isUnit && Math.abs(value.value - Number(number)) <= 0.005 * Number(number);
+  const noted = sizeOf(reading);
+  if ((noted.unit === undefined) !== (value.unit === null)) return false;
+  const said = value.value * (value.unit === null ? 1 : (millimetresOrGrams[value.unit] ?? 1));
+  return Math.abs(said - noted.size) <= 0.005 * noted.size;
 }
 
 function dates(value: ReportValue, written: string): boolean {
   const noted = intervalIn(written);
   if (value.kind !== "date" || noted === undefined) return false;
-  return (
-    value.readings.length > 0 &&
-    value.readings.some(({ interval }) => intersect(interval, noted) !== undefined)
-  );
+  return value.readings.some(({ interval }) => liesOn(interval, noted));
+}
+
+/** Whether at least half of what was read lies in what was noted: a wide guess does not count as a hit. */
+function liesOn(read: Interval, noted: Interval): boolean {
+  const shared = intersect(read, noted);
+  return shared !== undefined && shared.to - shared.from >= (read.to - read.from) / 2 - 1e-9;
 }
 
 /** "1981-11-02", "1980/1981" and "1979-10..1980-02" (both ends included). */

@@ -1,7 +1,7 @@
 /** Handbooks written in code, so that a test of the arithmetic does not hang on the reading of YAML. */
 
 import type { z } from "zod";
-import { type Feature, type Handbook, PartKind, type Variant } from "../../knowledge/handbook/schema.ts";
+import { type Handbook, PartKind, type Variant } from "../../knowledge/handbook/schema.ts";
 
 type Written<T extends z.ZodType> = z.input<T>;
 type WrittenPart = Written<typeof PartKind>;
@@ -57,7 +57,7 @@ export function variant(
   return { id, name: id, summary: `The ${id} version.`, ...rest };
 }
 
-export interface SmallHandbook {
+interface SmallHandbook {
   readonly features: readonly WrittenFeature[];
   readonly variants: readonly WrittenVariant[];
   readonly rest?: Partial<WrittenPart>;
@@ -96,8 +96,4 @@ export function smallHandbook(written: SmallHandbook): Handbook {
     parts: [part],
     drawings: new Map(),
   };
-}
-
-export function featureOf(handbook: Handbook, id: string): Feature | undefined {
-  return handbook.parts[0]?.features.find((feature) => feature.id === id);
 }

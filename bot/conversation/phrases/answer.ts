@@ -5,8 +5,8 @@ import { capitalised, listed, numberInWords, sentence, withThe } from "./grammar
 export const answerLine = (probability: string, name: string) => `${capitalised(probability)}: ${name}.`;
 export const whichItIs = (name: string, probability: string) =>
   `Which one: ${withThe(name)}, ${probability}.`;
-export const forIt = "For it";
-export const againstIt = "Against it";
+/** Heads the facts of one side where the balance cannot be drawn. */
+export const speaksFor = (name: string) => `Speaks for ${name}:`;
 export const saysNothingEitherWay = (facts: readonly string[], more: number) =>
   `Says little either way: ${listed(more > 0 ? [...facts, `${numberInWords(more)} more`] : facts)}.`;
 
@@ -26,6 +26,8 @@ export const stillSo = (was: string | undefined) =>
 // For your car
 export const carNotTold = (variant: string, periods: string) =>
   `For your car: you have not told me its build date. ${sentence(`${withThe(variant)} belongs to cars built ${periods}`)}`;
+export const carNotKnown = (variant: string, periods: string) =>
+  `For your car: its build date is not known. ${sentence(`${withThe(variant)} belongs to cars built ${periods}`)}`;
 export const carNotToldAndNeverFitted = (variant: string) =>
   `For your car: the works never fitted ${withThe(variant)}.`;
 export const carShouldHave = (date: string, shares: readonly string[]) =>
@@ -36,6 +38,8 @@ export const loosePart = "It is a loose part, so no car speaks for or against it
 // What should it have
 export const shouldHave = (name: string, probability: string) =>
   `As built: ${withThe(name)}, ${probability}.`;
+export const shouldHaveOpen = (name: string, probability: string, isDated: boolean) =>
+  `As built it cannot be told which; likeliest is ${withThe(name)}, ${probability}.${isDated ? "" : " The build date would tell more."}`;
 export const asBuiltHead = ["kind", "how likely", "when", "sources"] as const;
 export const inChangeover = (date: string, one: string, other: string) =>
   `${capitalised(date)} lies in the time when both were fitted, ${withThe(one)} and ${withThe(other)}.`;

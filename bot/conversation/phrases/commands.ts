@@ -31,13 +31,13 @@ export const nothingToStartOver = "Nothing has been said in this case yet.";
 export const withdrawn = (fact: string) => `Withdrawn: ${fact}.`;
 export const nothingToWithdraw = "You have told me nothing that could be withdrawn.";
 export const notToldThat = (feature: string) => `You have not told me the ${feature}.`;
-export const withdrawWhich = "Which one shall I withdraw?";
+export const withdrawWhich = "Say which one to withdraw:";
 export const withdrawSay = (feature: string) => `withdraw the ${feature}`;
 export const takenAsCannotTell = (feature: string) =>
   `${capitalised(feature)}: cannot tell. I will not ask again.`;
 export const cannotTellPart =
   "Then say where on the car it sits and what it is for; a photograph lets somebody else name it.";
-export const cannotTellWhat = "Nothing is being asked at the moment.";
+export const cannotTellWhat = "All right; tell me when you have looked.";
 export const yesOrNoToWhat = "I asked nothing that yes or no would answer. The choices are below.";
 
 // What do you know so far?
@@ -75,7 +75,7 @@ export const photographWhen = (line: string, condition: string) => `${line} (if 
 export const photographsWhole = "the whole part from both sides, and one of where it sits";
 export const noPhotographs = (part: string) =>
   `Nothing that is still open about the ${part} shows in a photograph.`;
-export const photographsNeedPart = "Photographs of which part?";
+export const photographsNeedPart = "Name the part, and I list the photographs to ask for.";
 
 // Where do I go from here
 export const whereLead = "What would tell most for its effort:";

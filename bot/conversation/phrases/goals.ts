@@ -13,7 +13,7 @@ export const notInHandbookWords = "something not in the handbook";
 
 /** Our own class for the sum of "as built" and "right kind, replaced". */
 export const kindItWasBuiltWithClass = "kind-it-was-built-with";
-export const kindItWasBuiltWithWords = "the kind the car was built with";
+const kindItWasBuiltWithWords = "the kind the car was built with";
 
 const classWords: Readonly<Record<string, string>> = {
   [kindItWasBuiltWithClass]: kindItWasBuiltWithWords,

@@ -37,11 +37,6 @@ export function quoted(words: string, longest = 60): string {
   return `“${flat.length > longest ? `${flat.slice(0, longest - 1).trimEnd()}…` : flat}”`;
 }
 
-/** A name as it stands inside a sentence: a plain word loses its capital, an initialism keeps it. */
-export function withinSentence(name: string): string {
-  return /^[A-Z][a-z]/.test(name) ? name.slice(0, 1).toLowerCase() + name.slice(1) : name;
-}
-
 /** "the first-type mirror"; a name that brings its own article keeps it. */
 export function withThe(name: string): string {
   return /^(the|a|an) /i.test(name) ? name : `the ${name}`;

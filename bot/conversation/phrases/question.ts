@@ -18,7 +18,8 @@ export const whichMarket = "Which market was the car built for?";
 
 export const inUnit = (question: string, unit: string) => `${question} (in ${unit}, or name your unit)`;
 export const lookAgain = (question: string) => `Please look again: ${question}`;
-export const theOpenQuestion = (question: string) => `Still open: ${question}`;
+export const measuredWhere = (question: string) =>
+  `Please measure again, and say from which edge to which: ${question}`;
 
 /** "You wrote 420 mm. That would be 42 cm; did you mean 420 cm?" has the reading as said and as meant. */
 export const isItThisUnit = (said: string, meant: string) => `You wrote ${said}. Did you mean ${meant}?`;
@@ -29,6 +30,9 @@ export const no: Choice = { id: "no", label: "no", say: "no" };
 export const readingDropped = (said: string) =>
   `Then I leave ${said} aside. Give it again with its unit, such as 420 mm or 42 cm.`;
 export const unitKept = (reading: string) => `Good: ${reading}.`;
+
+/** Offered beside the question to somebody who cannot look. */
+export const outOfReach = "out of reach: what to photograph";
 
 // Why this question?
 export const whySeparates = (names: readonly string[]) =>

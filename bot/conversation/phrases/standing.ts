@@ -5,18 +5,16 @@ export const standingLead = "Where it stands";
 export const nothingSeenYet = "Before anything is looked at";
 export const asBuiltLead = "What the works fitted";
 
-export const restsOnCar = "This rests on your car's date, not on what you saw.";
+export const restsOnDate = "This rests on your car's date, not on what you saw.";
+export const restsOnCar = "This rests on what you told me of the car, not on what you saw.";
 export const restsOnCommonness =
   "So far this is only how common each kind is; nothing you told me moves it yet.";
-export const saysLittle = (facts: readonly string[]) =>
-  `Between the first two this says little: ${listed(facts)}.`;
+export const saysLittle = (facts: readonly string[]) => `That says little here: ${listed(facts)}.`;
 export const mayBeUnknown = (probability: string) =>
   `That it is something not in the handbook: ${probability}.`;
 export const noVerdictYet = (one: string, other: string, features: readonly string[]) =>
   features.length === 0
-    ? `No verdict: it lies between ${withThe(one)} and ${withThe(other)}, and nothing that I may still ask tells them apart.`
-    : `No verdict: it lies between ${withThe(one)} and ${withThe(other)}. What tells them apart: ${listed(features)}.`;
+    ? `No verdict: nearest are ${withThe(one)} and ${withThe(other)}, and nothing that I may still ask tells them apart.`
+    : `No verdict: nearest are ${withThe(one)} and ${withThe(other)}. What tells them apart: ${listed(features)}.`;
 export const closestKind = (name: string, probability: string) => `Closest kind: ${name}, ${probability}.`;
-export const builtWithKind = (probability: string) =>
-  `It is the kind the car was built with: ${probability}.`;
 export const stillTheOne = (probability: string) => `That it is still the one it left with: ${probability}.`;

@@ -8,4 +8,3 @@ export const tradeReadingLine = (reading: string, why: string, basis: string) =>
 export const markLabel = "mark";
 export const markTooYoung = (words: string, built: string) =>
   `${sentence(words)} The car was built ${built}, so the part that carries it came later.`;
-export const ifOnYourPart = "If that mark is on your part, tell me so, and it counts.";

@@ -7,10 +7,13 @@ export const pullsAlone = (fact: string) =>
   `One thing does not go with the rest: ${fact}. It may have been misread.`;
 export const sameTwice = (fact: string) => `You have looked twice, so I take it as it is: ${fact}.`;
 
+export const stillApart = (facts: readonly string[]) =>
+  `Does not go with the rest, though you looked twice: ${listed(facts)}.`;
+
 export const farFromAll = (reading: string, from: string, to: string) =>
-  `${reading} lies far from every kind in the handbook (${from} to ${to}). Where was it measured, from which edge to which?`;
+  `${reading} lies far from every kind in the handbook (${from} to ${to}); it may have been measured somewhere else.`;
 export const farFromEverything = (reading: string) =>
-  `${reading} lies far from every kind in the handbook. Where was it measured, from which edge to which?`;
+  `${reading} lies far from every kind in the handbook; it may have been measured somewhere else.`;
 
 export const dateAfter = (earlier: string, later: string) =>
   `${earlier} comes after ${later}; it has to come before. One of the two is misread, or the part came later than the car.`;
@@ -22,6 +25,7 @@ export const datedMark = (feature: string, date: string) => `the ${feature} (${d
 export const nothingFits = (part: string, variants: number, best: string) =>
   `What you describe fits none of the ${numberInWords(variants)} kinds of ${part} in the handbook well (best: ${best}).`;
 export const oddOnesOut = (facts: readonly string[]) =>
-  facts.length === 1 ? `The odd one out is: ${facts[0]}.` : `The odd ones out are: ${listed(facts)}.`;
-export const photographTheOddOne =
-  "Please photograph that and any mark. “Ask a keeper” writes your notes up for somebody who may know it.";
+  facts.length === 1
+    ? `The odd one out is ${facts[0]}. Please photograph it and any mark.`
+    : `The odd ones out are ${listed(facts)}. Please photograph them and any mark.`;
+export const writtenUp = "“Ask a keeper” writes your notes up for somebody who may know it.";

@@ -1,5 +1,5 @@
 /** What is said about the words just read: taken, taken with doubt, left aside, not understood. */
-import { capitalised, quoted } from "./grammar.ts";
+import { capitalised, listed, quoted } from "./grammar.ts";
 
 export const understoodLead = "I read";
 
@@ -40,25 +40,34 @@ export const cannotTellValue = "cannot tell";
 /** Beside a value that took the place of an earlier one by the same person. */
 export const replacedEarlier = (earlier: string) => `before: ${earlier}`;
 
-export const hearsayLeftAside = (words: string) =>
-  `${quoted(words)} I leave aside: it is what somebody says, not what you saw.`;
+/** At most this many of somebody's words come back in one remark. */
+const mostQuoted = 3;
+const allQuoted = (words: readonly string[]) => {
+  const shown = words.slice(0, mostQuoted).map((one) => quoted(one));
+  return listed(words.length > mostQuoted ? [...shown, "the rest"] : shown);
+};
+
+export const hearsayLeftAside = (words: readonly string[]) =>
+  `${allQuoted(words)} I leave aside: it is what somebody says, not what you saw.`;
 export const namedVariantLeftAside = (words: string, who: "another" | "you") =>
   who === "another"
     ? `${quoted(words)} is what somebody calls it; I leave that aside, it is not something you saw.`
     : `${quoted(words)} is what you take it for; I keep to what can be seen.`;
 export const questionLeftAside =
   "I read that as a question. What you see on the part counts; say it, and I take it.";
-export const anotherCarLeftAside = (words: string) =>
-  `${quoted(words)} is about another car, so it does not count here.`;
-export const severalReadingsLeftAside = (words: string) =>
-  `${quoted(words)} can be read in more than one way, so I took none of it.`;
+export const anotherCarLeftAside = (words: readonly string[]) =>
+  `${allQuoted(words)} I leave aside: it is about another car.`;
+export const severalReadingsLeftAside = (words: readonly string[]) =>
+  `${allQuoted(words)} can be read in more than one way, so I took none of it.`;
 export const notYourCar = "What you say of the car I leave aside: this case is about somebody else's.";
 export const serialMasked = "I keep the chassis number only masked.";
 
-export const didYouMean = (words: string, meant: string) => `${quoted(words)}: did you mean ${meant}?`;
-export const yesMeant = (meant: string) => `yes, ${meant}`;
+export const didYouMean = (words: string, meant: string) =>
+  `${quoted(words)} I do not know; the nearest word I have is ${meant}.`;
 
 export const goalChanged = (goal: string) => `You want to know ${goal}.`;
+
+export const comparedWithTheCar = "You tell me what it has, so I check whether that is right for the car.";
 
 export const notUnderstood = "I did not understand that.";
 export const nothingSaid = "There was nothing to read in that message.";

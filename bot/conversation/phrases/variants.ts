@@ -1,4 +1,5 @@
 /** Words about variants: where they come from, when, and how two of them are laid side by side. */
+import { capitalised, numberInWords, withThe } from "./grammar.ts";
 
 const origins: Readonly<Record<string, string>> = {
   production: "fitted at the works",
@@ -19,16 +20,24 @@ export const soldWords = (times: string) => `sold ${times}`;
 export const compareCaption = (names: string) => `${names}, side by side`;
 export const originRow = "comes from";
 export const materialRow = "material";
-export const mountingRow = "mounting";
 export const toldApartLead = "What tells them apart, best first for the effort:";
-export const toldApartLine = (feature: string, check: string, effort: string, sources: string) =>
-  [`${feature} (${effort}): ${check}`, sources].filter((piece) => piece !== "").join(" ");
+export const toldApartLine = (
+  feature: string,
+  differences: readonly string[],
+  effort: string,
+  check: string,
+  sources: string,
+) => {
+  const apart = differences.length === 0 ? feature : `${feature}: ${differences.join(" / ")}`;
+  return [`${apart} (${effort}). ${check}`, sources].filter((piece) => piece !== "").join(" ");
+};
 export const nothingTellsApart = "Nothing in the handbook tells these apart.";
-export const compareWhich = "Which two shall I compare?";
-export const compareNeedsPart = "Which part is that about? Then I can lay its kinds side by side.";
-export const oneOnlyNamed = (name: string) => `I know ${name}; which other one shall I lay beside it?`;
+export const compareWhich = "Name the two that I shall compare:";
+export const compareNeedsPart = "Name the part, and I lay its kinds side by side.";
+export const oneOnlyNamed = (name: string) => `Name the other one to lay beside ${withThe(name)}:`;
 
-export const kindsCaption = (part: string, count: number) => `${part}: the ${count} kinds in the handbook`;
+export const kindsCaption = (part: string, count: number) =>
+  `${capitalised(part)}: the ${numberInWords(count)} kinds in the handbook`;
 export const kindsHead = ["kind", "comes from", "what it is"] as const;
 
 // What fits

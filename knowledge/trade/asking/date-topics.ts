@@ -1,6 +1,6 @@
 // Questions about dates on parts: tyre numbers, dots on glass, clocks, codes of figures, weeks.
 import { formatInterval } from "../../calendar/date-text.ts";
-import { type Interval, monthStart } from "../../calendar/interval.ts";
+import { type Interval, monthInterval, monthStart } from "../../calendar/interval.ts";
 import type { DateMarkForm, DateMarkReading } from "../date-marks/date-mark-reading.ts";
 import { decodeDateMark } from "../decode-date-mark.ts";
 import { LETTER_DOTS_REMARK } from "../glazing-mark.ts";
@@ -20,15 +20,26 @@ export interface SpottedDateMark {
 export function spotTyreDate(text: string): SpottedDateMark | undefined {
   const isTyre = /\bt[yi]res?\b|sidewall|\btin\b/i.test(text);
   const isElsewhere = /\bglass\b|windscreen|windshield|window|\blamps?\b|\blens\b|\bfluid\b/i.test(text);
-  const start = /\bDOT\b/.exec(text)?.index;
+  const isDotDate = /\bdot (?:codes?|dates?|numbers?)\b|\bdot\b[^a-z\d]{0,8}\d{3,4}\b/i.test(text);
+  const start = (isTyre || isDotDate ? /\bDOT\b/i : /\bDOT\b/).exec(text)?.index;
   if (isElsewhere || (start === undefined && !isTyre)) return undefined;
   const tail =
     start === undefined
-      ? (/\b(?:code|number|date|stamp(?:ed)?|ends? (?:in|with))\b[^.?!]{0,40}/i.exec(text)?.[0] ?? "")
+      ? (/\b(?:code|number|date|stamp(?:ed)?|ends(?: in| with)?)\b[^.?!]{0,40}/i.exec(text)?.[0] ?? "")
       : text.slice(start, start + 60);
   const piece = /^[^?!;,]*/.exec(tail)?.[0] ?? "";
-  const groups = [...piece.matchAll(/(?<![A-Za-z\d/.,])\d{3,4}(?![A-Za-z\d/]|[.,]\d)/g)];
-  const last = groups.at(-1)?.[0];
+  const groups = [
+    ...piece.matchAll(
+      /(?<![A-Za-z\d/.,]|\b(?:after|before|since|until|by|year) )\d{3,4}(?![A-Za-z\d/]|[.,]\d| ?(?:mm|cm|kg|km|psi|inch|miles)\b)/g,
+    ),
+  ];
+  // "The tyre says 2315" counts with four figures that are no year, so that a size or "in 2019" is not a date code.
+  const loose =
+    /\b(?:says|reads|dated|marked) (\d{4})\b|\b(\d{4}) on (?:a|the|my) t[yi]re/i
+      .exec(text)
+      ?.slice(1)
+      .find(Boolean) ?? "";
+  const last = groups.at(-1)?.[0] ?? (/^(?!19|20)\d{4}$/.test(loose) ? loose : undefined);
   const hasTriangle = /triangle|[△▲▵]/i.test(text.slice(0, 300)) && !/no (?:small )?triangle/i.test(text);
   return last === undefined ? undefined : { mark: `DOT ${last}${hasTriangle ? " △" : ""}`, form: "tyre" };
 }
@@ -48,7 +59,7 @@ export function spotGlassDots(text: string): SpottedDateMark | undefined {
   if (single !== null) return { mark: single[0], form: "glass-dots" };
   const count = "(?:[1-6]|one|two|three|four|five|six)";
   const words = new RegExp(
-    `\\b${count} dots? (?:before|then|left of|in front of) (?:the |a )?\\d{1,2}\\b|\\b\\d{1,2},? (?:and |with |has )?${count} dots? ?(?:before|after|in front|left|right|behind)?(?: it)?\\b`,
+    `\\b${count} dots? (?:before|then|left of|in front of|after) (?:the |an? )?\\d{1,2}\\b|\\b\\d{1,2},? (?:and |with |has )?${count} dots? ?(?:before|after|in front|left|right|behind)?(?: it)?\\b`,
     "i",
   ).exec(text);
   return words === null ? undefined : { mark: words[0].trim(), form: "glass-dots" };
@@ -64,9 +75,12 @@ function spotOther(text: string): SpottedDateMark | undefined {
   const found = patterns.map((pattern) => pattern.exec(text)?.[0]).find((mark) => mark !== undefined);
   if (found !== undefined) return { mark: found.replace(/ in (?=\d)/, " "), form: undefined };
   const code =
-    /\b(?:code|stamp|stamped|date|dated|mark|marked|cast)(?: mark| code| stamp)?(?: is| of| reads| says|:)? "?((?:[A-M]|[IVX]{1,4})?[ /]?\d{1,4}(?:[/.-]\d{1,4}){0,2})(?![\w/])/i.exec(
+    /\b(?:code|stamp|julian(?: date)?|stamped|date|dated|mark|marked|cast)(?: mark| code| stamp)?(?: is| of| reads| says|:)? "?((?:[A-M]|[IVX]{1,4})?[ /]?\d{1,4}(?:[/.-]\d{1,4}){0,2})(?![\w/])/i.exec(
       text,
     );
+  const asked =
+    /\bwhat does "?(\d{4}|\d{3,4} \d)"? mean(?! (?:on|on a|on my) (?:t[yi]re|glass|bolt|lens))/i.exec(text);
+  if (asked?.[1] !== undefined) return { mark: asked[1], form: undefined };
   return code?.[1] === undefined ? undefined : { mark: code[1].trim(), form: undefined };
 }
 
@@ -89,9 +103,23 @@ function groupReadings(readings: readonly DateMarkReading[]): readonly TradeRead
   });
 }
 
+/** Says why four figures that look like month and year ("1299") are week and year. */
+function monthTrap(mark: string): readonly TradeReading[] {
+  const [, week, year] = /\b(\d\d)(\d\d)\b/.exec(mark) ?? [];
+  if (week === undefined || year === undefined || Number(week) < 1 || Number(week) > 12) return [];
+  const fullYear = Number(year) + (Number(year) >= 71 ? 1900 : 2000);
+  return [
+    {
+      reading: `week ${Number(week)} of ${fullYear}, not ${formatInterval(monthInterval(fullYear, Number(week)))}: the figures are week and year, never month and year`,
+      why: "weeks run to 53, so 2501 and 1299 are written by one rule; pages that read a month are wrong",
+      basis: "49 CFR 574",
+    },
+  ];
+}
+
 /** "tyre says DOT … 318, how old". A tyre may be younger than the car: every year since 1971 is kept. */
 export const tyreDateTopic: TopicReader = (question) => {
-  const asks = /how old|what (?:year|date)|when|date|\bage\b|mean|\bcode\b|decode/;
+  const asks = /how old|\byear\b|when|date|\bage\b|mean|\bcode\b|decode|\bdot\b|\bends\b|\b\d{4}\b/;
   if (!question.isAsking || !question.mayBeAnswered || !asks.test(question.lower)) return undefined;
   const spotted = spotTyreDate(question.text);
   if (spotted === undefined) return undefined;
@@ -102,7 +130,7 @@ export const tyreDateTopic: TopicReader = (question) => {
     today,
   });
   const none: TradeReading = {
-    reading: "no date: the figures are week and year, and no year has such a week",
+    reading: "no date: the figures are week and year, and that year has no such week",
     why: "weeks run to 53 at most; pages that read month and year are wrong",
     basis: "49 CFR 574",
   };
@@ -117,7 +145,10 @@ export const tyreDateTopic: TopicReader = (question) => {
     : [];
   return topicAnswer(
     "tyre date",
-    [...(readings.length === 0 ? [none] : groupReadings(readings)), ...retread],
+    [
+      ...(readings.length === 0 ? [none] : [...groupReadings(readings), ...monthTrap(spotted.mark)]),
+      ...retread,
+    ],
     {
       cannotSay:
         "It dates the tyre, never the car; with three figures the decade stays open unless a triangle or the pattern tells.",

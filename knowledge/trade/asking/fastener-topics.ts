@@ -1,8 +1,11 @@
 // Questions about threads, bolt heads and spanners.
-import { readHeadFigures, readHeadLines, readOldHeadMark } from "../bolt-head.ts";
+import { readHeadFigures, readHeadLines, readInchGrade, readOldHeadMark } from "../bolt-head.ts";
 import { NUMBER, parsePlainNumber } from "../plain-numbers.ts";
 import {
+  seriesNamed,
+  spannersOfThread,
   spannersOfWidth,
+  type ThreadCandidate,
   type ThreadMeasure,
   threadsNamed,
   threadsOfMeasure,
@@ -19,6 +22,9 @@ function pitchOf(lower: string): number | undefined {
     /(\d{1,2}(?:\.\d)?) ?(?:tpi|threads? (?:per|to the|an) inch)/.exec(lower)?.[1] ?? "",
   );
   if (perInch !== undefined && perInch > 0) return INCH / perInch;
+  const joined = /(?:\d\/\d{1,2}|#?\b1?\d)[ -](\d{2})\b(?! ?mm)/.exec(lower)?.[1];
+  if (joined !== undefined && /\d\/\d{1,2} \d|\d-\d/.test(lower) && Number(joined) >= 8)
+    return INCH / Number(joined);
   const named = /\bpitch(?: of| is|:)? (\d(?:[.,]\d{1,3})?)|(\d[.,]\d{1,3}) ?(?:mm )?pitch/.exec(lower);
   const metric = /\bm\d{1,2}(?:\.\d)? ?[x×] ?(\d(?:[.,]\d{1,2})?)\b/.exec(lower);
   return parsePlainNumber(named?.[1] ?? named?.[2] ?? metric?.[1] ?? "");
@@ -27,6 +33,9 @@ function pitchOf(lower: string): number | undefined {
 function diameterOf(lower: string): number | undefined {
   const metric = parsePlainNumber(/\bm(\d{1,2}(?:\.\d)?)(?![\d.a-wyz])/.exec(lower)?.[1] ?? "");
   if (metric !== undefined) return metric;
+  const numbered = /(?<![\w./])#?(\d{1,2})-(?:24|32|36|40|44|48)\b/.exec(lower)?.[1];
+  // Numbered Unified sizes: 0.060 inch and 0.013 for each number (ASME B1.1).
+  if (numbered !== undefined) return (0.06 + 0.013 * Number(numbered)) * INCH;
   const measured = new RegExp(
     String.raw`(?<![\w.,/])(${NUMBER}) ?(mm|inch(?:es)?|in\b|")(?! pitch(?! (?:of |is )?\d))`,
   ).exec(lower);
@@ -45,29 +54,58 @@ function measureOf(lower: string): ThreadMeasure {
   };
 }
 
-/** "0.312 inch thread 18 tpi", "8 mm bolt 1.25 pitch, what thread". */
+const answerThreads = (candidates: readonly ThreadCandidate[]) =>
+  topicAnswer("thread", candidates, { cannotSay: SERVICE, lookNext: threadTrap(candidates) });
+
+/** Threads called by name; beside such a name a metric one is an alternative ("0BA or M6"). */
+function namedThreads(lower: string): readonly ThreadCandidate[] {
+  const named = threadsNamed(lower);
+  const metric = parsePlainNumber(/\bm(\d{1,2})\b/.exec(lower)?.[1] ?? "");
+  if (named.length === 0 || metric === undefined) return named;
+  return [...named, ...threadsOfMeasure({ diameterMillimetres: metric })];
+}
+
+function answerSeries(lower: string) {
+  const isCompared =
+    /\bvs\b|versus|differ|\bsame\b|flank|^what(?:'s|s| is) [a-z]{2,5}\??$/.test(lower) &&
+    !/\b(?:my|mine|it|they|these)\b/.test(lower);
+  const series = isCompared ? seriesNamed(lower) : [];
+  if (series.length < 1) return undefined;
+  return topicAnswer("thread", series, { cannotSay: SERVICE, lookNext: threadTrap([]) });
+}
+
+function answerMeasured(lower: string, isAsking: boolean) {
+  const measure = measureOf(lower);
+  const isLookUp = isAsking || /^m\d{1,2} pitch$/.test(lower);
+  const isMeasured = measure.diameterMillimetres !== undefined;
+  if (!isMeasured || (measure.pitchMillimetres === undefined && !isLookUp)) return undefined;
+  return answerThreads(threadsOfMeasure(measure));
+}
+
+/** "0.312 inch thread 18 tpi", "8 mm bolt 1.25 pitch, what thread", "unf vs bsf". */
 export const threadTopic: TopicReader = (question) => {
+  const { lower, isAsking } = question;
+  if (!question.mayBeAnswered || /pitch circle|bolt circle/.test(lower)) return undefined;
   const isAbout =
-    /\bthreads?\b|\btpi\b|\bpitch\b/.test(question.lower) && !/pitch circle|bolt circle/.test(question.lower);
-  const named = threadsNamed(question.lower);
-  if (
-    question.mayBeAnswered &&
-    named.length > 0 &&
-    (isAbout || /\bsize\b|diameter|\bmean/.test(question.lower))
-  ) {
-    return topicAnswer("thread", named, { cannotSay: SERVICE, lookNext: threadTrap(named) });
-  }
-  const measure = measureOf(question.lower);
-  if (!question.mayBeAnswered || !isAbout || measure.diameterMillimetres === undefined) return undefined;
-  if (measure.pitchMillimetres === undefined && !question.isAsking) return undefined;
-  const candidates = threadsOfMeasure(measure);
-  return topicAnswer("thread", candidates, { cannotSay: SERVICE, lookNext: threadTrap(candidates) });
+    /\bthreads?\b|\btpi\b|\bpitch\b/.test(lower) ||
+    (isAsking &&
+      /\bm\d{1,2} ?[x×] ?\d|\b\d{1,2}(?:\/\d{1,2})?-\d{2}\b(?! ?mm)|\d\/\d{1,2} \d{2} (?:un[cf]|bs[wf]|whit)/.test(
+        lower,
+      ));
+  const named =
+    isAbout || /\bsize\b|diameter|\bmean|\bor\b|how big|in mm|^what/.test(lower) ? namedThreads(lower) : [];
+  if (named.length > 0) return answerThreads(named);
+  const series = isAsking ? answerSeries(lower) : undefined;
+  return series ?? (isAbout ? answerMeasured(lower, isAsking) : undefined);
 };
 
 /** "bolt head with three lines", "8.8 on the bolt head". */
 export const boltHeadTopic: TopicReader = (question) => {
   const isAbout =
-    /\bbolts?\b|\bscrews?\b|\bhead(?:s|ed)?\b|\bset ?screws?\b/.test(question.lower) &&
+    (/\bbolts?\b|\bscrews?\b|\bhead(?:s|ed)?\b|\bset ?screws?\b/.test(question.lower) ||
+      /(?:8\.8|10\.9|12\.9|grade \d).{0,20}(?:grade|strong|better|tensile|strength|\bvs\b)|^(?:what(?:'s| is|s) )?(?:8\.8|10\.9|12\.9|a[24]-[78]0)(?: what is it| meaning)?\??$/.test(
+        question.lower,
+      )) &&
     !/headl|cylinder head|high[- ]?level/.test(question.lower);
   if (!question.mayBeAnswered || !isAbout) return undefined;
   const lines = parseCount(
@@ -75,17 +113,20 @@ export const boltHeadTopic: TopicReader = (question) => {
       question.lower,
     )?.[1],
   );
-  const figures = /(?<![\d.])(0?\d{1,2}[.,]\d|a[24]-[78]0)(?! ?(?:mm|inch|in\b|"|x))(?![\d/])/.exec(
-    question.lower,
-  )?.[1];
-  const old = /\b(?:letter|marked|stamped) ["']?([RSTVABP]|5D|6D|8G|10K|12K)["']?(?![A-Za-z0-9])/.exec(
-    question.text,
-  )?.[1];
+  const figures = [
+    ...question.lower.matchAll(/(?<![\d.])(0?\d{1,2}[.,]\d|a[24]-[78]0)(?! ?(?:mm|inch|in\b|"|x))(?![\d/])/g),
+  ].map((match) => match[1] ?? "");
+  const old =
+    /\b(?:letter|marked|stamped|does(?: an?)?) ["']?([RSTVABP]|5D|6D|8G|10K|12K)["']?(?![A-Za-z0-9])/.exec(
+      question.text,
+    )?.[1];
+  const grade = /\bgrade (\d(?:\.\d)?)\b/.exec(question.lower)?.[1];
   const circles = /three (?:touching )?circles/.test(question.lower) ? readOldHeadMark("three circles") : [];
   const readings = [
     ...(lines === undefined ? [] : readHeadLines(lines)),
-    ...(figures === undefined ? [] : readHeadFigures(figures)),
+    ...figures.flatMap(readHeadFigures),
     ...(old === undefined ? [] : readOldHeadMark(old)),
+    ...(grade === undefined ? [] : readInchGrade(grade)),
     ...circles,
   ];
   return topicAnswer("bolt head", readings, {
@@ -95,20 +136,27 @@ export const boltHeadTopic: TopicReader = (question) => {
   });
 };
 
+const HEXAGONS =
+  "Hexagons of 17, 19 and 22 mm are old DIN, 16, 18 and 21 mm ISO; a mix on one car suggests replacement, no more.";
+
 /** "what spanner is 13 mm", "0.525 across flats". */
 export const spannerTopic: TopicReader = (question) => {
-  const isAbout = /spanners?|wrench(?:es)?|sockets?|across (?:the )?flats|\ba\/?f\b|hexagon/.test(
-    question.lower,
-  );
+  const isAbout =
+    /spanners?|wrench(?:es)?|sockets?|across (?:the )?flats|\ba\/?f\b|hexagon|mm (?:hex(?:agon)?|head)\b/.test(
+      question.lower,
+    );
   const match = new RegExp(String.raw`(?<![\w.,/])(${NUMBER}) ?(mm|inch(?:es)?|in\b|"|a\/?f\b|across)`).exec(
     question.lower,
   );
   const value = parsePlainNumber(match?.[1] ?? "");
-  if (!question.mayBeAnswered || !isAbout || match === null || value === undefined) return undefined;
+  if (!question.mayBeAnswered || !isAbout) return undefined;
+  const ofThread = spannersOfThread(question.lower);
+  if (ofThread.length > 0 && !/\ba\/?f\b/.test(question.lower))
+    return topicAnswer("spanner", ofThread, { cannotSay: HEXAGONS, lookNext: SERVICE });
+  if (match === null || value === undefined) return undefined;
   const width = match[2] === "mm" ? value : value * INCH;
   return topicAnswer("spanner", spannersOfWidth(width), {
-    cannotSay:
-      "Hexagons of 17, 19 and 22 mm are old DIN, 16, 18 and 21 mm ISO; a mix on one car suggests replacement, no more.",
+    cannotSay: HEXAGONS,
     lookNext: SERVICE,
   });
 };

@@ -1,5 +1,5 @@
 // Questions about marks of approval and specification: glass, lamps, belts, mirrors, E numbers.
-import { type ApprovalMark, readApprovalMark } from "../approval-mark.ts";
+import { type ApprovalMark, readApprovalMark, readAuthoritiesNamed } from "../approval-mark.ts";
 import { readBeltCode, readMirrorClass, US_BELT_REMARK } from "../belt-mirror-codes.ts";
 import {
   findGlazingSymbols,
@@ -13,6 +13,7 @@ import {
   type LampPlace,
   readHeadlampArrow,
   readReferenceNumber,
+  readSaeLampCode,
   readSaeLens,
   readUnLampCode,
 } from "../lamp-codes.ts";
@@ -21,7 +22,7 @@ import type { TradeReading } from "../trade-reading.ts";
 import { type TopicReader, type TradeQuestion, topicAnswer } from "./trade-question.ts";
 
 const GLASS = /\bglass\b|windscreen|windshield|\bwindows?\b|\bpanes?\b|\bscreen\b|quarter ?light/;
-const LAMP = /\blamps?\b|\blights?\b|\blens(?:es)?\b|headl\w+|indicators?\b|reflectors?\b|repeaters?\b/;
+const LAMP = /\blamps?\b|\w*lights?\b|\blens(?:es)?\b|headl\w+|indicators?\b|reflectors?\b|repeaters?\b/;
 const RULE_DATES =
   "A mark dates its rule or the type's approval, never the car; almost nothing gives a not-after, for old stock and old tooling live long.";
 
@@ -60,7 +61,7 @@ export const glassMarkTopic: TopicReader = (question) => {
 /** "what is E11", "e1 in a rectangle", "what does 7R mean on my lamp". */
 export const approvalTopic: TopicReader = (question) => {
   const hasCue =
-    /approval|\bcircle\b|rectang|in a (?:box|square)|\be[- ]?marks?\b|homologat|\bstand|\bmean|\bcountry\b|\b\d{1,3} ?r\b|\b\d{1,3}r-/.test(
+    /approval|\bcircle\b|rectang|in a (?:box|square)|\be[- ]?marks?\b|homologat|\bstand|\bmean|\bsame\b|\bvs\b|differ|\bcountry\b|\b\d{1,3} ?r\b|\b\d{1,3}r-/.test(
       question.lower,
     );
   const isShort = question.lower.split(" ").length <= 6;
@@ -71,10 +72,12 @@ export const approvalTopic: TopicReader = (question) => {
   )
     return undefined;
   const approval = readApprovalMark(question.text);
+  const asksNumber = question.isAsking && /\be[- ]?(?:numbers?|marks?|codes?)\b/.test(question.lower);
+  const named = asksNumber && approval === undefined ? readAuthoritiesNamed(question.lower) : [];
   const isBareSmall = approval !== undefined && /^e/.test(approval.written) && !hasCue;
   const isAnswer = approval?.authority === undefined && !question.isAsking;
-  if (approval === undefined || isBareSmall || isAnswer) return undefined;
-  return topicAnswer("approval mark", approval.readings, {
+  if (named.length === 0 && (approval === undefined || isBareSmall || isAnswer)) return undefined;
+  return topicAnswer("approval mark", approval?.readings ?? named, {
     cannotSay: `The country approved the type; where and when the part was made stands elsewhere. ${RULE_DATES}`,
     lookNext: "Read the figures beside it: the first two are the series of amendments the type met.",
     cautions: ["lamp-law"],
@@ -96,9 +99,9 @@ function unCodesIn(text: string): readonly string[] {
   const apart = new Set(
     [
       ...text.matchAll(
-        /(?:letters?|marked|code|symbol|mark|does|["'“‘]) ?["'“‘]?([A-Z0-9][ab]?)(?![A-Za-z0-9])/g,
+        /(?:letters?|marked|code|symbol|mark|does|["'“‘]) ?["'“‘]?([A-Z0-9][ab]?)(?![A-Za-z0-9])|^([A-Z0-9][ab]?) on /g,
       ),
-    ].map((match) => match[1]),
+    ].map((match) => match[1] ?? match[2]),
   );
   return codes.filter((code) => (code.length >= 2 ? tokens.has(code) : apart.has(code)));
 }
@@ -121,14 +124,17 @@ export const lampTopic: TopicReader = (question) => {
   const place = placeOf(question.lower);
   const codes = isLamp ? unCodesIn(question.text).flatMap((code) => readUnLampCode(code, place)) : [];
   const reference = readReferenceNumber(
-    /(?:reference|number|figure) (\d{1,2}(?:\.5)?)\b/.exec(question.lower)?.[1] ?? "",
+    /(?:reference|number|figure|what does|meaning of) (\d{1,2}(?:\.5)?)\b/.exec(question.lower)?.[1] ?? "",
   );
   const arrows = /headl|dip|beam/.test(question.lower) ? arrowReadings(question.lower) : [];
+  const saeCode = /\bdoes ([A-Z][A-Z0-9]{1,3}) (?:mean|stand|on)\b/.exec(question.text)?.[1] ?? "";
+  const sae = isLamp && codes.length === 0 ? readSaeLampCode(saeCode) : [];
   const dot = isLamp && question.isAsking && /\bDOT\b/.test(question.text) ? [LAMP_DOT_REMARK] : [];
   const readings = [
     ...(lens?.readings ?? []),
     ...dot,
     ...codes,
+    ...sae,
     ...(reference === undefined ? [] : [reference]),
     ...arrows,
   ];
@@ -143,7 +149,7 @@ export const lampTopic: TopicReader = (question) => {
 /** "Ar4m on my belt label", "class III mirror". */
 export const beltMirrorTopic: TopicReader = (question) => {
   if (!question.mayBeAnswered) return undefined;
-  const belt = /\bbelts?\b/.test(question.lower)
+  const belt = /belts?\b/.test(question.lower)
     ? /(?<![\w-])(Z?[ABS]r[1-4]?[Nmept]{0,5}|[ABS](?=,? (?:on|mean)))(?![\w-])/.exec(question.text)?.[1]
     : undefined;
   const mirror = /mirror/.test(question.lower)

@@ -29,13 +29,19 @@ function sizeReadings(size: TyreSize): readonly TradeReading[] {
 
 /** "195/65 R 15 diameter". */
 export const tyreSizeTopic: TopicReader = (question) => {
-  const cue = /\bt[yi]res?\b|diameter|radius|\bsize\b|mean|rolling|circumference|height|decode/;
+  const service = /\bt[yi]re/.test(question.lower)
+    ? /(?<![\w/])(\d{2,3}(?:\/\d{2,3})?[a-hj-np-wyz])\b/.exec(question.lower)?.[1]
+    : undefined;
+  const cue = /\bt[yi]res?\b|cross-?ply|diameter|radius|\bsize\b|mean|rolling|circumference|height|decode/;
   if (!question.mayBeAnswered || !cue.test(question.lower)) return undefined;
   const sizes = readTyreSizes(question.text);
   const isLoose = sizes.every(
-    (size) => /inch/.test(size.system) && !/\bt[yi]re|rolling|circumference/.test(question.lower),
+    (size) =>
+      /inch/.test(size.system) &&
+      !/\bt[yi]re|rolling|circumference|cross-?ply|what does \d\.\d\d ?-/.test(question.lower),
   );
-  return topicAnswer("tyre size", isLoose ? [] : sizes.flatMap(sizeReadings), {
+  const alone = sizes.length === 0 ? serviceReadings(service) : [];
+  return topicAnswer("tyre size", isLoose ? alone : [...sizes.flatMap(sizeReadings), ...alone], {
     cannotSay: WEAR,
     lookNext: LOOK,
     cautions: ["wheel"],
@@ -45,7 +51,7 @@ export const tyreSizeTopic: TopicReader = (question) => {
 /** "load index 88", "LI 91/88". */
 export const loadIndexTopic: TopicReader = (question) => {
   const match =
-    /\bload (?:index|rating)(?: of| is|:)? (\d{1,3})(?:\/(\d{1,3}))?\b|\bli ?(\d{2,3})(?:\/(\d{2,3}))?\b/.exec(
+    /\bload (?:index|rating)(?: of| is|:)? (\d{1,3})(?:\/(\d{1,3}))?\b|\b(?:li|tyre load|tire load) ?(\d{2,3})(?:\/(\d{2,3}))?\b/.exec(
       question.lower,
     );
   if (match === null || !question.mayBeAnswered) return undefined;
@@ -71,8 +77,9 @@ export const speedSymbolTopic: TopicReader = (question) => {
     /\bspeed (?:symbol|rating|letter|index|code)s?(?: of| is|:)? "?([a-z][1-8r]?)"?(?![a-z])/.exec(
       question.lower,
     )?.[1];
+  const rated = /\b([hstvwyqz])[- ]?(?:rated|speed(?: rating)?)\b/.exec(question.lower)?.[1];
   const inSize = /\bt[yi]re/.test(question.lower) ? /\b([shvz]r)\b/.exec(question.lower)?.[1] : undefined;
-  const symbol = named ?? inSize;
+  const symbol = named ?? rated ?? inSize;
   if (symbol === undefined || !question.mayBeAnswered) return undefined;
   const readings = [
     ...readSpeedSymbol(symbol),

@@ -1,67 +1,19 @@
-// Questions about the car itself: vehicle numbers, dated rules, wires, paint, provenance, spreads, cautions.
+// Questions about the car itself: dated rules, wires, paint, provenance, spreads, cautions.
 import { formatInterval, parseDateText } from "../../calendar/date-text.ts";
 import { CAUTION_TAIL } from "../cautions.ts";
 import { datedRulesFor, highStopLampRule, unRegulationFor } from "../dated-rules.ts";
 import { readPaintSystems, readProvenanceGrades, readSmallRunSpreads } from "../provenance.ts";
 import { CAUTIONS } from "../tables/cautions.ts";
 import { basisOf, type TradeReading } from "../trade-reading.ts";
-import { findVins, maskSerial, readVin } from "../vin.ts";
 import {
   BROWN_TRAP,
   findWireColour,
   readEarthColours,
   readTerminal,
   readWireColour,
+  readWireStandard,
 } from "../wiring-colours.ts";
 import { type TopicReader, topicAnswer } from "./trade-question.ts";
-
-function shortNumberReading(lower: string): readonly TradeReading[] {
-  const number =
-    /(?:\bvin\b|chassis (?:number|no\.?|plate)|frame (?:number|no\.?))[^a-z0-9]{0,4}(?:is |number |no\.? )?([a-z0-9/-]{4,24})(?![a-z0-9])/.exec(
-      lower,
-    )?.[1];
-  const length = number?.replace(/[/-]/g, "").length ?? 0;
-  if (number === undefined || !/\d{2}/.test(number) || length === 17) return [];
-  return [
-    {
-      reading: `${maskSerial(number.toUpperCase())}: ${length} characters, so the 17-character rules do not apply`,
-      why: "before 1981 each maker had its own scheme, often type letters and a serial; not applicable is not invalid",
-      basis: "49 CFR 565; ISO 3779 first issued in 1977",
-    },
-  ];
-}
-
-/** "VIN 1M8GDM9AXKP042788 ok?". The last six characters are hidden in every line. */
-export const vinTopic: TopicReader = (question) => {
-  const [vin] = findVins(question.text);
-  const isAbout = /\bvins?\b|chassis|frame n|\bcheck digit\b|\bserial\b|vehicle (?:id|number)/.test(
-    question.lower,
-  );
-  if (!question.mayBeAnswered || !(isAbout || (vin !== undefined && question.isAsking))) return undefined;
-  const read = vin === undefined ? undefined : readVin(vin);
-  const wrong: readonly TradeReading[] =
-    vin !== undefined && read === undefined
-      ? [
-          {
-            reading: `${maskSerial(vin)}: holds I, O or Q, which no 17-character number does`,
-            why: "read 1 for I, 0 for O or Q and try again",
-            basis: "ISO 3779; 49 CFR 565",
-          },
-        ]
-      : [];
-  const plain = vin === undefined && question.isAsking ? shortNumberReading(question.lower) : [];
-  const head = read?.readings[0];
-  const named: readonly TradeReading[] =
-    read === undefined || head === undefined
-      ? []
-      : [{ ...head, reading: `${read.masked}: ${head.reading}` }, ...read.readings.slice(1)];
-  return topicAnswer("vehicle number", [...named, ...wrong, ...plain], {
-    cannotSay:
-      "A number that passes can still be copied or re-issued, and one that fails in Europe is no fault; what the maker's own positions mean stands in his papers.",
-    lookNext:
-      "Compare plate, stamping and papers, and look whether plate and rivets are of one age. Show the last six to keepers only.",
-  });
-};
 
 const HIGH_STOP_WORDS = {
   none: "not yet allowed for in the rule",
@@ -90,9 +42,11 @@ function builtReadings(lower: string): readonly TradeReading[] {
 /** "when did high level brake lights become compulsory". */
 export const datedRuleTopic: TopicReader = (question) => {
   const asks =
-    /\bwhen\b|since|compulsory|required|mandatory|introduced|\bfirst\b|what year|how early|how late|before \d{4}|in \d{4}/;
-  if (!question.isAsking || !question.mayBeAnswered || !asks.test(question.lower)) return undefined;
+    /\bwhen\b|since|\b(?:19|20)\d\d\b|compulsory|required|mandatory|introduced|\bfirst\b|what year|how early|how late|before \d{4}|in \d{4}/;
+  if (!question.isAsking || !question.mayBeAnswered) return undefined;
   const regulation = unRegulationFor(question.lower);
+  const asksWhat = regulation !== undefined && /\bwhat|mean|explain|\bfor\b/.test(question.lower);
+  if (!asksWhat && !asks.test(question.lower)) return undefined;
   const readings = [
     ...builtReadings(question.lower),
     ...datedRulesFor(question.lower),
@@ -107,16 +61,28 @@ export const datedRuleTopic: TopicReader = (question) => {
 
 /** "brown wire is what", "terminal 15". */
 export const wiringTopic: TopicReader = (question) => {
-  const isWire = /\bwires?\b|\bwiring\b|\bloom\b|\bharness\b|\bcables?\b/.test(question.lower);
-  const terminal = /\bterminal (?:is |no\.? |number )?(\d{1,2}[ab]?|[bd][+-]|df)(?![\w])/.exec(
-    question.lower,
-  )?.[1];
+  const isWire =
+    /\bbs ?au ?7|\bwires?\b|\bwiring\b|\bloom\b|\bharness\b|\bcables?\b|what colou?r is (?:the )?(?:earth|ground)\b/.test(
+      question.lower,
+    );
+  const terminal =
+    /\bterminal (?:is |no\.? |number )?(\d{1,2}[ab]?|[bd][+-]|df)(?![\w])/.exec(question.lower)?.[1] ??
+    /\b(\d{2}[ab]?|[bd][+-]|df)(?![\w.]).{0,16}\b(?:starter|solenoid|relay|coil|alternator|dynamo|regulator)\b/.exec(
+      question.lower,
+    )?.[1] ??
+    /^what(?:'s| is|s) ([bd][+-])/.exec(question.lower)?.[1];
   if (!question.mayBeAnswered || !question.isAsking || !(isWire || terminal !== undefined)) return undefined;
   const colour = findWireColour(question.lower);
   const named =
     terminal === undefined ? [] : readTerminal(/^[bd]/.test(terminal) ? terminal.toUpperCase() : terminal);
   const isEarth = colour === undefined && /\bearth\b|\bground\b/.test(question.lower);
-  const colours = colour === undefined ? [] : readWireColour(colour);
+  const standard = /\bbs ?au ?7|lucas|british/.test(question.lower)
+    ? "BS AU 7"
+    : /\bdin\b|german/.test(question.lower)
+      ? "DIN 72551"
+      : undefined;
+  const all = standard !== undefined && !isEarth ? readWireStandard(standard) : [];
+  const colours = colour === undefined ? all : readWireColour(colour);
   return topicAnswer("wiring", [...named, ...colours, ...(isEarth ? readEarthColours() : [])], {
     cannotSay: BROWN_TRAP,
     lookNext:
@@ -132,10 +98,11 @@ export const paintTopic: TopicReader = (question) => {
       question.lower,
     );
   const asks =
-    /\bwhen\b|period|years?|which paint|what paint|how (?:can|do) (?:i|you) tell|tell .{0,20} apart/.test(
+    /\bwhen\b|period|\bera\b|years?|which paint|what paint|how (?:can|do) (?:i|you) tell|tell .{0,20} apart|what(?:'s|s| is) (?:2k|two[- ]pack|(?:nitro)?cellulose|alkyd|acrylic)/.test(
       question.lower,
     );
   if (!question.isAsking || !question.mayBeAnswered || !isAbout || !asks) return undefined;
+  if (/what colou?r/.test(question.lower)) return undefined;
   return topicAnswer("paint", readPaintSystems(question.lower).slice(0, 10), {
     cannotSay:
       "Works and owners resprayed; a plate names what was ordered. On glass fibre a magnetic or eddy gauge reads nothing: an ultrasonic one is needed.",
@@ -148,7 +115,7 @@ export const paintTopic: TopicReader = (question) => {
 /** "what counts as provenance". */
 export const provenanceTopic: TopicReader = (question) => {
   const isAbout =
-    /provenance|what (?:counts|weighs) (?:as|most)|how (?:much|strong) .{0,20}(?:evidence|proof)|grades? of evidence/.test(
+    /provenance|what (?:counts|weighs) (?:as|most)|how (?:much|strong|good) .{0,24}(?:evidence|proof)|grades? of evidence|(?:best|strongest|better) (?:evidence|proof)|evidence (?:of|for) originality|build sheets?\b.{0,20}better/.test(
       question.lower,
     );
   if (!question.isAsking || !question.mayBeAnswered || !isAbout) return undefined;
@@ -162,7 +129,7 @@ export const provenanceTopic: TopicReader = (question) => {
 /** "how much do hand lay-up panels vary". */
 export const spreadTopic: TopicReader = (question) => {
   const isAbout =
-    /how (?:much|far|long).{0,60}(?:vary|varies|differ|spread|shrink|smaller|tolerance|lead time|last)|tolerance|lead time|shrinkage|mould life/.test(
+    /how (?:much|far|long).{0,60}(?:vary|varies|differ|spread|shrink|smaller|tolerance|lead time|last)|tolerance|lead time|shrink|mould life|running change|batch size|cop(?:y|ies) .{0,16}smaller|how many pulls/.test(
       question.lower,
     );
   if (!question.isAsking || !question.mayBeAnswered || !isAbout) return undefined;
@@ -173,13 +140,13 @@ export const spreadTopic: TopicReader = (question) => {
 };
 
 const HAZARDS: readonly (readonly [RegExp, string])[] = [
-  [/glass[- ]?fib|\bgrp\b|fibreglass|fiberglass/, "grp-dust"],
+  [/glass[- ]?fib|\bgrp\b|fibreglass|fiberglass|gel ?coat/, "grp-dust"],
   [/polyester|\bresin\b|laminat/, "styrene"],
   [/catalyst|\bmekp\b|hardener/, "catalyst"],
-  [/two[- ]pack|\b2k\b|isocyanate/, "isocyanate"],
+  [/(?:two|2)[- ]?pack|\b2k\b|isocyanate/, "isocyanate"],
   [/old paint|\bstrip(?:ping)? (?:the )?paint|sand(?:ing)? .{0,12}paint|lead paint/, "lead-paint"],
   [/lead[- ]load|body lead|lead filler/, "lead-filler"],
-  [/asbestos|brake (?:dust|shoes?|pads?|lin)|clutch (?:lin|plate)/, "asbestos"],
+  [/asbestos|underseal|brake (?:dust|shoes?|pads?|lin)|clutch (?:lin|plate)/, "asbestos"],
   [/burnt|burned|fire damage|charred/, "fluoro-seal"],
   [/petrol tank|fuel tank|gas tank/, "petrol-tank"],
   [/under (?:the|my) car|jack(?:ing|ed)?\b/, "under-car"],
@@ -196,7 +163,7 @@ const HAZARDS: readonly (readonly [RegExp, string])[] = [
 /** "is it safe to sand old paint", "what mask for glass fibre". */
 export const cautionTopic: TopicReader = (question) => {
   const asks =
-    /\bsafe(?:ly|ty)?\b|danger|hazard|precaution|\bmask\b|respirator|\bgloves\b|what should i wear|toxic|poison/.test(
+    /^(?:can|may|should) i (?:sand|weld|cut|strip|burn|grind|blow|drill|heat)\b|\bsafe(?:ly|ty)?\b|danger|hazard|precaution|\bmask\b|respirator|\bgloves\b|what should i wear|toxic|poison|asbestos|\bok to\b|lead paint matter/.test(
       question.lower,
     );
   if (!question.isAsking || !asks) return undefined;

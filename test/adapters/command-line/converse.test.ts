@@ -167,6 +167,31 @@ describe("converse --store", () => {
     expect(readdirSync(folder)).toEqual(["kept.sqlite"]);
   });
 
+  test("kill -9 loses nothing that was answered, and the next process takes the store over", async () => {
+    const folder = newFolder();
+    const words = [...json, "--store", "kept.jsonl"];
+    const running = start(commandLine, words, { folder });
+    const names = ["barn", "shop", "shed", "lawn"];
+    running.write(input(...names.map((name) => ({ ...asked, case: name }))));
+    await running.lines(names.length);
+    running.process.kill("SIGKILL");
+    expect((await running.ended).signal).toBe("SIGKILL");
+    const kept = readFileSync(join(folder, "kept.jsonl"), "utf8").trimEnd().split("\n");
+    expect(kept.map((line) => JSON.parse(line).conversation)).toEqual(
+      names.map((name) => `converse:${name}`),
+    );
+    const { status, out } = await run(
+      commandLine,
+      words,
+      input({ from: "u1", case: "barn", text: "rough inside" }),
+      {
+        folder,
+      },
+    );
+    expect(status).toBe(0);
+    expect(replies(out)[0].part).toBe("rear-spoiler");
+  });
+
   test("a store that is no store is refused and left as it is", async () => {
     const folder = newFolder();
     writeFileSync(join(folder, "kept.sqlite"), "dear diary\n");

@@ -1,15 +1,14 @@
 // `witness-mark store`: what is kept is checked, carried away and put back from the command line, beside a program that serves.
 import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { beforeAll, expect, test, vi } from "vitest";
+import { beforeAll, expect, test } from "vitest";
 import { newPostgresDatabase } from "../../support/postgres-database.ts";
 import { commandLine, mainProgram, newFolder, run, start } from "../program.ts";
 
-vi.setConfig({ testTimeout: 60_000 });
 let database = "";
 beforeAll(async () => {
   database = await newPostgresDatabase();
-}, 90_000);
+});
 
 const said = (id: string, text: string) => `${JSON.stringify({ from: "u1", id, text })}\n`;
 

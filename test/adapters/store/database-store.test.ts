@@ -2,7 +2,7 @@
 import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { sql } from "kysely";
-import { afterAll, beforeAll, describe, expect, test, vi } from "vitest";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { readBackup, writeBackup } from "../../../adapters/store/backup-file.ts";
 import { checkStore } from "../../../adapters/store/check-store.ts";
 import { type DatabaseStore, databaseStore } from "../../../adapters/store/database-store.ts";
@@ -17,10 +17,9 @@ import { rememberingLog, silentLog } from "../../support/logs.ts";
 import { newPostgresDatabase } from "../../support/postgres-database.ts";
 import { newPlaces, newStoreFolder } from "../../support/store-places.ts";
 
-vi.setConfig({ testTimeout: 60_000 });
 beforeAll(async () => {
   await newPostgresDatabase();
-}, 90_000);
+});
 
 const closing: { close(): Promise<void> }[] = [];
 afterAll(async () => {

@@ -15,8 +15,6 @@ import { asked, newPostgresDatabase } from "../../support/postgres-database.ts";
 import { newStoreFolder } from "../../support/store-places.ts";
 import { wireTo } from "../../support/wire.ts";
 
-vi.setConfig({ testTimeout: 60_000 });
-
 const closing: { close(): Promise<void> }[] = [];
 afterAll(async () => {
   for (const each of closing) await each.close();
@@ -189,7 +187,7 @@ describe("SQLite", () => {
 describe("Postgres", () => {
   beforeAll(async () => {
     await newPostgresDatabase();
-  }, 90_000);
+  });
 
   async function wired(limits = { connectMilliseconds: 5000, queryMilliseconds: 15_000 }) {
     const database = await newPostgresDatabase();

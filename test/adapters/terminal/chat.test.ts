@@ -1,8 +1,7 @@
-import { spawn } from "node:child_process";
-import { existsSync } from "node:fs";
 import { stripVTControlCharacters } from "node:util";
 import { describe, expect, test } from "vitest";
-import { commandLine, newFolder, run, shrike, start } from "../program.ts";
+import { commandLine, run, shrike, start } from "../program.ts";
+import { hasPseudoTerminal, type Screen, screenOf } from "../screen.ts";
 
 const chat = ["chat", "--handbook", shrike];
 const ESCAPE = "\u001b";
@@ -56,40 +55,11 @@ describe("the chat in a pipe", () => {
   });
 });
 
-/** A pseudo terminal by util-linux's script, which gives the chat a real TTY on both sides. */
-const script = "/usr/bin/script";
-
-interface Screen {
-  readonly text: string;
-  readonly status: number | null;
-}
-
 function atTerminal(keys: readonly string[], environment: Record<string, string> = {}): Promise<Screen> {
-  const command = `${process.execPath} ${commandLine} ${chat.join(" ")}`;
-  const child = spawn(script, ["-q", "-e", "-c", command, "/dev/null"], {
-    cwd: newFolder(),
-    env: { PATH: process.env.PATH ?? "", TERM: "xterm-256color", ...environment },
-  });
-  let text = "";
-  let pressed = 0;
-  const press = () => {
-    // Each prompt that has not been answered yet gets the next keys.
-    const prompts = stripVTControlCharacters(text).split(/(?:^|\n)\r?> /u).length - 1;
-    if (prompts <= pressed) return;
-    child.stdin.write(keys[pressed] ?? "\u0004");
-    pressed += 1;
-  };
-  return new Promise((resolve, reject) => {
-    child.on("error", reject);
-    child.stdout.setEncoding("utf8").on("data", (piece: string) => {
-      text += piece;
-      press();
-    });
-    child.on("close", (status) => resolve({ text, status }));
-  });
+  return screenOf([commandLine, ...chat], keys, { environment });
 }
 
-describe.skipIf(!existsSync(script))("the chat at a terminal (needs script of util-linux)", () => {
+describe.skipIf(!hasPseudoTerminal)("the chat at a terminal (needs script of util-linux)", () => {
   test("prompts, answers in colour, and ends with Ctrl-D", async () => {
     const { text, status } = await atTerminal(["which rear spoiler is this?\r"]);
     expect(status).toBe(0);

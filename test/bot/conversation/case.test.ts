@@ -14,6 +14,7 @@ import {
   newCase,
   readConversation,
   withCaseInHand,
+  withoutOldHistories,
 } from "../../../bot/conversation/conversation.ts";
 
 const fresh = newCase(emptyConversation, "owner", "wexcombe-shrike");
@@ -64,6 +65,19 @@ describe("a conversation", () => {
     expect(caseInHand(both, "owner")?.id).toBe("case-1");
     expect(caseInHand(both, "neighbour")?.id).toBe("case-2");
     expect(caseInHand(both, "passer-by")?.id).toBe("case-2");
+  });
+
+  test("keeps the facts of every case and the steps of the newest twenty", () => {
+    let many = emptyConversation;
+    for (let count = 0; count < 25; count += 1) {
+      const kept = withFacts(newCase(many, "owner", "wexcombe-shrike"), told(`say ${count}`));
+      many = withCaseInHand(many, kept, "owner");
+    }
+    const trimmed = withoutOldHistories(many);
+    expect(trimmed.cases.map((kept) => kept.facts)).toEqual(many.cases.map((kept) => kept.facts));
+    expect(trimmed.cases.filter((kept) => kept.history.length > 0).map((kept) => kept.number)).toEqual(
+      Array.from({ length: 20 }, (_, index) => index + 6),
+    );
   });
 
   test("does not take a person's name for something else", () => {

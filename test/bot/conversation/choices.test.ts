@@ -26,19 +26,23 @@ function isUnderstood(reply: Reply): boolean {
 }
 
 describe("choices", () => {
-  test.each(beginnings)("offered after %s are understood as words", (...said) => {
-    let conversation = emptyConversation;
-    for (const text of said) {
-      const before = conversation;
-      const taken = step(demoKnowledge(), before, { conversation: "c", from: "owner", text }, demoToday);
-      conversation = taken.conversation;
-      for (const { say } of offered(taken.reply)) {
-        const message = { conversation: "c", from: "owner", text: say };
-        const next = step(demoKnowledge(), conversation, message, demoToday);
-        expect(isUnderstood(next.reply), `after "${text}": "${say}"`).toBe(true);
+  test.each(beginnings)(
+    "offered after %s are understood as words",
+    (...said) => {
+      let conversation = emptyConversation;
+      for (const text of said) {
+        const before = conversation;
+        const taken = step(demoKnowledge(), before, { conversation: "c", from: "owner", text }, demoToday);
+        conversation = taken.conversation;
+        for (const { say } of offered(taken.reply)) {
+          const message = { conversation: "c", from: "owner", text: say };
+          const next = step(demoKnowledge(), conversation, message, demoToday);
+          expect(isUnderstood(next.reply), `after "${text}": "${say}"`).toBe(true);
+        }
       }
-    }
-  });
+    },
+    60_000,
+  );
 
   test("that name a state report that state, for every feature of the handbook", () => {
     for (const part of demoKnowledge().handbook.parts) {
@@ -56,9 +60,9 @@ describe("choices", () => {
           expect(
             reply.summary.understood.map((fact) => [fact.feature, fact.state]),
             `${part.id}: ${name}`,
-          ).toEqual([[feature.id, id]]);
+          ).toContainEqual([feature.id, id]);
         }
       }
     }
-  });
+  }, 60_000);
 });

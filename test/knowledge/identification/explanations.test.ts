@@ -91,6 +91,27 @@ describe("a contradiction", () => {
     ];
     expect(asked(together).contradictions).toEqual([]);
   });
+  test("is named for two states that no kind shows together, though neither alone moves the answer", () => {
+    const grooved = (id: string, housing: string, groove: string) =>
+      variant(id, {
+        origin: "service",
+        sold: [{ from: "1977", to: "1990" }],
+        tells: { housing: { [housing]: "always" }, groove: { [groove]: "nearly always" } },
+      });
+    const book = smallHandbook({
+      features: [stateFeature("housing", ["cast", "moulded"]), stateFeature("groove", ["square", "round"])],
+      variants: [grooved("early", "cast", "square"), grooved("late", "moulded", "round")],
+    });
+    const both = [sees("housing", "moulded"), sees("groove", "square")];
+    const named = identify(compiledFrom(book), { car: {}, goal: "which-variant", reports: both });
+    expect(named.contradictions.map(({ feature, against: other }) => [feature, other]).sort()).toEqual([
+      ["groove", "housing"],
+      ["housing", "groove"],
+    ]);
+    const guessed = [sees("housing", "moulded", { certainty: 0.5 }), sees("groove", "square")];
+    const left = identify(compiledFrom(book), { car: {}, goal: "which-variant", reports: guessed });
+    expect(left.contradictions.filter((one) => one.isNeverTogether)).toEqual([]);
+  });
   test("needs two facts: a lone one has nothing to conflict with", () => {
     for (const fact of against)
       expect(asked([fact]).contradictions.filter((c) => c.conflictBans > 1e-9)).toEqual([]);

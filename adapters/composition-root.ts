@@ -1,0 +1,153 @@
+/**
+ * The composition root of `npm start`: configuration, log, handbooks, store, bot, then every door people come in by. The only file
+ * that sees all adapters. Whatever is wrong before serving ends the program with status 1 and says why.
+ */
+import { join } from "node:path";
+import type { Logger } from "pino";
+import { knowledgeOf, type Receive, receiver } from "../bot/index.ts";
+import { systemClock } from "./clock.ts";
+import { type Configuration, parseConfiguration } from "./configuration.ts";
+import { failureLine, OutsideError } from "./errors.ts";
+import { BrokenHandbookError, type OpenHandbook, openHandbooks } from "./handbooks.ts";
+import { openHealthDoor } from "./health/index.ts";
+import { openLog } from "./log.ts";
+import { openStore } from "./store/open-store.ts";
+import { locateIn } from "./terminal/drawing-paths.ts";
+import { greetingFor } from "./terminal/greeting.ts";
+import { startTerminal } from "./terminal/index.ts";
+
+/** What a door may need. */
+interface Context {
+  readonly configuration: Configuration;
+  /** The bot, for one platform, named as the log shall name it. */
+  readonly receiverFor: (platform: string) => Receive;
+  /** May messages be taken now? */
+  readonly isReady: () => boolean;
+}
+
+interface OpenDoor {
+  /** One line for whoever started the program. */
+  readonly where: string;
+  close(): Promise<void>;
+}
+
+/** A door opens, or is not configured (undefined), or throws OutsideError. */
+type Door = (context: Context) => Promise<OpenDoor | undefined>;
+
+/** In the order they open; they close the other way round. A platform is one line here. */
+const doors: readonly Door[] = [health];
+
+async function health({ configuration, isReady }: Context): Promise<OpenDoor> {
+  const { host, port } = configuration;
+  const { address, close } = await openHealthDoor({ host, port, isReady });
+  return { where: `health at ${address}/healthz and ${address}/readyz`, close };
+}
+
+async function main(): Promise<void> {
+  const parsed = parseConfiguration(process.env);
+  if (!parsed.ok) return refuse(parsed.problems);
+  const { configuration, hints } = parsed;
+  const isTerminal = process.stdin.isTTY === true && process.stdout.isTTY === true;
+  const file = isTerminal ? { file: join(configuration.dataFolder, "witness-mark.log") } : {};
+  const log = openLog({ level: configuration.logLevel, ...file });
+  for (const hint of hints) log.warn({ hint }, "a variable of the environment is not read");
+
+  const stop = stopSignal();
+  const handbooks = await openHandbooks(configuration.handbookFolders);
+  const store = await openStore(configuration, log);
+  let isReady = false;
+  const open: OpenDoor[] = [];
+  try {
+    const known = handbooks.map(({ handbook }) => knowledgeOf(handbook));
+    const surroundings = { knowledge: () => known, store, clock: systemClock(), log };
+    const receiverFor = (platform: string) => receiver({ ...surroundings, platform });
+    const context = { configuration, receiverFor, isReady: () => isReady && store.isReady() };
+    for (const door of doors) open.push(...(await opened(door, context, isTerminal)));
+    isReady = true;
+    if (isTerminal) await talk(receiverFor("terminal"), log, handbooks, stop);
+    else await serve(open, handbooks, stop, log);
+  } finally {
+    isReady = false;
+    for (const door of open.toReversed()) await door.close();
+    await store.close();
+  }
+}
+
+/** Somebody at a terminal can talk without the other doors: there a door that does not open is only mentioned. */
+async function opened(door: Door, context: Context, isTerminal: boolean): Promise<readonly OpenDoor[]> {
+  try {
+    const open = await door(context);
+    return open === undefined ? [] : [open];
+  } catch (failure) {
+    if (!isTerminal || !(failure instanceof OutsideError)) throw failure;
+    process.stdout.write(`${failure.message}; going on without it\n`);
+    return [];
+  }
+}
+
+async function talk(
+  receive: Receive,
+  log: Logger,
+  handbooks: readonly OpenHandbook[],
+  stop: AbortSignal,
+): Promise<void> {
+  await startTerminal({
+    input: process.stdin,
+    output: process.stdout,
+    greeting: greetingFor(handbooks.map(({ handbook }) => handbook)),
+    receive,
+    log,
+    locate: locateIn(handbooks, process.cwd()),
+    signal: stop,
+  });
+}
+
+async function serve(
+  open: readonly OpenDoor[],
+  handbooks: readonly OpenHandbook[],
+  stop: AbortSignal,
+  log: Logger,
+): Promise<void> {
+  const names = handbooks.map(({ handbook }) => handbook.cover.name).join("; ");
+  const lines = [`witness-mark serves ${names}`, ...open.map(({ where }) => `  ${where}`)];
+  process.stdout.write(`${lines.join("\n")}\n`);
+  log.info({ handbooks: handbooks.map(({ handbook }) => handbook.edition) }, "serving");
+  await aborted(stop);
+  log.info({}, "stopping");
+}
+
+/** Aborted by the first SIGTERM, SIGINT or SIGHUP; a second one ends the program at once, as the system would. */
+function stopSignal(): AbortSignal {
+  const controller = new AbortController();
+  for (const name of ["SIGTERM", "SIGINT", "SIGHUP"] as const) {
+    process.once(name, () => controller.abort());
+  }
+  return controller.signal;
+}
+
+function aborted(signal: AbortSignal): Promise<void> {
+  return new Promise((resolve) => {
+    if (signal.aborted) resolve();
+    // A signal handler keeps no process alive, and without a door nothing else would.
+    const alive = setInterval(() => undefined, 60_000);
+    signal.addEventListener("abort", () => {
+      clearInterval(alive);
+      resolve();
+    });
+  });
+}
+
+function refuse(lines: readonly string[]): void {
+  process.stderr.write(`${lines.join("\n")}\n`);
+  process.exitCode = 1;
+}
+
+try {
+  await main();
+} catch (failure) {
+  if (failure instanceof BrokenHandbookError) {
+    refuse([`handbook ${failure.folder}: ${failure.problems.length} to mend`, ...failure.problems]);
+  } else {
+    refuse([failureLine(failure)]);
+  }
+}

@@ -1,0 +1,149 @@
+/**
+ * The answer, given when asking more would not change it: what it is and how sure, what speaks for and against, what is
+ * left open and would settle it, what it means for the car, and the edition it rests on.
+ */
+import {
+  type ClassProbability,
+  featureById,
+  notInHandbook,
+  sayProbability,
+} from "../../../knowledge/index.ts";
+import type { Block } from "../../reply.ts";
+import type { Assessed } from "../assessed.ts";
+import type { Knowledge } from "../knowledge.ts";
+import * as words from "../phrases/answer.ts";
+import { effortWords } from "../phrases/effort.ts";
+import { kindItWasBuiltWithClass, notInHandbookWords } from "../phrases/goals.ts";
+import { withThe } from "../phrases/grammar.ts";
+import { stillTheOne } from "../phrases/standing.ts";
+import { nothingFits, oddOnesOut, stillApart, writtenUp } from "../phrases/trouble.ts";
+import { byInformation } from "../question-worth.ts";
+import { sayEvidence } from "./say-evidence.ts";
+import { sayForYourCar } from "./say-for-your-car.ts";
+import { isAboutVariants, nameInSentence, rankedAnswers, restsOn, sayStanding } from "./say-standing.ts";
+import { sayReported } from "./say-value.ts";
+
+/** Above this the rest is not worth a line of its own. */
+const settled = 0.95;
+
+/** All blocks of the answer; the case must have no question left. */
+export function sayAnswer(knowledge: Knowledge, assessed: Assessed): readonly Block[] {
+  const { identification } = assessed;
+  if (assessed.goal === "what-should-it-have") return sayForYourCar(knowledge, assessed);
+  if (identification.verdict?.class === notInHandbook) return nothingFitsBlocks(knowledge, assessed);
+  const body = identification.verdict === null ? sayStanding(assessed, []) : verdictBlocks(assessed);
+  return [
+    ...body,
+    ...sayEvidence(knowledge.handbook, assessed),
+    ...texts([restsOn(assessed), apart(assessed), leftOpen(assessed), hinges(assessed)]),
+    ...sayForYourCar(knowledge, assessed),
+  ];
+}
+
+/** What the answer says first: a class with its probability; "the kind it was built with" before its two classes. */
+export function headline({ identification, goal }: Assessed): ClassProbability | null {
+  const { verdict, kindItWasBuiltWith } = identification;
+  const isKind = verdict !== null && goal === "right-for-car" && (kindItWasBuiltWith ?? 0) >= 0.5;
+  return isKind ? { class: kindItWasBuiltWithClass, probability: kindItWasBuiltWith ?? 0 } : verdict;
+}
+
+/** What it is and how sure; empty without a verdict. */
+export function verdictBlocks(assessed: Assessed): readonly Block[] {
+  const { identification, goal } = assessed;
+  const first = headline(assessed);
+  if (first === null) return [];
+  const asBuilt = identification.classes.find((one) => one.class === "as-built")?.probability ?? 0;
+  const [likeliest] = identification.ranking;
+  const line = words.answerLine(sayProbability(first.probability), nameInSentence(assessed, first.class));
+  return [
+    { kind: "text", text: line, tone: "answer" },
+    ...texts([
+      first.class === kindItWasBuiltWithClass ? stillTheOne(sayProbability(asBuilt)) : undefined,
+      isAboutVariants(goal) || likeliest === undefined || likeliest.variant === notInHandbook
+        ? undefined
+        : words.whichItIs(likeliest.name, sayProbability(likeliest.probability)),
+    ]),
+  ];
+}
+
+// The rival and what would settle it; below the settled mark always, with the cause of the doubt named.
+function leftOpen(assessed: Assessed): string | undefined {
+  const { identification } = assessed;
+  const [first, rival] = rankedAnswers(assessed).toSorted(
+    (one, other) => other.probability - one.probability,
+  );
+  if (first === undefined || rival === undefined || identification.verdict === null) return undefined;
+  if (first.probability >= settled) return words.leftOpenLittle(sayProbability(1 - first.probability));
+  const open = words.leftOpenRival(nameInSentence(assessed, rival.class), sayProbability(rival.probability));
+  const features = settlingFeatures(assessed);
+  return `${open} ${features.length === 0 ? words.wouldSettleNothing : words.wouldSettle(features)}`;
+}
+
+// Between variants the features that tell them apart; between other answers what tells most about those.
+function settlingIds({ goal, identification, table }: Assessed): readonly string[] {
+  const ids = isAboutVariants(goal)
+    ? identification.toldApartBy.flatMap((one) => one.features)
+    : byInformation(table).map(({ question }) => question.id);
+  return [...new Set(ids)];
+}
+
+/** What tells the leaders apart and is not told: with its effort, or that the owner could not tell. */
+function settlingFeatures(assessed: Assessed): readonly string[] {
+  return settlingIds(assessed)
+    .slice(0, 3)
+    .flatMap((id) => {
+      const feature = featureById(assessed.part, id);
+      if (feature === undefined) return [];
+      const isUntellable = assessed.facts.reports.some((report) => report.feature === id);
+      return [
+        isUntellable
+          ? words.couldNotTell(feature.name)
+          : words.dearer(feature.name, effortWords(feature.effort)),
+      ];
+    });
+}
+
+// A contradiction that a second look did not resolve stays named.
+function apart({ identification, facts, part }: Assessed): string | undefined {
+  const names = identification.contradictions
+    .filter(({ feature }) => facts.rechecked.includes(feature))
+    .flatMap(({ feature: id }) => {
+      const feature = featureById(part, id);
+      return feature === undefined ? [] : [sayReported(feature, facts.reports)];
+    });
+  return names.length === 0 ? undefined : stillApart(names);
+}
+
+function hinges(assessed: Assessed): string | undefined {
+  const facts = assessed.identification.hingesOn.flatMap((id) => {
+    const feature = featureById(assessed.part, id);
+    return feature === undefined ? [] : [sayReported(feature, assessed.facts.reports)];
+  });
+  return facts.length === 0 || facts.length > 2 ? undefined : words.hingesOn(facts);
+}
+
+function nothingFitsBlocks(knowledge: Knowledge, assessed: Assessed): readonly Block[] {
+  const { identification, part, facts } = assessed;
+  const best = identification.ranking.find((one) => one.variant !== notInHandbook);
+  const unknown = identification.ranking.find((one) => one.variant === notInHandbook)?.probability ?? 0;
+  const odd = identification.misfits.flatMap((id) => {
+    const feature = featureById(part, id);
+    return feature === undefined ? [] : [sayReported(feature, facts.reports)];
+  });
+  return [
+    { kind: "text", text: words.answerLine(sayProbability(unknown), notInHandbookWords), tone: "answer" },
+    ...texts([
+      nothingFits(
+        part.name,
+        part.variants.length,
+        best === undefined ? "" : `${withThe(best.name)}, ${sayProbability(best.probability)}`,
+      ),
+      odd.length === 0 ? writtenUp : `${oddOnesOut(odd)} ${writtenUp}`,
+    ]),
+    ...sayEvidence(knowledge.handbook, assessed),
+  ];
+}
+
+function texts(lines: readonly (string | undefined)[]): readonly Block[] {
+  return lines.flatMap((text): readonly Block[] => (text === undefined ? [] : [{ kind: "text", text }]));
+}

@@ -1,0 +1,70 @@
+/** Facts that pull apart, readings far from everything, dates in the wrong order: each is named, never averaged away. */
+
+import { type BrokenDateLink, type Feature, featureById, formatInterval } from "../../../knowledge/index.ts";
+import type { Block } from "../../reply.ts";
+import type { Assessed, NextQuestion } from "../assessed.ts";
+import { capitalised } from "../phrases/grammar.ts";
+import {
+  builtDate,
+  dateAfter,
+  datedMark,
+  dateTooLongBefore,
+  farFromAll,
+  farFromEverything,
+  pullApart,
+  pullsAlone,
+} from "../phrases/trouble.ts";
+import { partnerOf } from "./contradiction-partner.ts";
+import { sayNumber, sayReported, sayValue } from "./say-value.ts";
+
+/** What makes a second look necessary, to stand before its question; undefined for any other question. */
+export function sayReason(assessed: Assessed, question: NextQuestion | null): Block | undefined {
+  if (question === null || question.about !== "feature" || question.because.kind === "next") return undefined;
+  const { because, feature } = question;
+  const text = because.kind === "outlier" ? farAway(assessed, feature) : contradiction(assessed, feature);
+  return { kind: "text", text };
+}
+
+/** Links of the date chain that cannot stand, by name; empty when all can. */
+export function sayBrokenDates(assessed: Assessed): readonly Block[] {
+  return assessed.identification.brokenLinks.map(
+    (link): Block => ({ kind: "text", text: brokenLink(assessed, link) }),
+  );
+}
+
+function contradiction(assessed: Assessed, feature: Feature): string {
+  const { part, facts } = assessed;
+  const doubted = sayReported(feature, facts.reports);
+  const partner = partnerOf(assessed, feature.id);
+  const other = partner === undefined ? undefined : featureById(part, partner);
+  return other === undefined ? pullsAlone(doubted) : pullApart(doubted, sayReported(other, facts.reports));
+}
+
+function farAway({ part, facts }: Assessed, feature: Feature): string {
+  const told = facts.reports.findLast((report) => report.feature === feature.id);
+  const reading = told === undefined ? feature.name : sayValue(feature, told.value);
+  const means = part.variants.flatMap((variant) => {
+    const mean = variant.tells[feature.id]?.mean;
+    return typeof mean === "number" ? [mean] : [];
+  });
+  if (means.length === 0 || feature.kind !== "measurement") return farFromEverything(reading);
+  return farFromAll(
+    reading,
+    sayNumber(Math.min(...means)),
+    `${sayNumber(Math.max(...means))} ${feature.unit}`,
+  );
+}
+
+function brokenLink(assessed: Assessed, link: BrokenDateLink): string {
+  const earlier = capitalised(dateName(assessed, link.earlier));
+  const later = dateName(assessed, link.later);
+  return link.problem === "after" ? dateAfter(earlier, later) : dateTooLongBefore(earlier, later);
+}
+
+function dateName({ part, facts }: Assessed, id: string): string {
+  if (id === "built") return builtDate(facts.car.built === undefined ? "" : formatInterval(facts.car.built));
+  const feature = featureById(part, id);
+  const value = facts.reports.findLast((report) => report.feature === id)?.value;
+  if (feature === undefined || value === undefined) return id;
+  return datedMark(feature.name, sayValue(feature, value));
+}

@@ -1,0 +1,69 @@
+/** A reported value, and a whole fact, in the handbook's own words. */
+import {
+  type Feature,
+  formatInterval,
+  type Report,
+  type ReportValue,
+  stateName,
+} from "../../../knowledge/index.ts";
+import { listed } from "../phrases/grammar.ts";
+import { cannotTellValue } from "../phrases/understood.ts";
+
+/** "rough", "17 in", "June 1981 or June 1971", "cannot tell". */
+export function sayValue(feature: Feature, value: ReportValue): string {
+  switch (value.kind) {
+    case "state":
+      return stateName(feature, value.state);
+    case "weighed-states":
+      return fittingStates(value.weights)
+        .map((state) => stateName(feature, state))
+        .join("; or ");
+    case "measurement":
+      return value.unit === null ? sayNumber(value.value) : `${sayNumber(value.value)} ${value.unit}`;
+    case "date":
+      return listed(
+        value.readings.map((reading) => formatInterval(reading.interval)),
+        "or",
+      );
+    case "cannot-tell":
+      return cannotTellValue;
+  }
+}
+
+/** "inside finish (rough, fibres showing)", "rounded tips": a fact as it stands within a sentence, commas and all. */
+export function sayFact(feature: Feature, value: ReportValue): string {
+  const said = sayValue(feature, value);
+  return namesItsFeature(feature.name, said) ? said : `${feature.name} (${said})`;
+}
+
+// A state such as "black gel coat" has the feature's word in it, and needs no feature before it.
+function namesItsFeature(name: string, said: string): boolean {
+  const words = name.toLowerCase().match(/[a-z]{4,}/g) ?? [];
+  return words.some((word) => said.toLowerCase().includes(word.replace(/s$/, "")));
+}
+
+/** The fact of a feature as the last person told it; the feature's name alone when nobody has. */
+export function sayReported(feature: Feature, reports: readonly Report[]): string {
+  const last = reports.findLast((report) => report.feature === feature.id);
+  return last === undefined ? feature.name : sayFact(feature, last.value);
+}
+
+/** The same standing alone on a line: "inside finish: rough, fibres showing". */
+export function sayReportedPlainly(feature: Feature, reports: readonly Report[]): string {
+  const last = reports.findLast((report) => report.feature === feature.id);
+  return last === undefined ? feature.name : `${feature.name}: ${sayValue(feature, last.value)}`;
+}
+
+/** At most three decimals and no trailing noughts: 17.375, 412. */
+export function sayNumber(value: number): string {
+  return String(Number(value.toFixed(3)));
+}
+
+// Heaviest first, ties in alphabetical order; a state that weighs under a tenth of the first is not worth naming.
+function fittingStates(weights: Readonly<Record<string, number>>): readonly string[] {
+  const ranked = Object.entries(weights).toSorted(
+    ([one, oneWeight], [other, otherWeight]) => otherWeight - oneWeight || (one < other ? -1 : 1),
+  );
+  const heaviest = ranked[0]?.[1] ?? 0;
+  return ranked.filter(([, weight]) => weight > 0 && weight >= heaviest / 10).map(([state]) => state);
+}

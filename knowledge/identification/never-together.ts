@@ -1,0 +1,52 @@
+/**
+ * Two states that no kind in the handbook shows together: each is usual on some kind, and every kind makes at least one
+ * of them unlikely. The two other alarms weigh numbers and stay quiet while a pair alone cancels out; a restorer sees at
+ * a glance that a milled groove does not belong in a moulded housing, and so must the answer.
+ */
+import type { CompiledPart } from "./compiled-part.ts";
+import type { Fact } from "./facts.ts";
+
+/** A state below this share on a kind does not belong to it; a wider one would flag honest exceptions. Ours, see test/bench. */
+const FOREIGN = 0.12;
+/** A state above this share is at home on a kind. */
+const AT_HOME = 0.5;
+/** Only what was seen, not supposed. */
+const SEEN = 0.75;
+
+/** For each fact that cannot stand beside another, that other (the first in the handbook's order). */
+export function neverTogether(compiled: CompiledPart, facts: readonly Fact[]): ReadonlyMap<string, string> {
+  const seen = facts.flatMap((fact) => {
+    const shares = sharesOfSeenState(compiled, fact);
+    return shares ? [{ feature: fact.feature, shares }] : [];
+  });
+  const partners = new Map<string, string>();
+  seen.forEach((one, index) => {
+    for (const other of seen.slice(index + 1)) {
+      if (partners.has(one.feature) && partners.has(other.feature)) continue;
+      if (!areForeign(one.shares, other.shares)) continue;
+      if (!partners.has(one.feature)) partners.set(one.feature, other.feature);
+      if (!partners.has(other.feature)) partners.set(other.feature, one.feature);
+    }
+  });
+  return partners;
+}
+
+function areForeign(one: readonly number[], other: readonly number[]): boolean {
+  return one.every((share, variant) => Math.min(share, other[variant] as number) < FOREIGN);
+}
+
+/** P(state | variant) for every variant, of a state that everybody asked saw alike and that is at home somewhere. */
+function sharesOfSeenState(compiled: CompiledPart, fact: Fact): readonly number[] | undefined {
+  const table = compiled.states.get(fact.feature);
+  const [report] = fact.reports;
+  if (!table || report?.value.kind !== "state") return undefined;
+  const { state } = report.value;
+  const agree = fact.reports.every(
+    ({ value, certainty }) => certainty >= SEEN && value.kind === "state" && value.state === state,
+  );
+  const column = table.channel.states.indexOf(state);
+  if (!agree || column < 0) return undefined;
+  const width = table.channel.states.length;
+  const shares = Array.from(table.rowOf, (row) => table.rows[row * width + column] as number);
+  return shares.some((share) => share >= AT_HOME) ? shares : undefined;
+}

@@ -1,0 +1,72 @@
+import { readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { expect, test } from "vitest";
+import { systemClock } from "../../adapters/clock.ts";
+import { openHandbook } from "../../adapters/handbooks.ts";
+import { memoryStore } from "../../adapters/store/memory.ts";
+import { renderReply } from "../../adapters/terminal/render.ts";
+import { typedAgainst } from "../../adapters/terminal/typed-choice.ts";
+import { knowledgeOf, type Reply, receiver } from "../../bot/index.ts";
+import { commandLine, root, run, shrike } from "./program.ts";
+
+const readmeFile = join(root, "README.md");
+const readme = readFileSync(readmeFile, "utf8");
+
+/** The text of the fenced block that holds `words`. */
+function block(words: string): string {
+  const found = readme.split("```").find((piece, index) => index % 2 === 1 && piece.includes(words));
+  if (found === undefined) throw new Error(`README.md has no block with ${words}`);
+  return found.trim();
+}
+
+/** What the program says to `typed`, as a person at a terminal sees it, without what may be done next and the edition. */
+async function conversation(typed: readonly string[]): Promise<string> {
+  const { handbook } = await openHandbook(shrike);
+  const known = [knowledgeOf(handbook)];
+  const log = { info: () => undefined, warn: () => undefined, error: () => undefined };
+  const surroundings = { knowledge: () => known, store: memoryStore(), clock: systemClock(), log };
+  const receive = receiver({ ...surroundings, platform: "terminal" });
+  const pieces: string[] = [];
+  let last: Reply | undefined;
+  for (const line of typed) {
+    last = await receive({ conversation: "terminal", from: "you", ...typedAgainst(line, last) });
+    const blocks = last.blocks.filter(({ kind }) => kind !== "choices" && kind !== "edition");
+    const lines = renderReply({ ...last, blocks }, { width: 80, colour: false });
+    pieces.push(`> ${line}`, lines.join("\n"));
+  }
+  return pieces.join("\n\n");
+}
+
+// After a change of words or of the handbook: README=write npx vitest run test/adapters/readme.test.ts, and read it.
+test("the conversation in the README is what the program says", async () => {
+  const written = block("\n> ");
+  const typed = written.split("\n").flatMap((line) => (line.startsWith("> ") ? [line.slice(2)] : []));
+  expect(typed.length).toBeGreaterThan(1);
+  const said = await conversation(typed);
+  if (process.env.README === "write")
+    writeFileSync(
+      readmeFile,
+      readme.replace(written, () => said),
+    );
+  else expect(written).toBe(said);
+});
+
+test("the script example in the README runs, and its second answer is understood", async () => {
+  const lines = [...block("converse --handbook").matchAll(/'(\{.*?\})'/gu)].map(([, line = ""]) => line);
+  expect(lines).toHaveLength(2);
+  const { status, out } = await run(
+    commandLine,
+    ["converse", "--handbook", shrike, "--json"],
+    `${lines.join("\n")}\n`,
+  );
+  expect(status).toBe(0);
+  const [, second = ""] = out.split("\n");
+  expect(JSON.parse(second).understood).toEqual([expect.objectContaining({ state: "rough" })]);
+});
+
+test("the README begins with its title and one paragraph that states the job", () => {
+  const [title, paragraph, next] = readme.split("\n\n");
+  expect(title).toBe("# witness-mark");
+  expect(paragraph).toMatch(/^witness-mark helps/u);
+  expect(next).toMatch(/^## /u);
+});

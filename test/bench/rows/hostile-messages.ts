@@ -1,0 +1,95 @@
+// A hundred thousand messages that try to break a turn. After each the conversation must still hold all its cases and come
+// back whole from JSON, and none may take long: whoever can slow the bot down can silence it.
+
+import { isDeepStrictEqual } from "node:util";
+import { emptyConversation, readConversation, step } from "../../../bot/index.ts";
+import { annotatedMessages } from "../../support/corpus-folder.ts";
+import { demoKnowledge, demoToday } from "../../support/demo-knowledge.ts";
+import { hostileMessages as hostile } from "../../support/hostile-messages.ts";
+import { chanceFrom } from "../../support/random-tables.ts";
+import { mean, timed } from "../percentiles.ts";
+import type { Figure, Row } from "../row.ts";
+
+const CONVERSATIONS = 8400;
+/** Messages of one conversation; conversation k is drawn from START + k. */
+const MESSAGES = 12;
+const START = 100_000;
+
+export const hostileMessages: Row = {
+  name: "hostile-messages",
+  about: `${CONVERSATIONS * MESSAGES} hostile messages through the whole turn, ${MESSAGES} a conversation`,
+  starts: [START],
+  measure: () => {
+    const tally: Tally = { broken: [], times: [], worst: { milliseconds: 0, where: "" }, slow: 0 };
+    const texts = annotatedMessages("development").map((message) => message.text);
+    const draw = hostile(demoKnowledge().handbook, texts);
+    for (let index = 0; index < CONVERSATIONS; index += 1) converse(draw, START + index, tally);
+    return figuresOf(tally);
+  },
+};
+
+interface Tally {
+  /** What went wrong, and where. */
+  readonly broken: string[];
+  readonly times: number[];
+  worst: { readonly milliseconds: number; readonly where: string };
+  slow: number;
+}
+
+const SLOW = 100;
+
+function converse(draw: ReturnType<typeof hostile>, start: number, tally: Tally): void {
+  const chance = chanceFrom(start);
+  let conversation = emptyConversation;
+  for (let number = 1; number <= MESSAGES; number += 1) {
+    const message = draw(chance);
+    const before = conversation;
+    const where = `from ${start}, message ${number}`;
+    try {
+      const turn = () => step(demoKnowledge(), before, message, demoToday);
+      const { milliseconds, result } = timed(turn);
+      const least = milliseconds > SLOW / 2 ? Math.min(milliseconds, leastOf(turn)) : milliseconds;
+      tally.times.push(least);
+      if (least > tally.worst.milliseconds) {
+        tally.worst = { milliseconds: least, where: `${where}, ${message.text?.length ?? 0} characters` };
+      }
+      tally.slow += Number(least > SLOW);
+      const fault = faultOf(before, result);
+      if (fault !== undefined) tally.broken.push(`${where}: ${fault}`);
+      conversation = result.conversation;
+    } catch (cause) {
+      tally.broken.push(`${where}: ${cause instanceof Error ? cause.message : String(cause)}`);
+    }
+  }
+}
+
+/** A slow turn is taken again: the machine may have been busy elsewhere. */
+function leastOf(turn: () => unknown): number {
+  return Math.min(timed(turn).milliseconds, timed(turn).milliseconds);
+}
+
+function faultOf(before: typeof emptyConversation, taken: ReturnType<typeof step>): string | undefined {
+  const { conversation, reply } = taken;
+  if (reply.blocks.length === 0) return "nothing was answered";
+  if (JSON.stringify(reply).length === 0) return "the reply is no JSON";
+  const kept = new Set(conversation.cases.map(({ id }) => id));
+  if (before.cases.some(({ id }) => !kept.has(id))) return "a case is gone";
+  const back = readConversation(JSON.parse(JSON.stringify(conversation)));
+  if (back === undefined) return "the conversation does not come back from JSON";
+  return isDeepStrictEqual(back, conversation) ? undefined : "the conversation comes back changed";
+}
+
+function figuresOf({ broken, times, worst, slow }: Tally): readonly Figure[] {
+  return [
+    {
+      what: "turns that failed or lost something",
+      value: broken.length,
+      unit: "",
+      budget: { atMost: 0 },
+      remark: broken.slice(0, 3).join("; "),
+    },
+    { what: `turns over ${SLOW} ms`, value: slow, unit: "", budget: { atMost: 0 } },
+    { what: "slowest turn", value: worst.milliseconds, unit: "ms", remark: worst.where },
+    { what: "mean", value: mean(times), unit: "ms", remark: `${times.length} turns` },
+  ];
+}

@@ -1,0 +1,114 @@
+// Changeovers against what can be had from outside: a closed form, the coal-mining changepoint, and a published
+// dose-response as the limit in which nothing changes sharply.
+import { describe, expect, test } from "vitest";
+import { borderLikelihoods } from "../../knowledge/dating/border-likelihood.ts";
+import { cellGrid } from "../../knowledge/dating/cells.ts";
+import { circumstances } from "../../knowledge/dating/change-priors.ts";
+import { changeover } from "../../knowledge/dating/changeover.ts";
+import { borderWeights, changeoverPosterior } from "../../knowledge/dating/changeover-posterior.ts";
+import { shortestRun, spreadQuantile } from "../../knowledge/dating/credible-run.ts";
+import { type ChangeoverSighting, groupReports } from "../../knowledge/dating/report-groups.ts";
+import { shapeOfChange } from "../../knowledge/dating/shape-of-change.ts";
+import { readDataTable } from "../support/data-tables.ts";
+import { granted } from "../support/granted.ts";
+import { rateChange } from "../support/poisson-changepoint.ts";
+
+describe("a step behind labels that are each wrong with the same chance (closed form, by hand)", () => {
+  const labels = [0, 0, 1, 0, 0, 1, 1, 0, 1, 1];
+  const posterior = (wrong: number): readonly number[] => {
+    const grid = cellGrid({ from: 0, to: 10 }, undefined, 1);
+    if (!grid) throw new Error("no grid");
+    const sightings = labels.map(
+      (label, cell): ChangeoverSighting => ({
+        id: `car-${cell}`,
+        isNew: label === 1,
+        built: { from: cell, to: cell + 1 },
+        swap: 0,
+        misread: wrong,
+        isSought: true,
+      }),
+    );
+    const ground = { grid, widths: [0], circumstances, replacements: { old: 1, new: 1 } };
+    const even = { widthPrior: [1], borderPrior: new Float64Array(11).fill(1 / 11) };
+    const found = changeoverPosterior(
+      { ...ground, ...even },
+      borderLikelihoods(ground, groupReports(grid, sightings).groups),
+    );
+    return [...borderWeights(found)].map((weight) => weight / found.total);
+  };
+  test("one label in ten wrong: all eleven borders, tolerance 1e-6", () => {
+    const expected = [
+      0.000917, 0.008249, 0.074244, 0.008249, 0.074244, 0.668194, 0.074244, 0.008249, 0.074244, 0.008249,
+      0.000917,
+    ];
+    posterior(0.1).forEach((chance, border) => {
+      expect(Math.abs(chance - (expected[border] as number))).toBeLessThan(1e-6);
+    });
+  });
+  test.each([
+    [0.05, 0.818399],
+    [0.2, 0.438356],
+  ])("wrong %f: peak %f, tolerance 1e-6", (wrong, peak) => {
+    expect(Math.abs(Math.max(...posterior(wrong)) - peak)).toBeLessThan(1e-6);
+  });
+});
+
+describe("coal-mining disasters 1851–1962 (Jarrett 1979; exact posterior, Carlin, Gelfand & Smith 1992 agree on the order)", () => {
+  const counts = readDataTable("coal-counts").rows.map((row) => Number(row[1]));
+  test.each([
+    [1, 1, [0.245, 0.1848, 0.1432, 0.0931, 0.0988], 40.071, [3.0642, 0.9224], 28.942],
+    [2, 1, [0.2383, 0.1843, 0.1463, 0.0999, 0.0945], 39.937, [3.0928, 0.9377], 29.452],
+  ])(
+    "rates Gamma(%i, %i): tolerance 5e-5 on chances, 5e-4 on the rest",
+    (shape, rate, chances, mean, rates, factor) => {
+      const change = rateChange(counts, shape, rate);
+      [41, 40, 39, 37, 42].forEach((k, index) => {
+        expect(Math.abs((change.chances[k - 1] as number) - (chances[index] as number))).toBeLessThan(5.1e-5);
+      });
+      const meanIndex = change.chances.reduce((sum, chance, index) => sum + chance * (index + 1), 0);
+      expect(Math.abs(meanIndex - mean)).toBeLessThan(6e-4);
+      expect(Math.abs(change.rateMeans[0] - (rates[0] as number))).toBeLessThan(5.1e-5);
+      expect(Math.abs(change.rateMeans[1] - (rates[1] as number))).toBeLessThan(5.1e-5);
+      expect(Math.abs(change.logBayesFactor - factor)).toBeLessThan(6e-4);
+    },
+  );
+  test("the middle of the change is 1890 or 1891 and 95 % lie within 36 to 46", () => {
+    const { chances } = rateChange(counts, 1, 1);
+    const run = shortestRun(chances, 0.95);
+    expect(run.first + 1).toBeGreaterThanOrEqual(35);
+    expect(run.last + 1).toBeLessThanOrEqual(46);
+    expect(spreadQuantile(chances, 0.5) + 1).toBeGreaterThan(39.5);
+    expect(spreadQuantile(chances, 0.5) + 1).toBeLessThan(41.5);
+  });
+});
+
+describe("tobacco budworms (Venables & Ripley, MASS 4th ed., 7.2): a change that is not sharp", () => {
+  // Killed of 20 at each doubling of the dose; half-way (LD50, log₂ dose) 3.2636 ± .2298 for females by R glm.
+  const killed = [0, 2, 6, 10, 12, 16];
+  // A dose step is taken as six months; dose d stands in the month 6d + 18 of a window of five and a half years.
+  const sightings = killed.flatMap((dead, dose) =>
+    Array.from({ length: 20 }, (_, index): ChangeoverSighting => {
+      const from = 6 * dose + 18;
+      const base = {
+        id: `${dose}-${index}`,
+        built: { from, to: from + 1 },
+        swap: 0,
+        misread: 0.005,
+        isSought: true,
+      };
+      return { ...base, isNew: index < dead };
+    }),
+  );
+  const setting = { window: { from: 0, to: 66 } };
+  test("the published half-way dose lies in the interval, and the median within one standard error of it", () => {
+    const change = granted(changeover(setting, sightings));
+    const half = 3.263587 * 6 + 18.5;
+    expect(change.interval.from).toBeLessThan(half);
+    expect(change.interval.to).toBeGreaterThan(half);
+    expect(Math.abs(change.median - half)).toBeLessThan(0.229754 * 6);
+  });
+  test("nobody would call it sharp", () => {
+    expect(granted(changeover(setting, sightings)).withinWeeks).toBeLessThan(1e-6);
+    expect(granted(shapeOfChange(setting, sightings)).shapes[0]?.shape).toBe("slow");
+  });
+});

@@ -1,0 +1,37 @@
+// Shares against published tables: R. G. Newcombe, Statistics in Medicine 17, 1998, table I method 3 (Wilson);
+// W. J. Rogan & B. Gladen, Am. J. Epidemiology 107, 1978. Tolerances 5e-5 and 1e-9.
+import { expect, test } from "vitest";
+import { shareOfVariant, trueShare } from "../../knowledge/dating/share-of-variant.ts";
+import { granted } from "../support/granted.ts";
+
+// Jeffreys by SciPy 1.10.1.
+test.each([
+  [81, 263, [0.2553, 0.3662], [0.2545, 0.3656]],
+  [15, 148, [0.0624, 0.1605], undefined],
+  [0, 20, [0, 0.1611], [0, 0.1166]],
+  [1, 29, [0.0061, 0.1718], [0.0037, 0.1501]],
+  [29, 29, [0.883, 1], undefined],
+])("%i of %i", (seen, looked, wilson, jeffreys) => {
+  const share = granted(shareOfVariant(seen, looked));
+  expect(Math.abs(share.wilson.low - (wilson[0] as number))).toBeLessThanOrEqual(5e-5);
+  expect(Math.abs(share.wilson.high - (wilson[1] as number))).toBeLessThanOrEqual(5e-5);
+  if (!jeffreys) return;
+  expect(Math.abs(share.jeffreys.low - (jeffreys[0] as number))).toBeLessThanOrEqual(5e-5);
+  expect(Math.abs(share.jeffreys.high - (jeffreys[1] as number))).toBeLessThanOrEqual(5e-5);
+});
+test("the true share behind labels with known errors", () => {
+  expect(granted(trueShare(0.25, 0.9, 0.85)).raw).toBeCloseTo(0.1333333333, 9);
+  expect(granted(trueShare(0.05, 0.8, 0.95)).raw).toBeCloseTo(0, 9);
+});
+test("labels that show less than their errors alone would are cut to zero, and said to be", () => {
+  const share = granted(trueShare(0.04, 0.9, 0.9));
+  expect(share.raw).toBeCloseTo(-0.075, 9);
+  expect(share).toMatchObject({ share: 0, isClipped: true });
+  expect(granted(trueShare(0.25, 0.9, 0.85)).isClipped).toBe(false);
+});
+test("labels no better than chance, and counts that are none, are refused", () => {
+  expect(trueShare(0.4, 0.5, 0.5)).toMatchObject({ ok: false });
+  expect(trueShare(1.2, 0.9, 0.9)).toMatchObject({ ok: false });
+  expect(shareOfVariant(3, 2)).toMatchObject({ ok: false });
+  expect(shareOfVariant(0, 0)).toMatchObject({ ok: false });
+});
