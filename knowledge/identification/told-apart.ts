@@ -5,8 +5,9 @@ import type { Identification } from "./identification.ts";
 
 const MOST_VARIANTS = 3;
 const MOST_FEATURES = 3;
-/** A variant less probable than this is no longer in question. */
+/** A variant less probable than this is no longer in question, unless it is the only rival left. */
 const LEFT = 0.05;
+const LAST_RIVAL = 0.002;
 /** A feature that gains less than this (bits, of one between two) tells nothing worth naming. */
 const LEAST_GAIN = 0.05;
 
@@ -18,8 +19,8 @@ export function toldApartBy(belief: Belief, probabilities: Float64Array): Identi
   const { part, answers } = belief.compiled;
   const left = part.variants
     .map((_, index) => index)
-    .filter((index) => (probabilities[index] as number) >= LEFT)
     .sort((one, other) => (probabilities[other] as number) - (probabilities[one] as number) || one - other)
+    .filter((index, rank) => (probabilities[index] as number) >= (rank < 2 ? LAST_RIVAL : LEFT))
     .slice(0, MOST_VARIANTS);
   if (left.length < 2) return [];
   const open = [...answers].filter(([feature]) => !belief.answered.has(feature));

@@ -119,6 +119,10 @@ function* named(
   for (const name of [entry.name, ...entry.also]) yield [name, meaning];
 }
 
+function keyOf(name: string): string {
+  return [...stemsOf(name)].sort().join(" ");
+}
+
 /** What people say for a dimension when they give its figure. */
 const measuringWords: Readonly<Record<string, readonly string[]>> = {
   width: ["wide", "large"],
@@ -134,16 +138,21 @@ const measuringWords: Readonly<Record<string, readonly string[]>> = {
 function* featureNames(part: PartKind, feature: Feature): Generator<readonly [string, Meaning]> {
   const meaning = { kind: "feature", part: part.id, feature: feature.id } as const;
   yield* named(feature, meaning);
-  if (feature.kind === "measurement") {
-    for (const name of feature.also) for (const word of measuringWords[name] ?? []) yield [word, meaning];
-    if (/\b(?:spacing|distance|centres?)\b/.test(feature.name)) yield ["apart", meaning];
-  }
+  if (feature.kind === "measurement") for (const word of wordsForSize(feature)) yield [word, meaning];
   if (feature.none !== undefined) yield [feature.none, { ...meaning, kind: "state", state: "not-there" }];
   if (feature.kind !== "states") return;
+  const own = new Set([feature.name, ...feature.also].map(keyOf));
   for (const state of feature.states) {
     const stateMeaning = { ...meaning, kind: "state", state: state.id } as const;
-    for (const name of [...namesOfState(state.name), ...state.also]) yield [name, stateMeaning];
+    // "Has drain notches" is the feature's name once "has" is gone: presence.ts reads it, a mere mention says nothing.
+    const names = [...namesOfState(state.name), ...state.also].filter((name) => !own.has(keyOf(name)));
+    for (const name of names) yield [name, stateMeaning];
   }
+}
+
+function wordsForSize(feature: Feature): readonly string[] {
+  const words = feature.also.flatMap((name) => measuringWords[name] ?? []);
+  return /\b(?:spacing|distance|centres?)\b/.test(feature.name) ? [...words, "apart"] : words;
 }
 
 /** A phrase is looked up under its rarest word, so that a word common to thousands of variants costs nothing. */

@@ -98,13 +98,19 @@ function chooseFeature(
   if (best === undefined) return undefined;
   if (best.support === second?.support)
     return best.support > 0 ? undefined : onlyFitting(candidates, quantity);
-  const isNamed = isNamedBy(view, clause, best.support);
-  if (!isNamed && view.context.askedFeature === best.candidate.feature.id) return best.candidate;
-  const isOfSomethingElse = best.support < namedOutright && sizeOf.test(quantity.after);
-  if (isOfSomethingElse || (!isNamed && quantity.unit === null)) return undefined;
-  if (best.support === 0 && second !== undefined) return undefined;
-  if (isPlausible(best.candidate, quantity, isNamed ? 5 : 2)) return best.candidate;
-  return onlyFitting(candidates, quantity);
+  const { candidate, support } = best;
+  const isNamed = isNamedBy(view, clause, support);
+  if (!isNamed && view.context.askedFeature === candidate.feature.id) return candidate;
+  if (support < namedOutright && isOfSomethingElse(quantity)) return undefined;
+  if (!isNamed && quantity.unit === null) return undefined;
+  if (support === 0 && second !== undefined) return undefined;
+  return isPlausible(candidate, quantity, isNamed ? 5 : 2) ? candidate : onlyFitting(candidates, quantity);
+}
+
+/** "8 mm studs" is the size of the studs; "screw count 3", small, whole and without a unit, is no size at all. */
+function isOfSomethingElse(quantity: Quantity): boolean {
+  const isCount = quantity.unit === null && Number.isInteger(quantity.value) && quantity.value <= 12;
+  return isCount || sizeOf.test(quantity.after);
 }
 
 /** Support that only a feature's own name gives. */

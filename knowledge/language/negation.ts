@@ -2,6 +2,7 @@
 // word where the speaker starts anew ("no mark it has two screws"); idioms that only look negative are excepted.
 import type { Clause } from "./clauses.ts";
 import { cueWords } from "./cue-words.ts";
+import { numberOf } from "./fold-word.ts";
 import type { Spotted } from "./spot-terms.ts";
 import type { Token } from "./tokens.ts";
 
@@ -58,6 +59,8 @@ function isBareNo(word: string, at: number, clause: Clause): boolean {
 /** "part no 12": an abbreviated number. */
 function isNumberSign(tokens: readonly Token[], at: number): boolean {
   const before = tokens[at - 1]?.folded ?? "";
+  // "6 no. screws" is a drawing office's count.
+  if (numberOf(before) !== undefined && tokens[at]?.folded === "no") return true;
   const isLabel = /^(?:part|serial|chassis|casting|model|engine|car|body|phone|frame|mold|drawing)$/.test(
     before,
   );

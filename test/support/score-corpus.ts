@@ -10,6 +10,7 @@ import type { ReportValue } from "../../knowledge/evidence/report.ts";
 import type { Lexicon } from "../../knowledge/language/lexicon.ts";
 import type { CarFinding, FeatureFinding, MessageReading } from "../../knowledge/language/message-reading.ts";
 import { readMessage } from "../../knowledge/language/read-message.ts";
+import { millimetresOrGrams, sizeOf } from "./annotated-size.ts";
 import { testToday } from "./demo-lexicon.ts";
 
 export interface AnnotatedFact {
@@ -105,45 +106,6 @@ function excludes(value: ReportValue, state: string): boolean {
   return value.kind === "state" && value.state !== state;
 }
 
-/** Units as an annotator may write them. */
-const unitNames: readonly (readonly [RegExp, string])[] = [
-  [/^(?:mm|mil|millimet)/, "mm"],
-  [/^(?:cm|centimet)/, "cm"],
-  [/^(?:in|"|''|inch)/, "in"],
-  [/^(?:kg|kilo)/, "kg"],
-  [/^(?:g|gram)/, "g"],
-  [/^(?:lb|pound)/, "lb"],
-  [/^(?:oz|ounce)/, "oz"],
-];
-
-const millimetresOrGrams: Readonly<Record<string, number>> = {
-  mm: 1,
-  cm: 10,
-  in: 25.4,
-  g: 1,
-  kg: 1000,
-  lb: 453.59237,
-  oz: 28.349523125,
-};
-
-/** "46 3/8\"", "15,2 cm", "10 lb 2 oz", "1180": the sum of its pieces in millimetres or grams; no unit leaves the number. */
-function sizeOf(written: string): { size: number; unit: string | undefined } {
-  let size = 0;
-  let unit: string | undefined;
-  const piece = /(\d+(?:[.,]\d+)?)(?:(?: and| &)?[ -](\d+)\/(\d+))?(?:\/(\d+))? ?([a-z"']*)/gi;
-  for (const [, whole = "0", above = "0", below = "1", under = "1", name = ""] of written.matchAll(piece)) {
-    const plain = /^\d{1,3},\d{3}$/.test(whole) ? whole.replace(",", "") : whole.replace(",", ".");
-    const value = Number(plain) / Number(under) + Number(above) / Number(below);
-    const isFeet = /^(?:ft|feet|foot|'$)/i.test(name);
-    const found = isFeet ? "in" : unitNames.find(([form]) => form.test(name.toLowerCase()))?.[1];
-    const isBareInches = found === undefined && unit === "in";
-    unit ??= found;
-    const factor = isBareInches ? 25.4 : (millimetresOrGrams[found ?? ""] ?? 1);
-    size += value * factor * (isFeet ? 12 : 1);
-  }
-  return { size, unit };
-}
-
 function measures(value: ReportValue, reading: string): boolean {
   if (value.kind !== "measurement") return false;
   const noted = sizeOf(reading);
@@ -158,10 +120,11 @@ function dates(value: ReportValue, written: string): boolean {
   return value.readings.some(({ interval }) => liesOn(interval, noted));
 }
 
-/** Whether at least half of what was read lies in what was noted: a wide guess does not count as a hit. */
+/** Whether they overlap, what was read being no wider than a year or twice what was noted. */
 function liesOn(read: Interval, noted: Interval): boolean {
   const shared = intersect(read, noted);
-  return shared !== undefined && shared.to - shared.from >= (read.to - read.from) / 2 - 1e-9;
+  const widest = Math.max(12, 2 * (noted.to - noted.from));
+  return shared !== undefined && read.to - read.from <= widest + 1e-9;
 }
 
 /** "1981-11-02", "1980/1981" and "1979-10..1980-02" (both ends included). */

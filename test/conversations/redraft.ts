@@ -1,0 +1,22 @@
+// After a deliberate change: holds every conversation anew and writes the replies down, for somebody to read in the diff
+// before it is kept. The messages stay; nothing here runs in the tests. `npx node test/conversations/redraft.ts`
+import { readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { emptyConversation, plainText, step } from "../../bot/index.ts";
+import { demoKnowledge, demoToday } from "../support/demo-knowledge.ts";
+import { parseGolden } from "../support/golden-conversation.ts";
+
+const folder = import.meta.dirname;
+
+for (const name of readdirSync(folder).filter((file) => file.endsWith(".txt"))) {
+  const path = join(folder, name);
+  const text = readFileSync(path, "utf8");
+  const remarks = text.split("\n").filter((line) => line.startsWith("# "));
+  let conversation = emptyConversation;
+  const turns = parseGolden(text).map(({ message, said }) => {
+    const taken = step(demoKnowledge(), conversation, message, demoToday);
+    conversation = taken.conversation;
+    return `> ${said}\n${plainText(taken.reply)}\n`;
+  });
+  writeFileSync(path, `${[...remarks, turns.join("\n")].join("\n")}`);
+}
