@@ -28,7 +28,10 @@ export async function importConversations(engine: Engine, file: string, at: numb
         .execute();
     }
   });
-  await rename(file, `${file}.imported`);
+  await rename(file, `${file}.imported`).catch((cause: unknown) => {
+    // Gone: another process that started with us has brought it over too, and that counts once.
+    if (!isMissing(cause)) throw new OutsideError(`store: ${file} cannot be renamed`, cause);
+  });
   log.info(
     { file, conversations: rows.length, store: engine.place },
     "conversations brought over from a file",
@@ -53,9 +56,13 @@ async function readIfThere(file: string): Promise<string | undefined> {
   try {
     return await readFile(file, "utf8");
   } catch (cause) {
-    if (cause instanceof Error && "code" in cause && cause.code === "ENOENT") return undefined;
+    if (isMissing(cause)) return undefined;
     throw new OutsideError(`store: ${file} cannot be read`, cause);
   }
+}
+
+function isMissing(cause: unknown): boolean {
+  return cause instanceof Error && "code" in cause && cause.code === "ENOENT";
 }
 
 function jsonOf(line: string): unknown {

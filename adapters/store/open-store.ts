@@ -1,6 +1,7 @@
 /** The store that a program serves from, with whatever an earlier version kept brought over. */
 import { join } from "node:path";
 import type { Log } from "../../bot/index.ts";
+import { OutsideError } from "../errors.ts";
 import { type DatabaseStore, databaseStore } from "./database-store.ts";
 import { importConversations } from "./import-conversations.ts";
 import { openEngine, openEngineFile, type StorePlace } from "./open-engine.ts";
@@ -12,7 +13,8 @@ export async function openStore(place: StorePlace, log: Log): Promise<DatabaseSt
     await importConversations(engine, join(place.dataFolder, "conversations.jsonl"), Date.now(), log);
   } catch (failure) {
     await engine.close();
-    throw failure;
+    if (failure instanceof OutsideError) throw failure;
+    throw new OutsideError(engine.troubleOf(failure).message, failure);
   }
   return databaseStore(engine, { log });
 }

@@ -6,6 +6,7 @@ import { linesOf } from "./page.ts";
 import { type Figure, holds, type Row } from "./row.ts";
 import { calibrationOfDemo } from "./rows/calibration-of-demo.ts";
 import { calibrationOfOwners } from "./rows/calibration-of-owners.ts";
+import { durableMessagesRow } from "./rows/durable-messages.ts";
 import { hostileMessages } from "./rows/hostile-messages.ts";
 import { policyAgainstForm } from "./rows/policy-against-form.ts";
 import { policyOnDemo } from "./rows/policy-on-demo.ts";
@@ -29,6 +30,7 @@ const rows: readonly Row[] = [
   policyOnDemo,
   policyAgainstForm,
   hostileMessages,
+  durableMessagesRow,
 ];
 
 const { values: options } = parseArgs({ options: { json: { type: "boolean" }, only: { type: "string" } } });

@@ -169,17 +169,15 @@ describe("converse --store", () => {
 
   test("kill -9 loses nothing that was answered, and the next process takes the store over", async () => {
     const folder = newFolder();
-    const words = [...json, "--store", "kept.jsonl"];
+    const words = [...json, "--store", "kept.sqlite"];
     const running = start(commandLine, words, { folder });
     const names = ["barn", "shop", "shed", "lawn"];
     running.write(input(...names.map((name) => ({ ...asked, case: name }))));
     await running.lines(names.length);
     running.process.kill("SIGKILL");
     expect((await running.ended).signal).toBe("SIGKILL");
-    const kept = readFileSync(join(folder, "kept.jsonl"), "utf8").trimEnd().split("\n");
-    expect(kept.map((line) => JSON.parse(line).conversation)).toEqual(
-      names.map((name) => `converse:${name}`),
-    );
+    const check = await run(commandLine, ["store", "check", "--store", "kept.sqlite"], "", { folder });
+    expect(check.out).toBe("kept.sqlite: sound, 4 records, 4 versions\n");
     const { status, out } = await run(
       commandLine,
       words,

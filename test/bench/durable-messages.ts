@@ -1,0 +1,148 @@
+// How many messages a second the store keeps for good, beside how many commits a second its engine makes at all: a disk has moods, and
+// only the ratio of two numbers of the same minute says something about the store.
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { DatabaseSync } from "node:sqlite";
+import pg from "pg";
+import { type DatabaseStore, databaseStore } from "../../adapters/store/database-store.ts";
+import { openEngine } from "../../adapters/store/open-engine.ts";
+import { silentLog } from "../support/logs.ts";
+import { startPostgres } from "../support/postgres.ts";
+
+export interface DurableMessages {
+  /** One-row insertions a second, one after another, each its own commit, through the bare driver. */
+  readonly rawCommits: number;
+  /** Messages a second of one conversation, each sent when the one before is acknowledged. */
+  readonly oneConversation: number;
+  /** The same of 64 conversations at once. */
+  readonly manyConversations: number;
+  /** oneConversation / rawCommits; to be at least 0.8. */
+  readonly sequentialRatio: number;
+  /** manyConversations / oneConversation; to be at least 5. */
+  readonly concurrentRatio: number;
+}
+
+const CONVERSATIONS = 64;
+/** What a message adds to a conversation, about. */
+const ADDED = "rough inside, square tips, two drain notches; ".repeat(12);
+
+/** Each rate is taken in turns of `turnMilliseconds`, and the median turn counts. */
+export async function durableMessages(
+  turns = 7,
+  turnMilliseconds = 400,
+): Promise<Readonly<Record<"SQLite" | "Postgres", DurableMessages>>> {
+  const folder = mkdtempSync(join(tmpdir(), "wm-bench-"));
+  const postgres = await startPostgres();
+  try {
+    const sqlite = await measured(
+      databaseStore(await openEngine({ dataFolder: folder }), { log: silentLog }),
+      rawSqlite(join(folder, "raw.sqlite")),
+      turns,
+      turnMilliseconds,
+    );
+    const server = await measured(
+      databaseStore(await openEngine({ dataFolder: folder, databaseUrl: postgres.address }), {
+        log: silentLog,
+      }),
+      await rawPostgres(postgres.address),
+      turns,
+      turnMilliseconds,
+    );
+    return { SQLite: sqlite, Postgres: server };
+  } finally {
+    await postgres.stop();
+    rmSync(folder, { recursive: true, force: true });
+  }
+}
+
+interface RawEngine {
+  insert(key: string): Promise<void>;
+  close(): Promise<void>;
+}
+
+function rawSqlite(file: string): RawEngine {
+  const db = new DatabaseSync(file);
+  db.exec(
+    "pragma journal_mode = wal; pragma synchronous = full; create table raw (key text primary key, value text)",
+  );
+  const statement = db.prepare("insert into raw values (?, ?)");
+  return {
+    insert: async (key) => {
+      statement.run(key, ADDED);
+    },
+    close: async () => db.close(),
+  };
+}
+
+async function rawPostgres(address: string): Promise<RawEngine> {
+  const client = new pg.Client({ connectionString: address });
+  await client.connect();
+  await client.query("create table raw (key text primary key, value text)");
+  return {
+    insert: async (key) => {
+      await client.query("insert into raw values ($1, $2)", [key, ADDED]);
+    },
+    close: () => client.end(),
+  };
+}
+
+async function measured(
+  store: DatabaseStore,
+  raw: RawEngine,
+  turns: number,
+  turnMilliseconds: number,
+): Promise<DurableMessages> {
+  let number = 0;
+  const next = () => {
+    number += 1;
+    return `m${number}`;
+  };
+  const say = (conversation: string) =>
+    store.advance(
+      { kind: "conversation", id: conversation, by: "u1", at: 0, why: "said", message: next() },
+      (state) => ({ state: [...((state ?? []) as string[]).slice(-40), ADDED], outcome: { text: ADDED } }),
+    );
+  const rates: { readonly raw: number; readonly one: number; readonly many: number }[] = [];
+  // The first turn warms up and is not counted.
+  for (let turn = 0; turn <= turns; turn++) {
+    const rate = {
+      raw: await rateOf(1, turnMilliseconds, () => raw.insert(next())),
+      one: await rateOf(1, turnMilliseconds, () => say("one")),
+      many: await rateOf(CONVERSATIONS, turnMilliseconds, (lane) => say(`conversation ${lane}`)),
+    };
+    if (turn > 0) rates.push(rate);
+  }
+  await store.close();
+  await raw.close();
+  return {
+    rawCommits: median(rates.map((rate) => rate.raw)),
+    oneConversation: median(rates.map((rate) => rate.one)),
+    manyConversations: median(rates.map((rate) => rate.many)),
+    sequentialRatio: median(rates.map((rate) => rate.one / rate.raw)),
+    concurrentRatio: median(rates.map((rate) => rate.many / rate.one)),
+  };
+}
+
+/** How often a second `work` was done by `lanes` that each do it again and again. */
+async function rateOf(
+  lanes: number,
+  milliseconds: number,
+  work: (lane: number) => Promise<unknown>,
+): Promise<number> {
+  const from = performance.now();
+  let done = 0;
+  await Promise.all(
+    Array.from({ length: lanes }, async (_, lane) => {
+      while (performance.now() - from < milliseconds) {
+        await work(lane);
+        done += 1;
+      }
+    }),
+  );
+  return (1000 * done) / (performance.now() - from);
+}
+
+function median(values: readonly number[]): number {
+  return values.toSorted((one, other) => one - other)[Math.floor(values.length / 2)] ?? 0;
+}
