@@ -86,8 +86,12 @@ export function groupCommit(engine: Engine, heads: Heads, watch: StoreWatch): Gr
 
   async function draftsFor(batch: readonly Entry[]): Promise<readonly Draft[]> {
     const era = await heads.era();
-    const drafts = await Promise.all(batch.map((entry) => draft(entry, era)));
-    return drafts.filter((each) => each !== undefined);
+    // All of them are waited for, also when one fails: what an entry has come to must be known before it is tried again.
+    const drafts = await Promise.allSettled(batch.map((entry) => draft(entry, era)));
+    return drafts.flatMap((each) => {
+      if (each.status === "rejected") throw each.reason;
+      return each.value === undefined ? [] : [each.value];
+    });
   }
 
   /** undefined: the entry is settled already. */

@@ -2,7 +2,7 @@ import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, writeFile
 import { createServer, type Server } from "node:net";
 import { join } from "node:path";
 import { expect, test } from "vitest";
-import { mainProgram, newFolder, type Running, run, shrike, start } from "./program.ts";
+import { commandLine, mainProgram, newFolder, type Running, run, shrike, start } from "./program.ts";
 import { hasPseudoTerminal, screenOf } from "./screen.ts";
 
 async function addressOf(running: Running): Promise<string> {
@@ -104,7 +104,8 @@ test.skipIf(!hasPseudoTerminal)(
     expect(text).toContain("going on without it");
     expect(text).not.toContain('"level"');
     const data = (name: string) => readFileSync(join(folder, "data", name), "utf8");
-    expect(JSON.parse(data("conversations.jsonl")).conversation).toBe("terminal");
+    const check = ["store", "check", "--store", join(folder, "data", "witness-mark.sqlite")];
+    expect((await run(commandLine, check)).out).toMatch(/: sound, 1 records, 1 versions\n$/u);
     expect(JSON.parse(data("witness-mark.log"))).toMatchObject({ platform: "terminal" });
     expect(data("witness-mark.log")).not.toContain("which rear spoiler");
   },

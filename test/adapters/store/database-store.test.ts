@@ -183,6 +183,26 @@ describe.each(Object.entries(newPlaces))("a store on %s", (_name, newPlace) => {
     expect(store.isReady()).toBe(true);
   });
 
+  test("a backup that is put back while others write leaves whole histories, and everybody is answered", async () => {
+    const place = await newPlace();
+    await filled(place);
+    const file = await backupOf(place);
+    const stores = [await storeAt(place), await storeAt(place)];
+    const engine = await engineAt(place);
+    let isPutBack = false;
+    const writing = stores.map(async (store, index) => {
+      for (let number = 0; !isPutBack || number < 10; number++) {
+        await store.advance(change(`Žluť ${number % 7}`, `w${index}-${number}`), countOn("word"));
+      }
+    });
+    for (let times = 0; times < 3; times++) await restore(engine, file, { replace: true, at: 5 });
+    isPutBack = true;
+    await Promise.all(writing);
+    const { problems, records, versions } = await checkStore(engine);
+    expect({ problems, records }).toEqual({ problems: [], records: 7 });
+    expect(versions).toBeGreaterThanOrEqual(150);
+  });
+
   test("a backup taken while others write is of one moment", async () => {
     const place = await newPlace();
     const store = await storeAt(place);
