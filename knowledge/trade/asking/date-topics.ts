@@ -80,6 +80,9 @@ function spotOther(text: string): SpottedDateMark | undefined {
     );
   const asked =
     /\bwhat does "?(\d{4}|\d{3,4} \d)"? mean(?! (?:on|on a|on my) (?:t[yi]re|glass|bolt|lens))/i.exec(text);
+  const onPart = /(?:^|does )(\d{1,2}\/\d{2}) (?:on|in|stamped|cast)\b.{3,40}\bmean/i.exec(text);
+  if (onPart?.[1] !== undefined && !/bolt|spanner|thread|nut\b|drill/i.test(text))
+    return { mark: onPart[1], form: undefined };
   if (asked?.[1] !== undefined) return { mark: asked[1], form: undefined };
   return code?.[1] === undefined ? undefined : { mark: code[1].trim(), form: undefined };
 }

@@ -93,7 +93,9 @@ export const threadTopic: TopicReader = (question) => {
         lower,
       ));
   const named =
-    isAbout || /\bsize\b|diameter|\bmean|\bor\b|how big|in mm|^what/.test(lower) ? namedThreads(lower) : [];
+    isAbout || /\bsize\b|diameter|\bmean|^\d\S*(?: \S+)? or\b|how big|in mm|^what/.test(lower)
+      ? namedThreads(lower)
+      : [];
   if (named.length > 0) return answerThreads(named);
   const series = isAsking ? answerSeries(lower) : undefined;
   return series ?? (isAbout ? answerMeasured(lower, isAsking) : undefined);
@@ -103,7 +105,7 @@ export const threadTopic: TopicReader = (question) => {
 export const boltHeadTopic: TopicReader = (question) => {
   const isAbout =
     (/\bbolts?\b|\bscrews?\b|\bhead(?:s|ed)?\b|\bset ?screws?\b/.test(question.lower) ||
-      /(?:8\.8|10\.9|12\.9|grade \d).{0,20}(?:grade|strong|better|tensile|strength|\bvs\b)|^(?:what(?:'s| is|s) )?(?:8\.8|10\.9|12\.9|a[24]-[78]0)(?: what is it| meaning)?\??$/.test(
+      /(?:8\.8|10\.9|12\.9|grade \d).{0,20}(?:grade|strong|better|tensile|strength|\bvs\b)|^what(?:'s| is|s) (?:8\.8|10\.9|12\.9|a[24]-[78]0)\??$|^a[24]-[78]0\b/.test(
         question.lower,
       )) &&
     !/headl|cylinder head|high[- ]?level/.test(question.lower);

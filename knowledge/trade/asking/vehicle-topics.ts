@@ -45,7 +45,9 @@ export const datedRuleTopic: TopicReader = (question) => {
     /\bwhen\b|since|\b(?:19|20)\d\d\b|compulsory|required|mandatory|introduced|\bfirst\b|what year|how early|how late|before \d{4}|in \d{4}/;
   if (!question.isAsking || !question.mayBeAnswered) return undefined;
   const regulation = unRegulationFor(question.lower);
-  const asksWhat = regulation !== undefined && /\bwhat|mean|explain|\bfor\b/.test(question.lower);
+  const asksWhat =
+    regulation !== undefined &&
+    (/\bwhat|mean|explain|\bfor\b/.test(question.lower) || question.lower.split(" ").length <= 3);
   if (!asksWhat && !asks.test(question.lower)) return undefined;
   const readings = [
     ...builtReadings(question.lower),
@@ -102,7 +104,7 @@ export const paintTopic: TopicReader = (question) => {
       question.lower,
     );
   if (!question.isAsking || !question.mayBeAnswered || !isAbout || !asks) return undefined;
-  if (/what colou?r/.test(question.lower)) return undefined;
+  if (/what colou?r|\bthe gel ?coats?\b/.test(question.lower)) return undefined;
   return topicAnswer("paint", readPaintSystems(question.lower).slice(0, 10), {
     cannotSay:
       "Works and owners resprayed; a plate names what was ordered. On glass fibre a magnetic or eddy gauge reads nothing: an ultrasonic one is needed.",
