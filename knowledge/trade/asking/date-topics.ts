@@ -75,7 +75,7 @@ function spotOther(text: string): SpottedDateMark | undefined {
   const found = patterns.map((pattern) => pattern.exec(text)?.[0]).find((mark) => mark !== undefined);
   if (found !== undefined) return { mark: found.replace(/ in (?=\d)/, " "), form: undefined };
   const code =
-    /\b(?:code|stamp|julian(?: date)?|stamped|date|dated|mark|marked|cast)(?: mark| code| stamp)?(?: is| of| reads| says|:)? "?((?:[A-M]|[IVX]{1,4})?[ /]?\d{1,4}(?:[/.-]\d{1,4}){0,2})(?![\w/])/i.exec(
+    /\b(?:code|stamp|julian(?: date)?|stamped|date|dated|mark|marked|cast)(?: mark| code| stamp)?(?: is| of| reads| says|:)? "?((?:[A-M]|[IVX]{1,4})?[ /]?\d{1,4}(?:[ /.-]\d{1,4}){0,2})(?![\w/])/i.exec(
       text,
     );
   const asked =
@@ -106,6 +106,23 @@ function groupReadings(readings: readonly DateMarkReading[]): readonly TradeRead
   });
 }
 
+/** Why a tyre's figures give no date: no such week, or four figures for a year before they were used. */
+function noTyreDate(mark: string): TradeReading {
+  const [, week, year] = /\b(\d\d)(\d\d)\b/.exec(mark) ?? [];
+  const isWeek = Number(week) >= 1 && Number(week) <= 52;
+  if (isWeek && Number(year) >= 71)
+    return {
+      reading: `no date: the figures would be week ${Number(week)} of 19${year}, but four figures came with the rule of July 1999`,
+      why: "older tyres carry three figures: look for a slip, or for figures that are not the end of the number",
+      basis: "64 FR 36807",
+    };
+  return {
+    reading: "no date: the figures are week and year, and that year has no such week",
+    why: "weeks run to 53 at most; pages that read month and year are wrong",
+    basis: "49 CFR 574",
+  };
+}
+
 /** Says why four figures that look like month and year ("1299") are week and year. */
 function monthTrap(mark: string): readonly TradeReading[] {
   const [, week, year] = /\b(\d\d)(\d\d)\b/.exec(mark) ?? [];
@@ -132,11 +149,6 @@ export const tyreDateTopic: TopicReader = (question) => {
     era: { from: monthStart(1971, 1), to: today.to },
     today,
   });
-  const none: TradeReading = {
-    reading: "no date: the figures are week and year, and that year has no such week",
-    why: "weeks run to 53 at most; pages that read month and year are wrong",
-    basis: "49 CFR 574",
-  };
   const retread: readonly TradeReading[] = /retread|re-?mould|recap/.test(question.lower)
     ? [
         {
@@ -149,7 +161,9 @@ export const tyreDateTopic: TopicReader = (question) => {
   return topicAnswer(
     "tyre date",
     [
-      ...(readings.length === 0 ? [none] : [...groupReadings(readings), ...monthTrap(spotted.mark)]),
+      ...(readings.length === 0
+        ? [noTyreDate(spotted.mark)]
+        : [...groupReadings(readings), ...monthTrap(spotted.mark)]),
       ...retread,
     ],
     {

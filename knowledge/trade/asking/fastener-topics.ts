@@ -62,7 +62,8 @@ function namedThreads(lower: string): readonly ThreadCandidate[] {
   const named = threadsNamed(lower);
   const metric = parsePlainNumber(/\bm(\d{1,2})\b/.exec(lower)?.[1] ?? "");
   if (named.length === 0 || metric === undefined) return named;
-  return [...named, ...threadsOfMeasure({ diameterMillimetres: metric })];
+  const others = threadsOfMeasure({ diameterMillimetres: metric });
+  return [...named, ...others.filter((other) => named.every((one) => one.reading !== other.reading))];
 }
 
 function answerSeries(lower: string) {

@@ -150,7 +150,7 @@ export const lampTopic: TopicReader = (question) => {
 export const beltMirrorTopic: TopicReader = (question) => {
   if (!question.mayBeAnswered) return undefined;
   const belt = /belts?\b/.test(question.lower)
-    ? /(?<![\w-])(Z?[ABS]r[1-4]?[Nmept]{0,5}|[ABS](?=,? (?:on|mean)))(?![\w-])/.exec(question.text)?.[1]
+    ? /(?<![\w-])(Z?[ABS]r[1-4]?[Nmept]{0,5}|[ABS](?=,? (?:on|mean)|$))(?![\w-])/.exec(question.text)?.[1]
     : undefined;
   const mirror = /mirror/.test(question.lower)
     ? /\bclass (VII|VI|IV|V|III|II|I)\b|\b(VII|VI|IV|III|II)\b/.exec(question.text)

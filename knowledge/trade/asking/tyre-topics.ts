@@ -30,7 +30,7 @@ function sizeReadings(size: TyreSize): readonly TradeReading[] {
 /** "195/65 R 15 diameter". */
 export const tyreSizeTopic: TopicReader = (question) => {
   const service = /\bt[yi]re/.test(question.lower)
-    ? /(?<![\w/])(\d{2,3}(?:\/\d{2,3})?[a-hj-np-wyz])\b/.exec(question.lower)?.[1]
+    ? /(?<![\w/])(\d{2,3}(?:\/\d{2,3})?[a-hj-np-qs-wyz])\b/.exec(question.lower)?.[1]
     : undefined;
   const cue = /\bt[yi]res?\b|cross-?ply|diameter|radius|\bsize\b|mean|rolling|circumference|height|decode/;
   if (!question.mayBeAnswered) return undefined;

@@ -50,7 +50,12 @@ export const PLAIN_ANSWERS: readonly PlainAnswer[] = [
   },
   {
     topic: "tyre date",
-    cues: [TYRE, HOW_READ_OR_MEAN, /\bdates?\b|\bdot\b|\bage\b|how old/],
+    cues: [
+      TYRE,
+      /^(?!.*\b(?:wheel|rim|glass|lamp|lens)s?\b)/,
+      HOW_READ_OR_MEAN,
+      /\bdates?\b|\bdot\b|\bage\b|how old/,
+    ],
     answer:
       "the last figures of the number after DOT: four figures are week and year (2501 = week 25 of 2001), three figures before 2000 are week and last figure of the year",
     why: "never month and year: weeks run to 53",
