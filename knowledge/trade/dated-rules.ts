@@ -88,7 +88,9 @@ export function unRegulationFor(text: string): TradeReading | undefined {
       text.slice(0, 2000),
     );
   const lower = text.slice(0, 2000).toLowerCase();
-  const bulb = BULBS.find(([pattern]) => pattern.test(lower) && /\bwhen\b|since|introduced/.test(lower))?.[1];
+  const bulb = BULBS.find(
+    ([pattern]) => pattern.test(lower) && /\bwhen\b|since|introduced|earliest/.test(lower),
+  )?.[1];
   const subject =
     /\bregulation (?:is |are |covers |number )?(?:for |about |on |covers )+([a-z]{4,14}(?: [a-z]{4,14})?)/.exec(
       lower,

@@ -44,6 +44,17 @@ export function spotTyreDate(text: string): SpottedDateMark | undefined {
   return last === undefined ? undefined : { mark: `DOT ${last}${hasTriangle ? " △" : ""}`, form: "tyre" };
 }
 
+/** As `spotTyreDate`; a question about a tyre may also hold its four figures anywhere ("4402 at the end of the dot"). */
+function spotAskedTyreDate(text: string): SpottedDateMark | undefined {
+  const spotted = spotTyreDate(text);
+  if (spotted !== undefined || !/\bt[yi]res?\b|sidewall/i.test(text)) return spotted;
+  const figures = [...text.matchAll(/(?<![A-Za-z\d/.,-])\d{4}(?![A-Za-z\d/-]|[.,]\d)/g)].map(
+    ([group]) => group,
+  );
+  const last = /\bends?\b/i.test(text) ? figures[0] : figures.find((group) => !/^(?:19|20)/.test(group));
+  return last === undefined ? undefined : { mark: `DOT ${last}`, form: "tyre" };
+}
+
 /** Figure and dots in a message about glass: two dots or more as signs, or the dots in words. */
 export function spotGlassDots(text: string): SpottedDateMark | undefined {
   if (!/\bglass\b|windscreen|windshield|\bwindow|\bpane\b|\bscreen\b|quarter ?light|\bdots?\b/i.test(text))
@@ -141,7 +152,7 @@ function monthTrap(mark: string): readonly TradeReading[] {
 export const tyreDateTopic: TopicReader = (question) => {
   const asks = /how old|\byear\b|when|date|\bage\b|mean|\bcode\b|decode|\bdot\b|\bends\b|\b\d{4}\b/;
   if (!question.isAsking || !question.mayBeAnswered || !asks.test(question.lower)) return undefined;
-  const spotted = spotTyreDate(question.text);
+  const spotted = spotAskedTyreDate(question.text);
   if (spotted === undefined) return undefined;
   const { today } = question.context;
   const readings = decodeDateMark(spotted.mark, {

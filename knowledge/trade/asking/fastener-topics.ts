@@ -26,7 +26,7 @@ function pitchOf(lower: string): number | undefined {
   if (joined !== undefined && /\d\/\d{1,2} \d|\d-\d/.test(lower) && Number(joined) >= 8)
     return INCH / Number(joined);
   const named = /\bpitch(?: of| is|:)? (\d(?:[.,]\d{1,3})?)|(\d[.,]\d{1,3}) ?(?:mm )?pitch/.exec(lower);
-  const metric = /\bm\d{1,2}(?:\.\d)? ?[x×] ?(\d(?:[.,]\d{1,2})?)\b/.exec(lower);
+  const metric = /\bm\d{1,2}(?:\.\d)? ?[x× ] ?(\d(?:[.,]\d{1,2})?)\b/.exec(lower);
   return parsePlainNumber(named?.[1] ?? named?.[2] ?? metric?.[1] ?? "");
 }
 
@@ -90,7 +90,7 @@ export const threadTopic: TopicReader = (question) => {
   const isAbout =
     /\bthreads?\b|\btpi\b|\bpitch\b/.test(lower) ||
     (isAsking &&
-      /\bm\d{1,2} ?[x×] ?\d|\b\d{1,2}(?:\/\d{1,2})?-\d{2}\b(?! ?mm)|\d\/\d{1,2} \d{2} (?:un[cf]|bs[wf]|whit)/.test(
+      /\bm\d{1,2} ?[x×] ?\d|\b\d{1,2}(?:\/\d{1,2})?-\d{2}\b(?! ?mm)|\d\/\d{1,2} \d{2} (?:un[cf]|bs[wf]|whit)|un[cf] for \d\/\d{1,2} \d\d\b/.test(
         lower,
       ));
   const named =
@@ -154,7 +154,7 @@ export const spannerTopic: TopicReader = (question) => {
   const value = parsePlainNumber(match?.[1] ?? "");
   if (!question.mayBeAnswered || !isAbout) return undefined;
   const ofThread = spannersOfThread(question.lower);
-  if (ofThread.length > 0 && !/\ba\/?f\b/.test(question.lower))
+  if (ofThread.length > 0 && !/\d ?a\/?f\b/.test(question.lower))
     return topicAnswer("spanner", ofThread, { cannotSay: HEXAGONS, lookNext: SERVICE });
   if (match === null || value === undefined) return undefined;
   const width = match[2] === "mm" ? value : value * INCH;

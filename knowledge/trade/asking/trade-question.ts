@@ -29,7 +29,7 @@ export interface TradeQuestion {
 export type TopicReader = (question: TradeQuestion) => Omit<TradeAnswer, "evidence"> | undefined;
 
 const ASKING =
-  /\?|\b(?:what|what's|whats|which(?! (?:was|were|has|had|i|is)\b)|whens|how|why|(?<!i )mean|means|meaning|decode|convert|explain|identify|vs|versus|difference|who's|whos)\b|\bwhen\b(?! (?:i|we|you|he|she|they|it|it's|the)\b)|^(?:which|is|are|does|do|can|was|were|could|did|when|should)\b|^(?:\w+ )?(?:densit\w+|lead times?|tolerances?|shrinkage|batch size|e[- ]?numbers?|wire colou?rs?) (?:of|for|on)\b|\b(?:wire|loom) colou?rs$|^(?:10th|tenth) (?:digit|character)|, (?:is|are|was|does) (?:that|it|this)\b|^vin (?:starts|begins)|^(?:un|ece) ?(?:reg\w* ?)?r? ?\d{1,3}$|^bs ?au ?7\b|^(?:which |un |ece )?regulation for\b/;
+  /\?|\b(?:wh?[ao]t|wh?[ao]t'?s|earliest|which(?! (?:was|were|has|had|i|is)\b)|whens|how|why|(?<!i )mean|means|meaning|decode|convert|explain|identify|vs|versus|difference|who's|whos)\b|\bwhen\b(?! (?:i|we|you|he|she|they|it|it's|the)\b)|^(?:which|is|are|does|do|can|was|were|could|did|when|should|will|would)\b|^(?:\w+ )?(?:densit\w+|lead times?|tolerances?|shrinkage|batch size|e[- ]?numbers?|wire colou?rs?) (?:of|for|on)\b|\b(?:wire|loom) colou?rs$|^(?:10th|tenth) (?:digit|character)|, (?:is|are|was|does) (?:that|it|this)\b|^vin (?:starts|begins)|^(?:un|ece) ?(?:reg\w* ?)?r? ?\d{1,3}$|^bs ?au ?7\b|^[a-z]{2,14} density$|^(?:which |un |ece )?regulation for\b/;
 // "Copied from an original" speaks of copying, not of whether a part in hand is one.
 const COPYING =
   /\b(?:cast|cop(?:y|ied)|taken|mould(?:ed)?|mold(?:ed)?|splash(?:ed)?) (?:\w+ )?(?:from|off|of) (?:an|the) original\b/;
@@ -43,7 +43,7 @@ const DESCRIBING =
 const COLOUR =
   "(?:light )?(?:brown|white|green|purple|violet|blue|red|black|yellow|slate|orange|pink|gr[ae]y)";
 const PLAIN_MARK = new RegExp(
-  `^(?:(?:the|my|a|an|this) )?(?:(?:bolt(?:[ -]?head)?|head of (?:the |my |a )?bolt|t[yi]re|sidewall|rim|lens|(?:seat ?)?belt label|wire|spanner)(?: code| size| date)? (?:has|says|reads|shows|is|ends|carries|marked|stamped)\\b|dot (?:code|date|number)\\b|\\d\\d[ab]? terminal$|terminal (?:[\\dbd][a-f0-9+-]{0,2}|df)\\??$|${COLOUR}(?:(?: with (?:an? )?| and |/)${COLOUR}(?: tracer| stripe)?)? wires?$|belt label [a-z])`,
+  `^(?:(?:the|my|a|an|this) )?(?:(?:bolts?(?:[ -]?heads?)?|head of (?:the |my |a )?bolt|t[yi]re|sidewall|rim|lens|(?:seat ?)?belt label|wire|spanner)(?: code| size| date)? (?:has|have|with|says|reads|shows|is|ends|carries|marked|stamped)\\b|dot (?:code|date|number)\\b|\\d\\d[ab]? terminal$|terminal (?:[\\dbd][a-f0-9+-]{0,2}|df)\\??$|${COLOUR}(?:(?: with (?:an? )?| and |/)${COLOUR}(?: tracer| stripe)?)? wires?(?: with (?:an? )?${COLOUR}(?: tracer| stripe)?)?(?: (?:on|in) an? \\w+ (?:loom|car|harness))?$|belt label [a-z])`,
 );
 const MORE_IS_SAID =
   /\b(?:i|i'm|i've|mine|they|but|so|because|car|off|fitted|nothing|sure|missing|gone|broken|torn|cracked|worn)\b|[;!]|,(?! (?:et|dot|code))/;

@@ -29,7 +29,7 @@ function sizeReadings(size: TyreSize): readonly TradeReading[] {
 
 /** "195/65 R 15 diameter". */
 export const tyreSizeTopic: TopicReader = (question) => {
-  const service = /\bt[yi]re/.test(question.lower)
+  const service = /\bt[yi]re|^wh?[ao]t(?:'s|s| is| does) \d{2,3}[sthvw]\b/.test(question.lower)
     ? /(?<![\w/])(\d{2,3}(?:\/\d{2,3})?[a-hj-np-qs-wyz])\b/.exec(question.lower)?.[1]
     : undefined;
   const cue = /\bt[yi]res?\b|cross-?ply|diameter|radius|\bsize\b|mean|rolling|circumference|height|decode/;

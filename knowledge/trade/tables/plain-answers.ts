@@ -144,7 +144,7 @@ export const PLAIN_ANSWERS: readonly PlainAnswer[] = [
   },
   {
     topic: "rim",
-    cues: [/what (?:is|does)|what's|whats|mean/, /\boffset\b/],
+    cues: [/what (?:is|does)|what's|whats|mean|which/, /\boffset\b|\bet\b.*\b(?:wheel|rim)/],
     answer:
       "offset (ET or IS): millimetres from the rim's centre line to the mounting face, plus when the face lies outboard",
     why: "back space in mm is about (width + 1 inch) × 12.7 + offset",
@@ -417,6 +417,30 @@ export const PLAIN_ANSWERS: readonly PlainAnswer[] = [
     answer: "17 characters without I, O and Q; any length before 1981, when each maker had its own scheme",
     why: "17 are asked in the US from model year 1981; ISO 3779 was first issued in 1977",
     ...standard("49 CFR 565; ISO 3779"),
+  },
+  {
+    topic: "vehicle number",
+    cues: [VIN, /(?:10th|tenth) (?:digit|character)|position (?:10|ten)/],
+    answer:
+      "position 10 is the model year under the US and Canada rule: B 1981 to Y 2000, figures 2001 to 2009, A 2010",
+    why: "elsewhere it need not be a year; model year is not build year",
+    ...standard("49 CFR 565, table VII"),
+  },
+  {
+    topic: "paint",
+    cues: [/lead(?:ed)? paint|lead in paint/, /\bwhen\b|banned|\bban\b|what year/],
+    answer:
+      "US consumer paint: lead banned after 27 February 1978; car paint was not reached, so assume old layers hold lead",
+    why: "the rule was for consumer goods and dwellings",
+    ...standard("16 CFR 1303"),
+  },
+  {
+    topic: "mirror mark",
+    cues: [/mirror/, /\bclass(?:es)?\b/, /what|which/],
+    answer:
+      "mirror classes: I inside, II large outside, III the usual outside mirror of cars, IV wide-angle, V and VI close views",
+    why: "a roman figure near the E mark, UN Regulation 46; before, Directive 71/127/EEC",
+    ...FROM_MEMORY,
   },
   {
     topic: "paint",
