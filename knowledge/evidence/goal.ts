@@ -13,7 +13,6 @@ export const rightForCarClasses = [
   "other-maker",
   notInHandbook,
 ] as const;
-export const genuineClasses = ["genuine", "reproduction", "other-maker", notInHandbook] as const;
 
 /** Price of a wrong verdict in looks from outside; a purchase ("is it genuine?") costs more than curiosity. */
 export const lambdaOfGoal: Readonly<Record<Goal, number>> = {
