@@ -78,6 +78,7 @@ export function answerTradeQuestion(text: string, context: TradeContext): TradeA
     if (answer !== undefined) {
       return {
         ...answer,
+        isAsked: question.isAsking && !question.isPlainMark,
         readings: answer.readings.map(maskReading),
         evidence: readTradeEvidence(text, context),
       };

@@ -25,8 +25,8 @@ export interface TradeQuestion {
   readonly context: TradeContext;
 }
 
-/** A topic gives an answer without evidence, or undefined when the question is not its own. */
-export type TopicReader = (question: TradeQuestion) => Omit<TradeAnswer, "evidence"> | undefined;
+/** A topic gives the body of an answer, or undefined when the question is not its own. */
+export type TopicReader = (question: TradeQuestion) => Omit<TradeAnswer, "evidence" | "isAsked"> | undefined;
 
 const ASKING =
   /\?|\b(?:wh?[ao]t|wh?[ao]t'?s|earliest|which(?! (?:was|were|has|had|i|is)\b)|whens|how|why|(?<!i )mean|means|meaning|decode|convert|explain|identify|vs|versus|difference|who's|whos)\b|\bwhen\b(?! (?:i|we|you|he|she|they|it|it's|the)\b)|^(?:which|is|are|does|do|can|was|were|could|did|when|should|will|would)\b|^(?:\w+ )?(?:densit\w+|lead times?|tolerances?|shrinkage|batch size|e[- ]?numbers?|wire colou?rs?) (?:of|for|on)\b|\b(?:wire|loom) colou?rs$|^(?:10th|tenth) (?:digit|character)|, (?:is|are|was|does) (?:that|it|this)\b|^vin (?:starts|begins)|^(?:un|ece) ?(?:reg\w* ?)?r? ?\d{1,3}$|^bs ?au ?7\b|^[a-z]{2,14} density$|^(?:which |un |ece )?regulation for\b/;
@@ -74,7 +74,7 @@ export function topicAnswer(
   topic: string,
   readings: readonly TradeReading[],
   said: { readonly cannotSay: string; readonly lookNext: string; readonly cautions?: readonly string[] },
-): Omit<TradeAnswer, "evidence"> | undefined {
+): Omit<TradeAnswer, "evidence" | "isAsked"> | undefined {
   if (readings.length === 0) return undefined;
   return {
     topic,

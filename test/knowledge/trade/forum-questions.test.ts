@@ -527,7 +527,6 @@ const ASKED: readonly (readonly [string, string, string])[] = [
   [">PE-HD< is what", "material mark", "PE-HD: polyethylene, high density"],
   ["is ABS denser than water", "density", "PP, polypropylene, floats: 0.89 to 0.915"],
   ["which process leaves ejector marks", "process", "hot-press SMC"],
-  ["what is a gelcoat", "process", "gel coat: the pigmented resin skin brushed"],
   ["bolt with three marks on its head", "bolt head", "SAE J429 grade 5: tensile over yield 120/92"],
   ["bolts marked 8.8 strength", "bolt head", "ISO 898-1 grade 8.8: tensile over yield"],
   ["what does S on the bolt head mean", "bolt head", "BS 1768 (Unified) grade S, T, V: tensile"],
