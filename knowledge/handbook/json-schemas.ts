@@ -3,7 +3,7 @@
  * 2020-12). Made from the one definition; what one place says of another they cannot check.
  */
 import { z } from "zod";
-import { Cars, Cover, PartFile, Sources } from "./schema.ts";
+import { Cars, Cover, PartKind, Sources } from "./schema.ts";
 
 export type HandbookFileKind = "handbook" | "cars" | "sources" | "part";
 
@@ -13,6 +13,6 @@ export function handbookJsonSchemas(): Readonly<Record<HandbookFileKind, object>
     handbook: z.toJSONSchema(Cover, { io: "input" }),
     cars: z.toJSONSchema(Cars, { io: "input" }),
     sources: z.toJSONSchema(Sources, { io: "input" }),
-    part: z.toJSONSchema(PartFile, { io: "input" }),
+    part: z.toJSONSchema(PartKind, { io: "input" }),
   };
 }

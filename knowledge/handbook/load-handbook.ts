@@ -9,7 +9,7 @@ import { editionOf } from "./edition.ts";
 import { checkFiles } from "./file-check.ts";
 import { fileRole, type HandbookFile, type HandbookLimits, handbookLimits } from "./handbook-file.ts";
 import { byCodeUnit, type Problem, sortedProblems } from "./problem.ts";
-import { Cars, Cover, type Handbook, PartFile, Sources } from "./schema.ts";
+import { Cars, Cover, type Handbook, PartKind, Sources } from "./schema.ts";
 import { shaped } from "./shape-problems.ts";
 import { readYaml } from "./yaml-reading.ts";
 
@@ -38,7 +38,7 @@ export function loadHandbook(
   const draft: Draft = {
     cars: soundFiles(readable, "cars", Cars, problems)[0],
     sources: soundFiles(readable, "sources", Sources, problems)[0],
-    parts: soundFiles(readable, "part", PartFile, problems),
+    parts: soundFiles(readable, "part", PartKind, problems),
     drawings: readable.filter(({ path }) => fileRole(path) === "drawing"),
     drawingPaths: new Set(files.flatMap(({ path }) => (fileRole(path) === "drawing" ? [path] : []))),
   };

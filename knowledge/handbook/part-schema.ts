@@ -53,6 +53,7 @@ export const Misbelief = z.strictObject({
 });
 export type Misbelief = z.output<typeof Misbelief>;
 
+/** parts/*.yaml */
 export const PartKind = z.strictObject({
   id: Id,
   name: Name,
@@ -71,5 +72,3 @@ export const PartKind = z.strictObject({
   misbeliefs: z.array(Misbelief).default([]),
 });
 export type PartKind = z.output<typeof PartKind>;
-/** parts/*.yaml */
-export const PartFile = PartKind;

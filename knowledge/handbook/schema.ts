@@ -8,26 +8,9 @@ import type { PartKind } from "./part-schema.ts";
 
 export { Cars } from "./cars-schema.ts";
 export { Cover, Source, Sources } from "./cover-schema.ts";
-export {
-  Confusion,
-  DateFeature,
-  Feature,
-  Lead,
-  MeasurementFeature,
-  State,
-  StateFeature,
-} from "./feature-schema.ts";
-export { Cause, FeatureGroup, Misbelief, Mounting, MountingFit, PartFile, PartKind } from "./part-schema.ts";
-export {
-  Claim,
-  FittedPeriod,
-  MeasurementClaim,
-  Origin,
-  SalePeriod,
-  StateClaim,
-  Variant,
-} from "./variant-schema.ts";
-export { DateText, EndSureness, FrequencyText, Id } from "./written-forms.ts";
+export { DateFeature, Feature, MeasurementFeature, StateFeature } from "./feature-schema.ts";
+export { Cause, PartKind } from "./part-schema.ts";
+export { Claim, FittedPeriod, Variant } from "./variant-schema.ts";
 
 /** A sound handbook in memory. `edition` is a hash of the content: every answer cites it. */
 export interface Handbook {

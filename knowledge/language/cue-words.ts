@@ -56,6 +56,10 @@ export const ownEyesCues =
 export const wishCues =
   /\b(?:wtb|wanted(?! to (?:know|ask|say|share|show))|(?:looking|searching|hunting|on the lookout) (?:for|to (?:buy|find))|in search of|iso|(?:need|want|after|prefer|rather have) (?:a|an|one|ones|some|the|two|three|four|six|to (?:buy|find|fit|get|make|paint|have))\b|want to buy|planning|plan (?:to|on)|going to (?:fit|paint|make|buy|put|drill|get|change|swap|convert)|gonna|intend(?:ing)? to|thinking (?:of|about)|would like|would love|id like|id love|hoping (?:to|for)|tempted to|could (?:fit|make|paint|drill)|swap (?:it|them|mine)? ?for|dream(?:t|ed)? (?:of|about)|i (?:want|need|fancy) (?!to (?:know|ask|say|be|see|make|check|find out|identify|understand|tell))|lets (?:suppose|say|assume|imagine)|suppose (?:it|the|that|i|you)|imagine|hypothetical\w*|wish (?:i|it|they|mine)|hope (?:it|the|its|that|my|they|mine)|hopefully (?:it|the|its|my|they) (?:will|has|have|is|are)|if only)/;
 
+/** Wanted, dreamt or supposed for the rest of the message, until the speaker comes to what is their own. */
+export const fictionCues =
+  /\b(?:wtb|iso|^wanted|(?:looking|searching|hunting) for (?:a|an|some|one|two|the|good|original)|in search of|had a dream|dream(?:t|ed)|nightmare|lets (?:suppose|imagine|pretend)|imagine|hypothetically|just kidding|only joking)\b/;
+
 /** Nothing was seen, so nothing about it is told. */
 export const unseenCues =
   /\b(?:cant|cannot|couldnt|could not|can not|unable to|didnt|havent|not able to|no way to) (?:\w+ )?(?:get (?:behind|under|in|inside|to|at|near|it|them|a look|the)|see (?:if|whether|what|which|how|behind|under|inside|in|it|the (?:back|inside|underside|rear|other|reverse))|reach|check|look(?:ed)?|tell|read|make out(?! (?:any|an?)\b)|measured?|turn(?:ed)? it)\b/;

@@ -145,7 +145,8 @@ function* featureNames(part: PartKind, feature: Feature): Generator<readonly [st
   for (const state of feature.states) {
     const stateMeaning = { ...meaning, kind: "state", state: state.id } as const;
     // "Has drain notches" is the feature's name once "has" is gone: presence.ts reads it, a mere mention says nothing.
-    const names = [...namesOfState(state.name), ...state.also].filter((name) => !own.has(keyOf(name)));
+    const isMention = (name: string): boolean => own.has(keyOf(name)) && /^(?:has|have|with)\b/i.test(name);
+    const names = [...namesOfState(state.name), ...state.also].filter((name) => !isMention(name));
     for (const name of names) yield [name, stateMeaning];
   }
 }

@@ -5,6 +5,7 @@ import type { Clause } from "./clauses.ts";
 import {
   cueWords,
   embeddedQuestionCues,
+  fictionCues,
   hearsayCues,
   maybeCues,
   otherCarCues,
@@ -30,9 +31,13 @@ export function stancesOf(
 ): readonly Stance[] {
   const asides: (Aside | undefined)[] = [];
   let running: Aside | undefined;
+  let lasting: Aside | undefined;
   clauses.forEach((clause, at) => {
     const isNewSentence = clause.join === "sentence";
-    if (isNewSentence || clause.join === "contrast" || ownEyesCues.test(clause.text)) running = undefined;
+    if (fictionCues.test(clause.text)) lasting = "question";
+    else if (ownEyesCues.test(clause.text) || /\bmy (?!wife|husband|mother|friend)/.test(clause.text))
+      lasting = undefined;
+    if (isNewSentence || clause.join === "contrast" || ownEyesCues.test(clause.text)) running = lasting;
     const own = isQuoted(clause) ? "hearsay" : ownAside(clause, clauses, at);
     if (own !== undefined) running = own;
     asides.push(running ?? (tellsNothing(clause.text) ? "question" : undefined));

@@ -20,7 +20,7 @@ import {
   wiringTopic,
 } from "./asking/vehicle-topics.ts";
 import { vinTopic } from "./asking/vin-topic.ts";
-import { rimTopic, wheelMarkTopic } from "./asking/wheel-topics.ts";
+import { backSpaceTopic, rimTopic, wheelMarkTopic } from "./asking/wheel-topics.ts";
 import { readTradeEvidence } from "./read-trade-evidence.ts";
 import type { TradeAnswer, TradeReading } from "./trade-reading.ts";
 import { maskVins } from "./vin.ts";
@@ -32,6 +32,7 @@ const TOPICS: readonly TopicReader[] = [
   densityTopic,
   cautionTopic,
   tyreDateTopic,
+  backSpaceTopic,
   boltCircleTopic,
   loadIndexTopic,
   tyreSizeTopic,
@@ -77,6 +78,7 @@ export function answerTradeQuestion(text: string, context: TradeContext): TradeA
     if (answer !== undefined) {
       return {
         ...answer,
+        isAsked: question.isAsking && !question.isPlainMark,
         readings: answer.readings.map(maskReading),
         evidence: readTradeEvidence(text, context),
       };

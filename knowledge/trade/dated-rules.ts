@@ -88,13 +88,20 @@ export function unRegulationFor(text: string): TradeReading | undefined {
       text.slice(0, 2000),
     );
   const lower = text.slice(0, 2000).toLowerCase();
-  const bulb = BULBS.find(([pattern]) => pattern.test(lower) && /\bwhen\b|since|introduced/.test(lower))?.[1];
+  const bulb = BULBS.find(
+    ([pattern]) => pattern.test(lower) && /\bwhen\b|since|introduced|earliest/.test(lower),
+  )?.[1];
   const subject =
     /\bregulation (?:is |are |covers |number )?(?:for |about |on |covers )+([a-z]{4,14}(?: [a-z]{4,14})?)/.exec(
       lower,
     )?.[1];
   const stem = subject?.split(" ").at(-1)?.replace(/s$/, "") ?? "?";
-  const bySubject = UN_REGULATIONS.find((row) => row.subject.toLowerCase().includes(stem))?.number;
+  const subjects = UN_REGULATIONS.filter((row) => row.subject.toLowerCase().includes(stem));
+  const bySubject = (
+    subjects.find(
+      (row) => /^\w+ ?\w*$/.test(row.subject) && row.subject.toLowerCase().replace(/s$/, "").endsWith(stem),
+    ) ?? subjects[0]
+  )?.number;
   const wanted = number?.[1] ?? number?.[2] ?? loneRegulation(lower) ?? bulb ?? bySubject;
   const row = UN_REGULATIONS.find((candidate) => candidate.number === Number(wanted));
   const since = row === undefined ? undefined : parseDateText(row.inForce);

@@ -39,7 +39,7 @@ export function readPaintSystems(text: string): readonly TradeReading[] {
   const asked = words.filter((word) =>
     text
       .toLowerCase()
-      .replace(/2k|two pack/g, "two-pack")
+      .replace(/2k|(?:two|2)[- ]?pack/g, "two-pack")
       .replace("gelcoat", "gel coat")
       .includes(word),
   );
@@ -57,7 +57,10 @@ export function readPaintSystems(text: string): readonly TradeReading[] {
 export function readSmallRunSpreads(text: string): readonly TradeReading[] {
   const spoken = text
     .toLowerCase()
-    .replace(/fib(?:re|er)[- ]?glass|glass[- ]?fib(?:re|er)|\bgrp\b/g, "shrinkage copy")
+    .replace(
+      /(?:fib(?:re|er)[- ]?glass|glass[- ]?fib(?:re|er)|\bgrp\b)(?=.*shrink)|shrinkage of (?:grp|fib\w+)/g,
+      "shrinkage copy",
+    )
     .replace(/\bcopies\b.*smaller/, "shrinkage copy")
     .replace(/\bpulls\b/, "mould life tool")
     .replace(/hand[- ]laid/g, "hand panel");

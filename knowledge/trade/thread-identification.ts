@@ -94,8 +94,10 @@ export function spannersOfThread(text: string): readonly TradeReading[] {
     .toLowerCase()
     .replace(/whitworth/g, "bsw");
   const metric = /\bm(\d{1,2})\b/.exec(lower)?.[1];
+  const ba = /\b(\d{1,2}) ?ba\b/.exec(lower)?.[1];
   const inch = /(?<![\w./])(\d{1,2}\/\d{1,2})["”]? ?(unc|unf|bsw|bsf)\b/.exec(lower);
   return SPANNER_SIZES.filter((row) => {
+    if (ba !== undefined) return row.series === "BA" && row.size.replace(/BA$/, "") === ba;
     if (metric !== undefined) return row.series === "ISO metric" && row.size === `M${metric}`;
     const isSeries = row.series
       .toLowerCase()

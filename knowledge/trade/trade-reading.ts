@@ -41,9 +41,13 @@ export type TradeEvidence =
       readonly words: string;
     };
 
-/** An answer from general trade knowledge. `cautions` are identifiers of the table of cautions. */
+/**
+ * An answer from general trade knowledge. `cautions` are identifiers of the table of cautions. `isAsked`: the message
+ * asks in words, so that what it holds is no fact of a part in hand; a bare or plainly stated mark is not asked.
+ */
 export interface TradeAnswer {
   readonly topic: string;
+  readonly isAsked: boolean;
   readonly readings: readonly TradeReading[];
   readonly cannotSay: string;
   readonly lookNext: string;

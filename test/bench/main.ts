@@ -1,6 +1,7 @@
 // `npm run bench`: our budgets measured in one run. Prints one table, or JSON with --json; --only NAME runs one row.
 // Exit status 1 when a budget is missed, 2 for a row that does not exist. Nothing is kept on disk.
 
+import { availableParallelism, loadavg } from "node:os";
 import { parseArgs } from "node:util";
 import { linesOf } from "./page.ts";
 import { type Figure, holds, type Row } from "./row.ts";
@@ -40,21 +41,28 @@ if (chosen.length === 0) {
   process.exit(2);
 }
 
+const isJson = options.json === true;
+const measured: object[] = [];
 const missed: Figure[] = [];
+const say = (line: string) => (isJson ? undefined : process.stdout.write(`${line}\n`));
+const load = () => `load of the machine ${loadavg()[0]?.toFixed(1)} on ${availableParallelism()} processors`;
+
+say(`Node ${process.versions.node}, ${load()}\n`);
 for (const row of chosen) {
   const from = performance.now();
   const figures = await row.measure();
   const seconds = (performance.now() - from) / 1000;
   missed.push(...figures.filter((figure) => holds(figure) === false));
   const { name, about, starts } = row;
-  const judged = figures.map((figure) => ({ ...figure, holds: holds(figure) ?? null }));
-  process.stdout.write(
-    options.json === true
-      ? `${JSON.stringify({ name, about, starts, seconds, figures: judged })}\n`
-      : `${linesOf(row, figures, seconds).join("\n")}\n`,
-  );
+  measured.push({
+    name,
+    about,
+    starts,
+    seconds,
+    figures: figures.map((figure) => ({ ...figure, holds: holds(figure) ?? null })),
+  });
+  say(linesOf(row, figures, seconds).join("\n"));
 }
-if (options.json !== true) {
-  process.stdout.write(missed.length === 0 ? "every budget holds\n" : `${missed.length} budgets missed\n`);
-}
+say(`${missed.length === 0 ? "every budget holds" : `${missed.length} budgets missed`}; ${load()}`);
+if (isJson) process.stdout.write(`${JSON.stringify({ rows: measured, missed: missed.length })}\n`);
 process.exitCode = missed.length === 0 ? 0 : 1;

@@ -4,9 +4,10 @@ import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { emptyConversation, plainText, step } from "../../bot/index.ts";
 import { demoKnowledge, demoToday } from "../support/demo-knowledge.ts";
-import { parseGolden } from "../support/golden-conversation.ts";
+import { asKept, parseGolden } from "../support/golden-conversation.ts";
 
 const folder = import.meta.dirname;
+const { edition } = demoKnowledge().handbook;
 
 for (const name of readdirSync(folder).filter((file) => file.endsWith(".txt"))) {
   const path = join(folder, name);
@@ -16,7 +17,7 @@ for (const name of readdirSync(folder).filter((file) => file.endsWith(".txt"))) 
   const turns = parseGolden(text).map(({ message, said }) => {
     const taken = step(demoKnowledge(), conversation, message, demoToday);
     conversation = taken.conversation;
-    return `> ${said}\n${plainText(taken.reply)}\n`;
+    return `> ${said}\n${asKept(plainText(taken.reply), edition)}\n`;
   });
   writeFileSync(path, `${[...remarks, turns.join("\n")].join("\n")}`);
 }

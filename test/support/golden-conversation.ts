@@ -32,3 +32,8 @@ export function messageOf(said: string): IncomingMessage {
   if (other?.[1] !== undefined) return { ...base, from: other[1], text: other[2] ?? "" };
   return { ...base, from: "owner", text: said };
 }
+
+/** The reply as it stands in a file: the edition changes with every word of the handbook, so its place is marked only. */
+export function asKept(text: string, edition: string): string {
+  return text.replaceAll(edition.slice(0, 8), "current");
+}

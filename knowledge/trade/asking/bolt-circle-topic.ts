@@ -28,7 +28,9 @@ function distanceOf(lower: string): number | undefined {
   const match = new RegExp(String.raw`(?<![\w.,/])(${NUMBER})\s?(mm|millimet\w+|cm|inch(?:es)?|in\b|")`).exec(
     lower,
   );
-  const value = parsePlainNumber(match?.[1] ?? "");
+  const bare = /(?<![\w.,/])(\d{2,3}(?:[.,]\d{1,2})?) (?:between|apart)\b/.exec(lower)?.[1];
+  const value = parsePlainNumber(match?.[1] ?? bare ?? "");
+  if (match === null && value !== undefined) return value;
   if (match === null || value === undefined) return undefined;
   const unit = match[2] ?? "";
   if (unit.startsWith("m")) return value;
@@ -108,7 +110,8 @@ function differenceReadings(one: NamedCircle, other: NamedCircle | undefined): r
 function namedAnswer(lower: string, isAsking: boolean) {
   const circles = namedCircles(lower);
   const [first, second] = circles;
-  const isCompared = circles.length > 1 && /\bor\b|\bvs\b|\bversus\b|\band\b|\bfrom\b|\bto\b/.test(lower);
+  const isCompared =
+    circles.length > 1 && /\bor\b|\bvs\b|\bversus\b|\band\b|\bfrom\b|\bto\b|\bon\b/.test(lower);
   const cue =
     /\bp\.?c\.?d\b|bolts?\b|stud|\blugs?\b|pattern|\bholes?\b|wheels?|\brims?\b|\bfit\b|same|differ|spacing|\bin mm\b|metric|inch/;
   if (

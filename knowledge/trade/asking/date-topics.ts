@@ -44,6 +44,17 @@ export function spotTyreDate(text: string): SpottedDateMark | undefined {
   return last === undefined ? undefined : { mark: `DOT ${last}${hasTriangle ? " △" : ""}`, form: "tyre" };
 }
 
+/** As `spotTyreDate`; a question about a tyre may also hold its four figures anywhere ("4402 at the end of the dot"). */
+function spotAskedTyreDate(text: string): SpottedDateMark | undefined {
+  const spotted = spotTyreDate(text);
+  if (spotted !== undefined || !/\bt[yi]res?\b|sidewall/i.test(text)) return spotted;
+  const figures = [...text.matchAll(/(?<![A-Za-z\d/.,-])\d{4}(?![A-Za-z\d/-]|[.,]\d)/g)].map(
+    ([group]) => group,
+  );
+  const last = /\bends?\b/i.test(text) ? figures[0] : figures.find((group) => !/^(?:19|20)/.test(group));
+  return last === undefined ? undefined : { mark: `DOT ${last}`, form: "tyre" };
+}
+
 /** Figure and dots in a message about glass: two dots or more as signs, or the dots in words. */
 export function spotGlassDots(text: string): SpottedDateMark | undefined {
   if (!/\bglass\b|windscreen|windshield|\bwindow|\bpane\b|\bscreen\b|quarter ?light|\bdots?\b/i.test(text))
@@ -75,11 +86,14 @@ function spotOther(text: string): SpottedDateMark | undefined {
   const found = patterns.map((pattern) => pattern.exec(text)?.[0]).find((mark) => mark !== undefined);
   if (found !== undefined) return { mark: found.replace(/ in (?=\d)/, " "), form: undefined };
   const code =
-    /\b(?:code|stamp|julian(?: date)?|stamped|date|dated|mark|marked|cast)(?: mark| code| stamp)?(?: is| of| reads| says|:)? "?((?:[A-M]|[IVX]{1,4})?[ /]?\d{1,4}(?:[/.-]\d{1,4}){0,2})(?![\w/])/i.exec(
+    /\b(?:code|stamp|julian(?: date)?|stamped|date|dated|mark|marked|cast)(?: mark| code| stamp)?(?: is| of| reads| says|:)? "?((?:[A-M]|[IVX]{1,4})?[ /]?\d{1,4}(?:[ /.-]\d{1,4}){0,2})(?![\w/])/i.exec(
       text,
     );
   const asked =
     /\bwhat does "?(\d{4}|\d{3,4} \d)"? mean(?! (?:on|on a|on my) (?:t[yi]re|glass|bolt|lens))/i.exec(text);
+  const onPart = /(?:^|does )(\d{1,2}\/\d{2}) (?:on|in|stamped|cast)\b.{3,40}\bmean/i.exec(text);
+  if (onPart?.[1] !== undefined && !/bolt|spanner|thread|nut\b|drill/i.test(text))
+    return { mark: onPart[1], form: undefined };
   if (asked?.[1] !== undefined) return { mark: asked[1], form: undefined };
   return code?.[1] === undefined ? undefined : { mark: code[1].trim(), form: undefined };
 }
@@ -103,6 +117,23 @@ function groupReadings(readings: readonly DateMarkReading[]): readonly TradeRead
   });
 }
 
+/** Why a tyre's figures give no date: no such week, or four figures for a year before they were used. */
+function noTyreDate(mark: string): TradeReading {
+  const [, week, year] = /\b(\d\d)(\d\d)\b/.exec(mark) ?? [];
+  const isWeek = Number(week) >= 1 && Number(week) <= 52;
+  if (isWeek && Number(year) >= 71)
+    return {
+      reading: `no date: the figures would be week ${Number(week)} of 19${year}, but four figures came with the rule of July 1999`,
+      why: "older tyres carry three figures: look for a slip, or for figures that are not the end of the number",
+      basis: "64 FR 36807",
+    };
+  return {
+    reading: "no date: the figures are week and year, and that year has no such week",
+    why: "weeks run to 53 at most; pages that read month and year are wrong",
+    basis: "49 CFR 574",
+  };
+}
+
 /** Says why four figures that look like month and year ("1299") are week and year. */
 function monthTrap(mark: string): readonly TradeReading[] {
   const [, week, year] = /\b(\d\d)(\d\d)\b/.exec(mark) ?? [];
@@ -121,7 +152,7 @@ function monthTrap(mark: string): readonly TradeReading[] {
 export const tyreDateTopic: TopicReader = (question) => {
   const asks = /how old|\byear\b|when|date|\bage\b|mean|\bcode\b|decode|\bdot\b|\bends\b|\b\d{4}\b/;
   if (!question.isAsking || !question.mayBeAnswered || !asks.test(question.lower)) return undefined;
-  const spotted = spotTyreDate(question.text);
+  const spotted = spotAskedTyreDate(question.text);
   if (spotted === undefined) return undefined;
   const { today } = question.context;
   const readings = decodeDateMark(spotted.mark, {
@@ -129,11 +160,6 @@ export const tyreDateTopic: TopicReader = (question) => {
     era: { from: monthStart(1971, 1), to: today.to },
     today,
   });
-  const none: TradeReading = {
-    reading: "no date: the figures are week and year, and that year has no such week",
-    why: "weeks run to 53 at most; pages that read month and year are wrong",
-    basis: "49 CFR 574",
-  };
   const retread: readonly TradeReading[] = /retread|re-?mould|recap/.test(question.lower)
     ? [
         {
@@ -146,7 +172,9 @@ export const tyreDateTopic: TopicReader = (question) => {
   return topicAnswer(
     "tyre date",
     [
-      ...(readings.length === 0 ? [none] : [...groupReadings(readings), ...monthTrap(spotted.mark)]),
+      ...(readings.length === 0
+        ? [noTyreDate(spotted.mark)]
+        : [...groupReadings(readings), ...monthTrap(spotted.mark)]),
       ...retread,
     ],
     {

@@ -26,7 +26,7 @@ function pitchOf(lower: string): number | undefined {
   if (joined !== undefined && /\d\/\d{1,2} \d|\d-\d/.test(lower) && Number(joined) >= 8)
     return INCH / Number(joined);
   const named = /\bpitch(?: of| is|:)? (\d(?:[.,]\d{1,3})?)|(\d[.,]\d{1,3}) ?(?:mm )?pitch/.exec(lower);
-  const metric = /\bm\d{1,2}(?:\.\d)? ?[x×] ?(\d(?:[.,]\d{1,2})?)\b/.exec(lower);
+  const metric = /\bm\d{1,2}(?:\.\d)? ?[x× ] ?(\d(?:[.,]\d{1,2})?)\b/.exec(lower);
   return parsePlainNumber(named?.[1] ?? named?.[2] ?? metric?.[1] ?? "");
 }
 
@@ -62,7 +62,8 @@ function namedThreads(lower: string): readonly ThreadCandidate[] {
   const named = threadsNamed(lower);
   const metric = parsePlainNumber(/\bm(\d{1,2})\b/.exec(lower)?.[1] ?? "");
   if (named.length === 0 || metric === undefined) return named;
-  return [...named, ...threadsOfMeasure({ diameterMillimetres: metric })];
+  const others = threadsOfMeasure({ diameterMillimetres: metric });
+  return [...named, ...others.filter((other) => named.every((one) => one.reading !== other.reading))];
 }
 
 function answerSeries(lower: string) {
@@ -89,11 +90,13 @@ export const threadTopic: TopicReader = (question) => {
   const isAbout =
     /\bthreads?\b|\btpi\b|\bpitch\b/.test(lower) ||
     (isAsking &&
-      /\bm\d{1,2} ?[x×] ?\d|\b\d{1,2}(?:\/\d{1,2})?-\d{2}\b(?! ?mm)|\d\/\d{1,2} \d{2} (?:un[cf]|bs[wf]|whit)/.test(
+      /\bm\d{1,2} ?[x×] ?\d|\b\d{1,2}(?:\/\d{1,2})?-\d{2}\b(?! ?mm)|\d\/\d{1,2} \d{2} (?:un[cf]|bs[wf]|whit)|un[cf] for \d\/\d{1,2} \d\d\b/.test(
         lower,
       ));
   const named =
-    isAbout || /\bsize\b|diameter|\bmean|\bor\b|how big|in mm|^what/.test(lower) ? namedThreads(lower) : [];
+    isAbout || /\bsize\b|diameter|\bmean|^\d\S*(?: \S+)? or\b|how big|in mm|^what/.test(lower)
+      ? namedThreads(lower)
+      : [];
   if (named.length > 0) return answerThreads(named);
   const series = isAsking ? answerSeries(lower) : undefined;
   return series ?? (isAbout ? answerMeasured(lower, isAsking) : undefined);
@@ -103,7 +106,7 @@ export const threadTopic: TopicReader = (question) => {
 export const boltHeadTopic: TopicReader = (question) => {
   const isAbout =
     (/\bbolts?\b|\bscrews?\b|\bhead(?:s|ed)?\b|\bset ?screws?\b/.test(question.lower) ||
-      /(?:8\.8|10\.9|12\.9|grade \d).{0,20}(?:grade|strong|better|tensile|strength|\bvs\b)|^(?:what(?:'s| is|s) )?(?:8\.8|10\.9|12\.9|a[24]-[78]0)(?: what is it| meaning)?\??$/.test(
+      /(?:8\.8|10\.9|12\.9|grade \d).{0,20}(?:grade|strong|better|tensile|strength|\bvs\b)|^what(?:'s| is|s) (?:8\.8|10\.9|12\.9|a[24]-[78]0)\??$|^a[24]-[78]0\b/.test(
         question.lower,
       )) &&
     !/headl|cylinder head|high[- ]?level/.test(question.lower);
@@ -151,7 +154,7 @@ export const spannerTopic: TopicReader = (question) => {
   const value = parsePlainNumber(match?.[1] ?? "");
   if (!question.mayBeAnswered || !isAbout) return undefined;
   const ofThread = spannersOfThread(question.lower);
-  if (ofThread.length > 0 && !/\ba\/?f\b/.test(question.lower))
+  if (ofThread.length > 0 && !/\d ?a\/?f\b/.test(question.lower))
     return topicAnswer("spanner", ofThread, { cannotSay: HEXAGONS, lookNext: SERVICE });
   if (match === null || value === undefined) return undefined;
   const width = match[2] === "mm" ? value : value * INCH;

@@ -36,11 +36,11 @@ function densityOfNamed(lower: string): readonly TradeReading[] {
     }));
 }
 
-/** Plastics lighter than water throughout their range. */
+/** Plastics (?:lighter|denser|heavier) than water throughout their range. */
 function floatingPlastics(): readonly TradeReading[] {
   return PLASTICS.filter((row) => row.density.to < 1).map((row) => ({
     reading: `${row.symbol}, ${row.material}, floats: ${sayNumber(row.density.from, 3)} to ${sayNumber(row.density.to, 3)} g/cm³`,
-    why: "lighter than water; plastics not named here sink, foam apart",
+    why: "(?:lighter|denser|heavier) than water; plastics not named here sink, foam apart",
     basis: basisOf(row),
   }));
 }
@@ -50,11 +50,12 @@ export const densityLookupTopic: TopicReader = (question) => {
   if (
     !question.isAsking ||
     !question.mayBeAnswered ||
-    !/densit|\bdense\b|\bfloats?\b|lighter than water/.test(question.lower)
+    !/densit|\bdense\b|\bfloats?\b|(?:lighter|denser|heavier) than water/.test(question.lower)
   )
     return undefined;
   const isFloating =
-    /\bfloats?\b|lighter than water/.test(question.lower) && !/\b(?:mine|my|it|this)\b/.test(question.lower);
+    /\bfloats?\b|(?:lighter|denser|heavier) than water/.test(question.lower) &&
+    !/\b(?:mine|my|it|this)\b/.test(question.lower);
   const figure = parsePlainNumber(
     /densit\w*(?: of| is|:)? (\d{1,2}[.,]\d{1,3})/.exec(question.lower)?.[1] ?? "",
   );

@@ -61,7 +61,7 @@ export const glassMarkTopic: TopicReader = (question) => {
 /** "what is E11", "e1 in a rectangle", "what does 7R mean on my lamp". */
 export const approvalTopic: TopicReader = (question) => {
   const hasCue =
-    /approval|\bcircle\b|rectang|in a (?:box|square)|\be[- ]?marks?\b|homologat|\bstand|\bmean|\bsame\b|\bvs\b|differ|\bcountry\b|\b\d{1,3} ?r\b|\b\d{1,3}r-/.test(
+    /approval|\bcircle\b|rectang|in a (?:box|square)|\bmarks?\b|homologat|\bstand|\bmean|\bsame\b|\bvs\b|differ|\bcountry\b|\b\d{1,3} ?r\b|\b\d{1,3}r-/.test(
       question.lower,
     );
   const isShort = question.lower.split(" ").length <= 6;
@@ -71,7 +71,10 @@ export const approvalTopic: TopicReader = (question) => {
     /petrol|fuel|gasoline|e10 |class/.test(question.lower)
   )
     return undefined;
-  const approval = readApprovalMark(question.text);
+  const spoken = question.text
+    .replace(/\be[- ]?mark (?:number |no\.? ?)?(\d{1,2})\b/i, "E$1")
+    .replace(/\bnumber (\d{1,2}) (?:in|on) (?:the |an )?e\b/i, "E$1 ");
+  const approval = readApprovalMark(spoken);
   const asksNumber = question.isAsking && /\be[- ]?(?:numbers?|marks?|codes?)\b/.test(question.lower);
   const named = asksNumber && approval === undefined ? readAuthoritiesNamed(question.lower) : [];
   const isBareSmall = approval !== undefined && /^e/.test(approval.written) && !hasCue;
@@ -150,7 +153,7 @@ export const lampTopic: TopicReader = (question) => {
 export const beltMirrorTopic: TopicReader = (question) => {
   if (!question.mayBeAnswered) return undefined;
   const belt = /belts?\b/.test(question.lower)
-    ? /(?<![\w-])(Z?[ABS]r[1-4]?[Nmept]{0,5}|[ABS](?=,? (?:on|mean)))(?![\w-])/.exec(question.text)?.[1]
+    ? /(?<![\w-])(Z?[ABS]r[1-4]?[Nmept]{0,5}|[ABS](?=,? (?:on|mean)|$))(?![\w-])/.exec(question.text)?.[1]
     : undefined;
   const mirror = /mirror/.test(question.lower)
     ? /\bclass (VII|VI|IV|V|III|II|I)\b|\b(VII|VI|IV|III|II)\b/.exec(question.text)

@@ -25,29 +25,30 @@ export interface TradeQuestion {
   readonly context: TradeContext;
 }
 
-/** A topic gives an answer without evidence, or undefined when the question is not its own. */
-export type TopicReader = (question: TradeQuestion) => Omit<TradeAnswer, "evidence"> | undefined;
+/** A topic gives the body of an answer, or undefined when the question is not its own. */
+export type TopicReader = (question: TradeQuestion) => Omit<TradeAnswer, "evidence" | "isAsked"> | undefined;
 
 const ASKING =
-  /\?|\b(?:what|what's|whats|which|whens|how|why|(?<!i )mean|means|meaning|decode|convert|explain|identify|vs|versus|difference|who's|whos)\b|\bwhen\b(?! (?:i|we|you|he|she|they|it|it's|the)\b)|^(?:is|are|does|do|can|was|were|could|did|when|should)\b|^(?:\w+ )?(?:densit\w+|lead times?|tolerances?|shrinkage|batch size|e[- ]?numbers?|e[- ]?marks?|wire colou?rs?) (?:of|for|on)\b|\b(?:wire|loom) colou?rs$|^(?:10th|tenth) (?:digit|character)|, (?:is|are|was|does) (?:that|it|this)\b|^vin (?:starts|begins)|^(?:un|ece) ?(?:reg\w* ?)?r? ?\d{1,3}$|^bs ?au ?7\b/;
+  /\?|\b(?:wh?[ao]t|wh?[ao]t'?s|earliest|which(?! (?:was|were|has|had|i|is)\b)|whens|how|why|(?<!i )mean|means|meaning|decode|convert|explain|identify|vs|versus|difference|who's|whos)\b|\bwhen\b(?! (?:i|we|you|he|she|they|it|it's|the)\b)|^(?:which|is|are|does|do|can|was|were|could|did|when|should|will|would)\b|^(?:\w+ )?(?:densit\w+|lead times?|tolerances?|shrinkage|batch size|e[- ]?numbers?|wire colou?rs?) (?:of|for|on)\b|\b(?:wire|loom) colou?rs$|^(?:10th|tenth) (?:digit|character)|, (?:is|are|was|does) (?:that|it|this)\b|^vin (?:starts|begins)|^(?:un|ece) ?(?:reg\w* ?)?r? ?\d{1,3}$|^bs ?au ?7\b|^[a-z]{2,14} density$|^(?:which |un |ece )?regulation for\b/;
 // "Copied from an original" speaks of copying, not of whether a part in hand is one.
 const COPYING =
   /\b(?:cast|cop(?:y|ied)|taken|mould(?:ed)?|mold(?:ed)?|splash(?:ed)?) (?:\w+ )?(?:from|off|of) (?:an|the) original\b/;
 const DECODING =
   /\bmeans?\b|\bmeaning\b|\bdecode\b|\bstands? for\b|\bconvert\b|\bexplain\b|\bvalid\b|\bok\b|\bhow old\b|\b(?:best|strongest) (?:proof|evidence)\b/;
 const IDENTIFYING =
-  /\bgenuine\b|\boriginal\b|\b(?:right|correct|ok|okay) (?:for|on) (?:my|this|the|a)\b|\bfakes?\b|\brepros?\b|\breproductions?\b|\blegit\b|\bwhich (?:version|variant|type|one|kind)\b|\bearly or late\b|\bwhat (?:have i|do i have|is this|part)\b|\bshould (?:my|it|the|a)\b|\bworth\b|\bfrom (?:a|my|the) .{1,30}\?/;
+  /\bgenuine\b|\boriginal\b|\b(?:right|correct|ok|okay) (?:for|on) (?:my|this|the|a)\b|\bfakes?\b|\brepros?\b|\breproductions?\b|\blegit\b|\bwhich (?:version|variant|type|one|kind)\b|\bearly or late\b|\bwhat (?:have i|do i have|is this|part)\b|\bshould (?:my|it|the|a)\b|\bworth\b|\b(?:the|an?) (?:early|late|earlier|later) (?!\d)[a-z]|\bthe works\b|\bfrom (?:a|my|the) .{1,30}\?/;
 const DESCRIBING =
   /\b(?:is|are|was|were|has|have|had|got|it's|its|there's|there|marked|says|reads|looks|seems|think|shows|found|fitted|came|comes|weighs|weighed|measures|measured|carries|stamped|etched)\b/;
 
 const COLOUR =
   "(?:light )?(?:brown|white|green|purple|violet|blue|red|black|yellow|slate|orange|pink|gr[ae]y)";
 const PLAIN_MARK = new RegExp(
-  `^(?:(?:the|my|a|an|this) )?(?:(?:bolt(?:[ -]?head)?|head of (?:the |my |a )?bolt|t[yi]re|sidewall|rim|lens|(?:seat ?)?belt label|wire|spanner)(?: code| size| date)? (?:has|says|reads|shows|is|ends|carries|marked|stamped)\\b|dot (?:code|date|number)\\b|\\d\\d[ab]? terminal$|terminal (?:[\\dbd][a-f0-9+-]{0,2}|df)\\??$|${COLOUR}(?:(?: with (?:an? )?| and |/)${COLOUR}(?: tracer| stripe)?)? wires?$|belt label [a-z])`,
+  `^(?:(?:the|my|a|an|this) )?(?:(?:bolts?(?:[ -]?heads?)?|head of (?:the |my |a )?bolt|t[yi]re|sidewall|rim|lens|(?:seat ?)?belt label|wire|spanner)(?: code| size| date)? (?:has|have|with|says|reads|shows|is|ends|carries|marked|stamped)\\b|dot (?:code|date|number)\\b|\\d\\d[ab]? terminal$|terminal (?:[\\dbd][a-f0-9+-]{0,2}|df)\\??$|${COLOUR}(?:(?: with (?:an? )?| and |/)${COLOUR}(?: tracer| stripe)?)? wires?(?: with (?:an? )?${COLOUR}(?: tracer| stripe)?)?(?: (?:on|in) an? \\w+ (?:loom|car|harness))?$|belt label [a-z])`,
 );
 const MORE_IS_SAID =
-  /\b(?:i|i'm|i've|mine|they|but|so|because|car|off|fitted|nothing|sure)\b|[;!]|,(?! (?:et|dot|code))/;
+  /\b(?:i|i'm|i've|mine|they|but|so|because|car|off|fitted|nothing|sure|missing|gone|broken|torn|cracked|worn)\b|[;!]|,(?! (?:et|dot|code))/;
 const LONGEST_PLAIN_MARK = 11;
+const LONGEST_WITHOUT_SIGN = 24;
 
 /** Prepares a message; at most 2,000 characters of it are read. */
 export function toTradeQuestion(message: string, context: TradeContext): TradeQuestion {
@@ -59,7 +60,9 @@ export function toTradeQuestion(message: string, context: TradeContext): TradeQu
   const words = lower.split(" ").length;
   const isPlainMark =
     PLAIN_MARK.test(lower) && words <= LONGEST_PLAIN_MARK && !ASKING.test(lower) && !MORE_IS_SAID.test(lower);
-  const isAsking = isPlainMark || ASKING.test(lower);
+  // A long message without a question sign tells; its "when", "how" and "which" hang on what is told.
+  const isShort = words <= LONGEST_WITHOUT_SIGN || lower.includes("?");
+  const isAsking = isPlainMark || (isShort && ASKING.test(lower));
   const isFragment = !DESCRIBING.test(lower) && words <= 12;
   const isAboutRightness = IDENTIFYING.test(lower.replace(COPYING, "")) && !DECODING.test(lower);
   const mayBeAnswered = (isAsking || isFragment) && !isAboutRightness;
@@ -71,7 +74,7 @@ export function topicAnswer(
   topic: string,
   readings: readonly TradeReading[],
   said: { readonly cannotSay: string; readonly lookNext: string; readonly cautions?: readonly string[] },
-): Omit<TradeAnswer, "evidence"> | undefined {
+): Omit<TradeAnswer, "evidence" | "isAsked"> | undefined {
   if (readings.length === 0) return undefined;
   return {
     topic,

@@ -29,12 +29,14 @@ function sizeReadings(size: TyreSize): readonly TradeReading[] {
 
 /** "195/65 R 15 diameter". */
 export const tyreSizeTopic: TopicReader = (question) => {
-  const service = /\bt[yi]re/.test(question.lower)
-    ? /(?<![\w/])(\d{2,3}(?:\/\d{2,3})?[a-hj-np-wyz])\b/.exec(question.lower)?.[1]
+  const service = /\bt[yi]re|^wh?[ao]t(?:'s|s| is| does) \d{2,3}[sthvw]\b/.test(question.lower)
+    ? /(?<![\w/])(\d{2,3}(?:\/\d{2,3})?[a-hj-np-qs-wyz])\b/.exec(question.lower)?.[1]
     : undefined;
   const cue = /\bt[yi]res?\b|cross-?ply|diameter|radius|\bsize\b|mean|rolling|circumference|height|decode/;
-  if (!question.mayBeAnswered || !cue.test(question.lower)) return undefined;
+  if (!question.mayBeAnswered) return undefined;
   const sizes = readTyreSizes(question.text);
+  const isMetric = sizes.some((size) => !/inch/.test(size.system));
+  if (!cue.test(question.lower) && !(question.isAsking && isMetric)) return undefined;
   const isLoose = sizes.every(
     (size) =>
       /inch/.test(size.system) &&
@@ -52,7 +54,7 @@ export const tyreSizeTopic: TopicReader = (question) => {
 export const loadIndexTopic: TopicReader = (question) => {
   const match =
     /\bload (?:index|rating)(?: of| is|:)? (\d{1,3})(?:\/(\d{1,3}))?\b|\b(?:li|tyre load|tire load) ?(\d{2,3})(?:\/(\d{2,3}))?\b/.exec(
-      question.lower,
+      question.lower.replace(/\b(\d{2,3}) (load (?:index|rating))\b/, "$2 $1"),
     );
   if (match === null || !question.mayBeAnswered) return undefined;
   const wanted = [match[1] ?? match[3], match[2] ?? match[4]].flatMap((text) =>

@@ -52,7 +52,10 @@ const COMPOUNDS: readonly Compound[] = [
     share: 16,
   },
   {
-    pattern: new RegExp(`(?<![\\w.,/])(\\d{1,3})\\s?(?:st|stone)\\s?(${NUMBER})\\s?(?:lbs?|pounds?)\\b`, "g"),
+    pattern: new RegExp(
+      `(?<![\\w.,/])(\\d{1,3})\\s?(?:st|stone)\\s?(${NUMBER})\\s?(?:(?:lbs?|pounds?)\\b|(?= (?:in|to|into) ))`,
+      "g",
+    ),
     larger: "st",
     smaller: "lb",
     share: 14,

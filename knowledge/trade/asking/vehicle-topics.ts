@@ -42,10 +42,12 @@ function builtReadings(lower: string): readonly TradeReading[] {
 /** "when did high level brake lights become compulsory". */
 export const datedRuleTopic: TopicReader = (question) => {
   const asks =
-    /\bwhen\b|since|\b(?:19|20)\d\d\b|compulsory|required|mandatory|introduced|\bfirst\b|what year|how early|how late|before \d{4}|in \d{4}/;
+    /\bwhen\b|since|earliest|\b(?:19|20)\d\d\b|compulsory|required|mandatory|introduced|\bfirst\b|what year|how early|how late|before \d{4}|in \d{4}/;
   if (!question.isAsking || !question.mayBeAnswered) return undefined;
   const regulation = unRegulationFor(question.lower);
-  const asksWhat = regulation !== undefined && /\bwhat|mean|explain|\bfor\b/.test(question.lower);
+  const asksWhat =
+    regulation !== undefined &&
+    (/\bwhat|mean|explain|\bfor\b/.test(question.lower) || question.lower.split(" ").length <= 3);
   if (!asksWhat && !asks.test(question.lower)) return undefined;
   const readings = [
     ...builtReadings(question.lower),
@@ -62,7 +64,7 @@ export const datedRuleTopic: TopicReader = (question) => {
 /** "brown wire is what", "terminal 15". */
 export const wiringTopic: TopicReader = (question) => {
   const isWire =
-    /\bbs ?au ?7|\bwires?\b|\bwiring\b|\bloom\b|\bharness\b|\bcables?\b|what colou?r is (?:the )?(?:earth|ground)\b/.test(
+    /\bbs ?au ?7|\bwires?\b|\bwiring\b|\bloom\b|\bharness\b|\bcables?\b|what colou?r is (?:the )?(?:earth|ground)\b|live or earth/.test(
       question.lower,
     );
   const terminal =
@@ -98,11 +100,11 @@ export const paintTopic: TopicReader = (question) => {
       question.lower,
     );
   const asks =
-    /\bwhen\b|period|\bera\b|years?|which paint|what paint|how (?:can|do) (?:i|you) tell|tell .{0,20} apart|what(?:'s|s| is) (?:2k|two[- ]pack|(?:nitro)?cellulose|alkyd|acrylic)/.test(
+    /\bwhen\b|period|\bera\b|\bused\b|years?|which paint|what paint|how (?:can|do) (?:i|you) tell|tell .{0,20} apart|what(?:'s|s| is) (?:2k|two[- ]pack|(?:nitro)?cellulose|alkyd|acrylic)/.test(
       question.lower,
     );
   if (!question.isAsking || !question.mayBeAnswered || !isAbout || !asks) return undefined;
-  if (/what colou?r/.test(question.lower)) return undefined;
+  if (/what colou?r|\bthe gel ?coats?\b/.test(question.lower)) return undefined;
   return topicAnswer("paint", readPaintSystems(question.lower).slice(0, 10), {
     cannotSay:
       "Works and owners resprayed; a plate names what was ordered. On glass fibre a magnetic or eddy gauge reads nothing: an ultrasonic one is needed.",
@@ -115,7 +117,7 @@ export const paintTopic: TopicReader = (question) => {
 /** "what counts as provenance". */
 export const provenanceTopic: TopicReader = (question) => {
   const isAbout =
-    /provenance|what (?:counts|weighs) (?:as|most)|how (?:much|strong|good) .{0,24}(?:evidence|proof)|grades? of evidence|(?:best|strongest|better) (?:evidence|proof)|evidence (?:of|for) originality|build sheets?\b.{0,20}better/.test(
+    /provenance|what (?:counts|weighs) (?:as|most)|how (?:much|strong|good) .{0,24}(?:evidence|proof)|grades? of evidence|(?:best|strongest|better) (?:evidence|proof)|evidence (?:of|for) originality|(?:count|weigh) as (?:evidence|proof)|build sheets?\b.{0,20}better/.test(
       question.lower,
     );
   if (!question.isAsking || !question.mayBeAnswered || !isAbout) return undefined;

@@ -1,5 +1,8 @@
 // Questions about wheels: rim designation and back space, test marks.
+
+import { parsePlainNumber, sayNumber } from "../plain-numbers.ts";
 import { readOffset, readRimDesignation, WHEEL_MARKS } from "../rim-designation.ts";
+import type { TradeReading } from "../trade-reading.ts";
 import { type TopicReader, topicAnswer } from "./trade-question.ts";
 
 const CAUTIONS = ["wheel"] as const;
@@ -14,6 +17,26 @@ export const rimTopic: TopicReader = (question) => {
   return topicAnswer("rim", rim?.readings ?? (offset === undefined ? [] : [offset]), {
     cannotSay: "The designation says what fits, not who made the wheel; cast date and maker stand elsewhere.",
     lookNext: "Look at the back for a casting dial or grid, and near a spoke root for size and offset.",
+    cautions: CAUTIONS,
+  });
+};
+
+/** "7x15 with 4 inch backspace, what offset": offset = back space − (width + 1 inch) × 12.7. */
+export const backSpaceTopic: TopicReader = (question) => {
+  const width = /(?<![\w.])(\d(?:[.,]\d)?) ?j? ?x ?1\d\b/.exec(question.lower)?.[1];
+  const space = /(\d(?:[.,]\d{1,2})?) ?(?:inch(?:es)?|in|") (?:of )?back[- ]?spac/.exec(question.lower)?.[1];
+  const inches = parsePlainNumber(space ?? "");
+  const rim = parsePlainNumber(width ?? "");
+  if (!question.mayBeAnswered || inches === undefined || rim === undefined) return undefined;
+  const offset = inches * 25.4 - (rim + 1) * 12.7;
+  const reading: TradeReading = {
+    reading: `back space ${sayNumber(inches, 2)} inches on a rim ${sayNumber(rim, 1)} inches wide: offset about ${sayNumber(offset, 0)} mm`,
+    why: "back space − (width + 1 inch) ÷ 2; the inch is for both flanges, give or take 2 mm",
+    basis: "arithmetic",
+  };
+  return topicAnswer("rim", [reading], {
+    cannotSay: "The flange's own thickness shifts it by a millimetre or two.",
+    lookNext: "Look for ET and figures near a spoke root on the back.",
     cautions: CAUTIONS,
   });
 };

@@ -26,7 +26,7 @@ const E_MARKS =
 export const PLAIN_ANSWERS: readonly PlainAnswer[] = [
   {
     topic: "approval mark",
-    cues: [E_MARKS],
+    cues: [E_MARKS, /what|differ|\bvs\b|versus|mean|\bsame\b|explain/],
     answer:
       "E in a circle: approved under a UN Regulation (1958 Agreement); the number is the country that approved, and the regulation stands beside it",
     why: "the country of approval is neither that of manufacture nor of sale",
@@ -34,7 +34,7 @@ export const PLAIN_ANSWERS: readonly PlainAnswer[] = [
   },
   {
     topic: "approval mark",
-    cues: [E_MARKS],
+    cues: [E_MARKS, /what|differ|\bvs\b|versus|mean|\bsame\b|explain/],
     answer:
       "e in a rectangle: approved under an EC directive, in use since 1970 (for glass since Directive 92/22/EEC of 1992); mostly the same country numbers",
     why: "two systems side by side: the letter's size and the frame tell which; a part may carry both",
@@ -50,7 +50,12 @@ export const PLAIN_ANSWERS: readonly PlainAnswer[] = [
   },
   {
     topic: "tyre date",
-    cues: [TYRE, HOW_READ_OR_MEAN, /\bdates?\b|\bdot\b|\bage\b|how old/],
+    cues: [
+      TYRE,
+      /^(?!.*\b(?:wheel|rim|glass|lamp|lens)s?\b)/,
+      HOW_READ_OR_MEAN,
+      /\bdates?\b|\bdot\b|\bage\b|how old/,
+    ],
     answer:
       "the last figures of the number after DOT: four figures are week and year (2501 = week 25 of 2001), three figures before 2000 are week and last figure of the year",
     why: "never month and year: weeks run to 53",
@@ -132,7 +137,14 @@ export const PLAIN_ANSWERS: readonly PlainAnswer[] = [
   },
   {
     topic: "rim",
-    cues: [/what (?:is|does)|what's|whats|mean/, /\boffset\b/],
+    cues: [WHEEL, /width/, /measured?\b|inside|between/],
+    answer: "rim width is measured between the flanges, inside; over all a rim is about 1 inch wider",
+    why: "6 J is 6 inches between the flanges",
+    ...standard("ISO 4000-2:2021"),
+  },
+  {
+    topic: "rim",
+    cues: [/what (?:is|does)|what's|whats|mean|which/, /\boffset\b|\bet\b.*\b(?:wheel|rim)/],
     answer:
       "offset (ET or IS): millimetres from the rim's centre line to the mounting face, plus when the face lies outboard",
     why: "back space in mm is about (width + 1 inch) × 12.7 + offset",
@@ -222,6 +234,36 @@ export const PLAIN_ANSWERS: readonly PlainAnswer[] = [
     answer: "UK cars first used from 1 April 1985: windscreen and front side glass of the 1980 specification",
     why: "the Northern Ireland rule says so; Great Britain alike is common practice, no source",
     ...standard("SR (NI) 1999/454, regulation 37"),
+  },
+  {
+    topic: "glass mark",
+    cues: [GLASS, /\bm ?\d{2,3}\b/],
+    answer: "M with figures: the maker's own model number of the glass, for its thickness and build",
+    why: "only the maker's list says more; it is no date",
+    ...standard("49 CFR 571.205; NHTSA letters"),
+  },
+  {
+    topic: "glass mark",
+    cues: [/toughened|tempered/, /laminated/, /\bmarks?\b|\btell\b|\bwhich\b/],
+    answer:
+      "beside 43R on a windscreen: I toughened, II ordinary laminated, III treated laminated, IV faced with plastics; AS1 and AS2 are classes, not kinds of glass",
+    why: "AS1 laminated, AS2 tempered is habit, not rule; an edge of two panes with a line between is laminated",
+    ...practice("three published guides; ANSI Z26.1"),
+  },
+  {
+    topic: "belt mark",
+    cues: [/retractor|inertia/, /type|\b[1-4]\b/],
+    answer:
+      "r is a retractor: 3 automatically locking, 4 emergency locking; m several senses, N a higher threshold",
+    why: "so Ar4m is a three-point belt with an emergency locking retractor of multiple sensitivity",
+    ...standard("UN Regulation 16; WP.29/2018/128"),
+  },
+  {
+    topic: "date mark",
+    cues: [/\bgrid\b/, /\bdots?\b|month|year/],
+    answer: "month grid: the last year that has dots, and the count of its dots is the month",
+    why: "all twelve filled with no next year means December or a grid nobody kept",
+    ...FROM_MEMORY,
   },
   {
     topic: "lamp mark",
@@ -368,6 +410,37 @@ export const PLAIN_ANSWERS: readonly PlainAnswer[] = [
     answer: "a short number is normal before 1981: each maker had its own, often type letters and a serial",
     why: "17 characters are asked in the US from model year 1981; ISO 3779 was first issued in 1977",
     ...standard("49 CFR 565; ISO 3779"),
+  },
+  {
+    topic: "vehicle number",
+    cues: [VIN, /how many (?:digits|characters|letters|figures|numbers)|how long/],
+    answer: "17 characters without I, O and Q; any length before 1981, when each maker had its own scheme",
+    why: "17 are asked in the US from model year 1981; ISO 3779 was first issued in 1977",
+    ...standard("49 CFR 565; ISO 3779"),
+  },
+  {
+    topic: "vehicle number",
+    cues: [VIN, /(?:10th|tenth) (?:digit|character)|position (?:10|ten)/],
+    answer:
+      "position 10 is the model year under the US and Canada rule: B 1981 to Y 2000, figures 2001 to 2009, A 2010",
+    why: "elsewhere it need not be a year; model year is not build year",
+    ...standard("49 CFR 565, table VII"),
+  },
+  {
+    topic: "paint",
+    cues: [/lead(?:ed)? paint|lead in paint/, /\bwhen\b|banned|\bban\b|what year/],
+    answer:
+      "US consumer paint: lead banned after 27 February 1978; car paint was not reached, so assume old layers hold lead",
+    why: "the rule was for consumer goods and dwellings",
+    ...standard("16 CFR 1303"),
+  },
+  {
+    topic: "mirror mark",
+    cues: [/mirror/, /\bclass(?:es)?\b/, /what|which/],
+    answer:
+      "mirror classes: I inside, II large outside, III the usual outside mirror of cars, IV wide-angle, V and VI close views",
+    why: "a roman figure near the E mark, UN Regulation 46; before, Directive 71/127/EEC",
+    ...FROM_MEMORY,
   },
   {
     topic: "paint",

@@ -70,6 +70,14 @@ test.each([
   "https://example.com/alloy-two-screws",
   "bought it in 1995 for 200 quid",
   "lol that made my day",
+  "WTB a leather rim steering wheel. Three spokes, cross stitch. Cash waiting.",
+  "Had a dream about my dash last night. Six dials, all of them my mother in law.",
+  "still no idea on the mark of this mirror",
+  "what about the drain notches on the spoiler",
+  "the spoiler drain notches, hmm",
+  "hope the spoiler is rough inside, it would make my day",
+  "someone asked 600 for a spoiler with a Q mark last week",
+  "every Mk2 I've seen has the two spoke wheel",
   "`two screws` is what the code says",
 ])("chatter fills no fact: %s", (text) => {
   expect(readDemo(text).findings).toEqual([]);

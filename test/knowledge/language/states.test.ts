@@ -60,6 +60,11 @@ const named: readonly Row[] = [
     ["front-wing.flange narrow", "front-wing.bonded-plate plate"],
   ],
   ["I have the six-screw spoiler", "", ["rear-spoiler.fixing six-screws"]],
+  [
+    "mirrors: plastic, three screws. Then the wing, which has a wide flange",
+    "",
+    ["door-mirror.housing moulded-plastic", "door-mirror.screws three", "front-wing.flange wide"],
+  ],
 ];
 test.each(named)("states named outright are read: %s", (text, about, expected) => {
   expect(findingsInWords(readDemo(text, about)).toSorted()).toEqual([...expected].toSorted());
@@ -82,6 +87,22 @@ const misspelt: readonly Row[] = [
 ];
 test.each(misspelt)(
   "typing slips, joined and split words do not hide a term: %s",
+  (text, about, expected) => {
+    expect(findingsInWords(readDemo(text, about)).toSorted()).toEqual([...expected].toSorted());
+  },
+);
+
+const paraphrased: readonly Row[] = [
+  ["it's furry inside", "rear-spoiler", ["rear-spoiler.inside-finish rough"]],
+  ["six phillips screws", "instrument-panel", ["instrument-panel.panel-screws six-cross"]],
+  ["half a dozen screws", "rear-spoiler", ["rear-spoiler.fixing six-screws"]],
+  ["Steering wheel says CORVANE on the back", "", ["steering-wheel.maker-stamp corvane"]],
+  ["Q and a long number moulded in", "rear-spoiler", ["rear-spoiler.maker-mark quellam-q"]],
+  ["mirror joint is plastic", "", ["door-mirror.joint nylon"]],
+  ["the bolt holes are even", "front-wing", ["front-wing.bolt-holes even"]],
+];
+test.each(paraphrased)(
+  "words that no handbook lists are led back to its own: %s",
   (text, about, expected) => {
     expect(findingsInWords(readDemo(text, about)).toSorted()).toEqual([...expected].toSorted());
   },

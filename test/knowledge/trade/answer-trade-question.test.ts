@@ -197,6 +197,15 @@ describe("trade questions in words", () => {
     expect(tyre?.readings[0]?.reading).toContain("1998");
   });
 
+  test("a question in words is asked, a bare or plainly stated mark is not", () => {
+    const isAsked = (text: string) => answerTradeQuestion(text, CONTEXT)?.isAsked;
+    expect(isAsked("tyre says DOT ... 318, how old")).toBe(true);
+    expect(isAsked("is 5x120 the same as 5x120.65")).toBe(true);
+    expect(isAsked("bolt head has three lines")).toBe(false);
+    expect(isAsked("tyre ends 0820")).toBe(false);
+    expect(isAsked("load index 88")).toBe(false);
+  });
+
   test("the same question gives the same bytes", () => {
     for (const [question] of QUESTIONS) {
       expect(JSON.stringify(answerTradeQuestion(question, CONTEXT))).toBe(
