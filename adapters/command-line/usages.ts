@@ -56,6 +56,13 @@ export const usages: Readonly<Record<string, Usage>> = {
     purpose: "say whether a handbook is sound, and list every problem",
     lines: ["witness-mark check [--handbook DIR]", HANDBOOK],
   },
+  schema: {
+    purpose: "print the JSON Schema of a handbook's file, for editors",
+    lines: [
+      "witness-mark schema --file KIND",
+      "  --file KIND      handbook, cars, sources, or part (any file in parts/)",
+    ],
+  },
   help: {
     purpose: "this, or one command in full",
     lines: ["witness-mark help [COMMAND]"],
