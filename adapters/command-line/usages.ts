@@ -57,6 +57,13 @@ export const usages: Readonly<Record<string, Usage>> = {
     purpose: "say whether a handbook is sound, and list every problem",
     lines: ["witness-mark check [--handbook DIR]", HANDBOOK],
   },
+  schema: {
+    purpose: "print the JSON Schema of a handbook's file, for editors",
+    lines: [
+      "witness-mark schema --file KIND",
+      "  --file KIND      handbook, cars, sources, or part (any file in parts/)",
+    ],
+  },
   store: {
     purpose: "check what is kept, back it up, put a backup back",
     lines: [

@@ -16,6 +16,7 @@ const commands: Readonly<Record<string, () => Promise<{ readonly run: Run }>>> =
   model: () => import("./model.ts"),
   simulate: () => import("./simulate.ts"),
   check: () => import("./check.ts"),
+  schema: () => import("./schema.ts"),
   store: () => import("./store.ts"),
 };
 

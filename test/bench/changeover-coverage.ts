@@ -4,6 +4,7 @@ import { changeover } from "../../knowledge/dating/changeover.ts";
 import { type Chance, chanceFrom } from "../support/random-tables.ts";
 import {
   type DatePrecision,
+  fittedShare,
   type SimulatedSighting,
   type SimulatedWorks,
   simulatedNewShare,
@@ -12,12 +13,21 @@ import {
   simulateSightings,
 } from "../support/simulated-works.ts";
 
-/** What the estimate is told, or what the works does, against the assumptions. */
-export type WrongAssumption =
-  | "none"
-  | "twice the graded swaps"
-  | "misread rate .01 assumed"
-  | "new variant reported a third as often";
+/** What the works or the members do against the assumptions, or what the estimate is told wrongly. */
+const wrongAssumptions = {
+  none: (works: SimulatedWorks) => works,
+  "twice the graded swaps": (works: SimulatedWorks) => ({ ...works, toldGrades: "half" as const }),
+  "one grade table for all rates": (works: SimulatedWorks) => ({ ...works, toldGrades: "fixed" as const }),
+  "logistic mixing": (works: SimulatedWorks) => ({ ...works, mixing: "logistic" as const }),
+  "half and half": (works: SimulatedWorks) => ({ ...works, mixing: "half and half" as const }),
+  "replacements .95 new": (works: SimulatedWorks) => ({ ...works, newShare: 0.95 }),
+  "replacements .20 new": (works: SimulatedWorks) => ({ ...works, newShare: 0.2 }),
+  "build dates a month wrong": (works: SimulatedWorks) => ({ ...works, dateError: 1 }),
+  "misread rate .01 assumed": (works: SimulatedWorks) => ({ ...works, toldMisread: 0.01 }),
+  "five bursts": (works: SimulatedWorks) => ({ ...works, bursts: 5 }),
+  "new variant reported a third as often": (works: SimulatedWorks) => ({ ...works, newReported: 1 / 3 }),
+} as const;
+export type WrongAssumption = keyof typeof wrongAssumptions;
 
 export interface Coverage {
   readonly sets: number;
@@ -93,22 +103,9 @@ export function changeoverCoverage(
   for (let set = 0; set < sets; set += 1) {
     const kind = kinds[set % kinds.length];
     if (!kind) break;
-    playOne(told({ ...kind, changed: 6 + 48 * chance() }, wrong), chance, tally);
+    playOne(wrongAssumptions[wrong]({ ...kind, changed: 6 + 48 * chance() }), chance, tally);
   }
   return summary(tally);
-}
-
-function told(works: SimulatedWorks, wrong: WrongAssumption): SimulatedWorks {
-  if (wrong === "twice the graded swaps") {
-    return {
-      ...works,
-      toldSwap: Math.max(0.005, works.swapRate),
-      swapRate: Math.min(0.95, 2 * works.swapRate),
-    };
-  }
-  if (wrong === "misread rate .01 assumed") return { ...works, toldMisread: 0.01 };
-  if (wrong === "new variant reported a third as often") return { ...works, newReported: 1 / 3 };
-  return works;
 }
 
 function playOne(works: SimulatedWorks, chance: Chance, tally: Tally): void {
@@ -151,14 +148,9 @@ function playOne(works: SimulatedWorks, chance: Chance, tally: Tally): void {
     if (!bin) return;
     const cars = simulatedProduction.get(Math.floor(at / 12)) ?? 1;
     bin.promised += cars * share;
-    bin.seen += cars * trueShare(works, at);
+    bin.seen += cars * fittedShare(works, at);
     bin.cars += cars;
   });
-}
-
-function trueShare(works: SimulatedWorks, at: number): number {
-  if (works.overlap === 0) return Number(at >= works.changed);
-  return Math.min(1, Math.max(0, (at - works.changed) / works.overlap + 0.5));
 }
 
 function countFlags(

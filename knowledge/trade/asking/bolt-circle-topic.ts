@@ -111,12 +111,16 @@ function namedAnswer(lower: string, isAsking: boolean) {
   const circles = namedCircles(lower);
   const [first, second] = circles;
   const isCompared =
-    circles.length > 1 && /\bor\b|\bvs\b|\bversus\b|\band\b|\bfrom\b|\bto\b|\bon\b/.test(lower);
+    circles.length > 1 && /\bor\b|\bvs\b|\bversus\b|\band\b|\bfrom\b|\bto\b|\bon\b|^(?:is|are) /.test(lower);
   const cue =
     /\bp\.?c\.?d\b|bolts?\b|stud|\blugs?\b|pattern|\bholes?\b|wheels?|\brims?\b|\bfit\b|same|differ|spacing|\bin mm\b|metric|inch/;
   if (
     first === undefined ||
-    !(isCompared || (isAsking && cue.test(lower)) || /\bin mm\b|metric|distance|apart|spacing/.test(lower))
+    !(
+      isCompared ||
+      (isAsking && cue.test(lower)) ||
+      /\bin mm\b|in inches|metric|distance|apart|spacing/.test(lower)
+    )
   )
     return undefined;
   const rest = lower.replace(NAMED, " ");

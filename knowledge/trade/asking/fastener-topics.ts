@@ -94,7 +94,7 @@ export const threadTopic: TopicReader = (question) => {
         lower,
       ));
   const named =
-    isAbout || /\bsize\b|diameter|\bmean|^\d\S*(?: \S+)? or\b|how big|in mm|^what/.test(lower)
+    isAbout || /\bsize\b|diameter|\bmean|^\d\S*(?: \S+)? or\b|^m\d{1,2} or\b|how big|in mm|^what/.test(lower)
       ? namedThreads(lower)
       : [];
   if (named.length > 0) return answerThreads(named);
@@ -106,7 +106,7 @@ export const threadTopic: TopicReader = (question) => {
 export const boltHeadTopic: TopicReader = (question) => {
   const isAbout =
     (/\bbolts?\b|\bscrews?\b|\bhead(?:s|ed)?\b|\bset ?screws?\b/.test(question.lower) ||
-      /(?:8\.8|10\.9|12\.9|grade \d).{0,20}(?:grade|strong|better|tensile|strength|\bvs\b)|^what(?:'s| is|s) (?:8\.8|10\.9|12\.9|a[24]-[78]0)\??$|^a[24]-[78]0\b/.test(
+      /(?:8\.8|10\.9|12\.9|grade \d).{0,20}(?:grade|strong|better|tensile|strength|\bvs\b)|^what(?:'s| is|s) (?:8\.8|10\.9|12\.9|a[24]-[78]0)\??$|^a[24]-[78]0\b|strength of (?:8\.8|10\.9|12\.9)\b/.test(
         question.lower,
       )) &&
     !/headl|cylinder head|high[- ]?level/.test(question.lower);

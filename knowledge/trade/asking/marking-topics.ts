@@ -152,7 +152,7 @@ export const lampTopic: TopicReader = (question) => {
 /** "Ar4m on my belt label", "class III mirror". */
 export const beltMirrorTopic: TopicReader = (question) => {
   if (!question.mayBeAnswered) return undefined;
-  const belt = /belts?\b/.test(question.lower)
+  const belt = /belts?\b|^what(?:'s| is|s) z?[abs]r[1-4]/.test(question.lower)
     ? /(?<![\w-])(Z?[ABS]r[1-4]?[Nmept]{0,5}|[ABS](?=,? (?:on|mean)|$))(?![\w-])/.exec(question.text)?.[1]
     : undefined;
   const mirror = /mirror/.test(question.lower)

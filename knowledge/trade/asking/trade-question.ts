@@ -29,7 +29,7 @@ export interface TradeQuestion {
 export type TopicReader = (question: TradeQuestion) => Omit<TradeAnswer, "evidence" | "isAsked"> | undefined;
 
 const ASKING =
-  /\?|\b(?:wh?[ao]t|wh?[ao]t'?s|earliest|which(?! (?:was|were|has|had|i|is)\b)|whens|how|why|(?<!i )mean|means|meaning|decode|convert|explain|identify|vs|versus|difference|who's|whos)\b|\bwhen\b(?! (?:i|we|you|he|she|they|it|it's|the)\b)|^(?:which|is|are|does|do|can|was|were|could|did|when|should|will|would)\b|^(?:\w+ )?(?:densit\w+|lead times?|tolerances?|shrinkage|batch size|e[- ]?numbers?|wire colou?rs?) (?:of|for|on)\b|\b(?:wire|loom) colou?rs$|^(?:10th|tenth) (?:digit|character)|, (?:is|are|was|does) (?:that|it|this)\b|^vin (?:starts|begins)|^(?:un|ece) ?(?:reg\w* ?)?r? ?\d{1,3}$|^bs ?au ?7\b|^[a-z]{2,14} density$|^(?:which |un |ece )?regulation for\b/;
+  /\?|\b(?:wh?[ao]t|wh?[ao]t'?s|earliest|which(?! (?:was|were|has|had|i|is)\b)|whens|how|why|(?<!i )mean|means|meaning|decode|convert|explain|identify|vs|versus|difference|who's|whos)\b|\bwhen\b(?! (?:i|we|you|he|she|they|it|it's|the)\b)|^(?:which|is|are|does|do|can|was|were|could|did|when|should|will|would|who)\b|^(?:\w+ )?(?:densit\w+|lead times?|tolerances?|shrinkage|batch size|e[- ]?(?:mark )?numbers?|wire colou?rs?) (?:of|for|on)\b|\b(?:wire|loom) colou?rs$|^(?:10th|tenth) (?:digit|character)|, (?:is|are|was|does) (?:that|it|this)\b|^vin (?:starts|begins)|^(?:un|ece) ?(?:reg\w* ?)?r? ?\d{1,3}$|^bs ?au ?7\b|^[a-z]{2,14} density$|^(?:which |un |ece )?regulation for\b/;
 // "Copied from an original" speaks of copying, not of whether a part in hand is one.
 const COPYING =
   /\b(?:cast|cop(?:y|ied)|taken|mould(?:ed)?|mold(?:ed)?|splash(?:ed)?) (?:\w+ )?(?:from|off|of) (?:an|the) original\b/;

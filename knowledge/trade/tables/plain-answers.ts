@@ -420,7 +420,7 @@ export const PLAIN_ANSWERS: readonly PlainAnswer[] = [
   },
   {
     topic: "vehicle number",
-    cues: [VIN, /(?:10th|tenth) (?:digit|character)|position (?:10|ten)/],
+    cues: [VIN, /(?:10th|tenth) (?:digit|character)|(?:position|digit|character) (?:10|ten)\b/],
     answer:
       "position 10 is the model year under the US and Canada rule: B 1981 to Y 2000, figures 2001 to 2009, A 2010",
     why: "elsewhere it need not be a year; model year is not build year",
@@ -448,7 +448,7 @@ export const PLAIN_ANSWERS: readonly PlainAnswer[] = [
     answer:
       "a magnetic or eddy-current paint gauge reads nothing on glass fibre: an ultrasonic one is needed",
     why: "both kinds need metal under the paint",
-    ...standard("common physics of the gauges"),
+    ...FROM_MEMORY,
   },
   {
     topic: "provenance",

@@ -6,7 +6,7 @@ import { commandLine, root, run } from "../program.ts";
 test("help names every command, and each command explains itself", async () => {
   const { status, out, err } = await run(commandLine, ["help"]);
   expect({ status, err }).toEqual({ status: 0, err: "" });
-  for (const command of ["chat", "converse", "model", "simulate", "check", "store"]) {
+  for (const command of ["chat", "converse", "model", "simulate", "check", "schema", "store"]) {
     expect(out).toContain(command);
     const byWord = await run(commandLine, ["help", command]);
     const byFlag = await run(commandLine, [command, "--help"]);
@@ -23,6 +23,10 @@ const slips: readonly [readonly string[], string][] = [
   [["model", "--part"], "witness-mark model: --part: a value is needed"],
   [["model", "--part", "a", "--part", "b"], "witness-mark model: --part: given twice"],
   [["model", "--json=yes", "--part", "a"], "witness-mark model: --json: takes no value"],
+  [
+    ["schema", "--file", "parts"],
+    "witness-mark schema: --file parts: no such file of a handbook; did you mean part",
+  ],
   [["store"], "witness-mark store: check, backup FILE or restore FILE is needed"],
   [["store", "backup", "--replace"], "witness-mark store: a file is needed"],
   [["chat", "now"], "witness-mark chat: now: not expected here"],
@@ -41,6 +45,14 @@ test.each(slips)("%j is refused with status 2, the reason first, then the usage"
   expect({ status, out }).toEqual({ status: 2, out: "" });
   expect(err.split("\n")[0]).toBe(reason);
   expect(err).toMatch(/\nwitness-mark /u);
+});
+
+test("the schema of a part kind's file is printed as JSON Schema 2020-12", async () => {
+  const { status, out } = await run(commandLine, ["schema", "--file", "part"]);
+  expect(status).toBe(0);
+  const schema = JSON.parse(out);
+  expect(schema.$schema).toBe("https://json-schema.org/draft/2020-12/schema");
+  expect(schema.required).toEqual(expect.arrayContaining(["id", "name", "features", "variants"]));
 });
 
 // The Node of the system, where it is too old to read TypeScript itself.

@@ -415,6 +415,6 @@ describe("the tables as plain JSON", () => {
       for (const row of question.likelihood) expect(row).toHaveLength(question.answers.length);
     }
     expect(JSON.parse(JSON.stringify(tables))).toEqual(tables);
-    expect(tables.lambda).toBe(120);
+    expect(tables.lambda).toBe(180);
   });
 });
