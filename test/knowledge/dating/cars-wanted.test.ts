@@ -62,3 +62,12 @@ test("by hand: a step equally likely on two borders, one car between them", () =
   // P(new) without swaps or misreading is the mean of 1, ¾, ½, ¼, 0.
   expect(first?.reportedNew).toBeCloseTo(0.5, 9);
 });
+
+test("no car is wanted from a year in which none was built", () => {
+  const idle = new Map([...simulatedProduction, [2, 0]]);
+  const change = granted(changeover({ ...setting, production: idle }, seen));
+  const years = new Set(
+    carsWanted(change.posterior, replacements).map(({ built }) => Math.floor(built.from / 12)),
+  );
+  expect([...years].sort()).toEqual([0, 1, 3, 4]);
+});
