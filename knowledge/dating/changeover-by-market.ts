@@ -6,9 +6,10 @@ import { sharesOf } from "./as-built-shares.ts";
 import { borderLikelihoods } from "./border-likelihood.ts";
 import { type CellGrid, cellGrid, instantOf } from "./cells.ts";
 import { borderPrior, circumstances, overlapMonths, widthPrior } from "./change-priors.ts";
-import type { AsBuiltShares, ChangeoverSetting } from "./changeover.ts";
+import type { AsBuiltShares } from "./changeover.ts";
 import { aroundCommonDate, type GroupSums } from "./common-date.ts";
 import { shortestRun, spreadQuantile } from "./credible-run.ts";
+import { type ChangeoverSetting, EVEN_REPLACEMENTS } from "./dated-change.ts";
 import { type ChangeoverSighting, groupReports } from "./report-groups.ts";
 import { found, type Refusal, type Result, refused } from "./result.ts";
 
@@ -43,7 +44,7 @@ export function changeoverByMarket(
   const markets = [...new Set([...named, ...sightings.map(({ market }) => market)])].sort(byCodeUnit);
   const months = setting.overlaps ?? overlapMonths;
   const widths = months.map((width) => Math.round(width / grid.cell));
-  const ground = { grid, widths, circumstances, replacements: setting.replacements ?? { old: 1, new: 1 } };
+  const ground = { grid, widths, circumstances, replacements: setting.replacements ?? EVEN_REPLACEMENTS };
   const likelihoods = markets.map((market) =>
     borderLikelihoods(
       ground,
