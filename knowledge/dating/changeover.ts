@@ -1,46 +1,23 @@
 // One changeover, old variant to new: when it came, how sharp it was, and which sightings do not fit. Exact sums over
 // a grid; no sampling, so the same sightings give the same answer to the last digit.
-import type { Interval } from "../calendar/interval.ts";
 import { asBuiltShares } from "./as-built-shares.ts";
-import { borderLikelihoods, type LikelihoodMemory } from "./border-likelihood.ts";
-import { type CellGrid, cellGrid, instantOf } from "./cells.ts";
-import { borderPrior, circumstances, overlapMonths, type StatedChange, widthPrior } from "./change-priors.ts";
+import type { LikelihoodMemory } from "./border-likelihood.ts";
+import { type CellGrid, cellGrid } from "./cells.ts";
+import { overlapMonths } from "./change-priors.ts";
+import { type ChangeoverPosterior, circumstanceChances, widthChances } from "./changeover-posterior.ts";
 import {
-  borderWeights,
-  type ChangeoverPosterior,
-  changeoverPosterior,
-  circumstanceChances,
-  widthChances,
-} from "./changeover-posterior.ts";
-import { shortestRun, spreadQuantile } from "./credible-run.ts";
+  type ChangeoverSetting,
+  type DatedChange,
+  EVEN_REPLACEMENTS,
+  posteriorOf,
+  whenChanged,
+} from "./dated-change.ts";
 import { type EndsOfUse, endsOfUse } from "./ends-of-use.ts";
-import type { Replacements } from "./report-chance.ts";
 import { type ChangeoverSighting, type GroupedReports, groupReports } from "./report-groups.ts";
 import { found, type Refusal, type Result, refused } from "./result.ts";
 import { sightingVerdicts } from "./sighting-verdicts.ts";
 
-export interface ChangeoverSetting {
-  /** First to last possible build date: the whole production, not the span of the data. */
-  readonly window: Interval;
-  /** Cars by calendar year. */
-  readonly production?: ReadonlyMap<number, number>;
-  /** What is on sale as a replacement, old against new type; equal when nothing is known. */
-  readonly replacements?: Replacements;
-  readonly stated?: StatedChange;
-  /** Length of a cell in months, when the usual one will not do. */
-  readonly cell?: number;
-  /** Overlaps looked at, in months, rising; those beyond the usual grid are for other shapes of change. */
-  readonly overlaps?: readonly number[];
-}
-
-export interface Changeover {
-  /** Half-way point of the change in months: 90 % interval and middle. Both ends of the window are possible. */
-  readonly interval: Interval;
-  readonly intervalChance: number;
-  readonly median: number;
-  /** Chance that the window saw no change at all: new throughout, old throughout. */
-  readonly newThroughout: number;
-  readonly oldThroughout: number;
+export interface Changeover extends DatedChange {
   /** Chance of each overlap in months. Hardly known below 60 sightings: say only the two sums below. */
   readonly overlaps: readonly { readonly months: number; readonly chance: number }[];
   /** P(overlap ≤ 2 months) and P(overlap ≥ 4 months). */
@@ -72,7 +49,6 @@ export interface JudgedSighting {
   readonly swapped: number;
 }
 
-const LEVEL = 0.9;
 /** Swap odds from which the grades are called too hopeful. */
 const DOUBLED = 2;
 
@@ -90,7 +66,7 @@ export function changeover(
   if (!grid) return refused("no-window", "the window of build dates is empty or longer than a century");
   const grouped = groupReports(grid, sightings);
   const posterior = posteriorOf(grid, setting, grouped, { stated: setting.stated, memory });
-  const replacements = setting.replacements ?? EVEN;
+  const replacements = setting.replacements ?? EVEN_REPLACEMENTS;
   const verdicts = sightingVerdicts(posterior, grouped.groups, replacements);
   const judged = judgedSightings(grouped, verdicts);
   const doubts = new Map(judged.map(({ id, notAsBuilt }) => [id, notAsBuilt]));
@@ -107,43 +83,6 @@ export function changeover(
     reported: reportedOf(grouped),
     posterior,
   });
-}
-
-const EVEN: Replacements = { old: 1, new: 1 };
-
-/** The posterior of grouped sightings, for other questions of the same history. */
-export function posteriorOf(
-  grid: CellGrid,
-  setting: ChangeoverSetting,
-  grouped: GroupedReports,
-  given: { readonly stated?: StatedChange | undefined; readonly memory?: LikelihoodMemory | undefined } = {},
-): ChangeoverPosterior {
-  const { stated, memory } = given;
-  const months = setting.overlaps ?? overlapMonths;
-  const widths = months.map((width) => Math.round(width / grid.cell));
-  const replacements = setting.replacements ?? EVEN;
-  const likelihoods = borderLikelihoods(
-    { grid, widths, circumstances, replacements, ...(memory ? { memory } : {}) },
-    grouped.groups,
-  );
-  const priors = { widthPrior: widthPrior(months, stated?.overlap), borderPrior: borderPrior(grid, stated) };
-  return changeoverPosterior({ grid, widths, circumstances, ...priors }, likelihoods);
-}
-
-/** Interval, median and the two ends of the window. */
-export function whenChanged(
-  posterior: ChangeoverPosterior,
-): Pick<Changeover, "interval" | "intervalChance" | "median" | "newThroughout" | "oldThroughout"> {
-  const { grid, total } = posterior;
-  const weights = borderWeights(posterior);
-  const run = shortestRun(weights, LEVEL);
-  return {
-    interval: { from: instantOf(grid, run.first - 0.5), to: instantOf(grid, run.last + 0.5) },
-    intervalChance: run.chance,
-    median: instantOf(grid, spreadQuantile(weights, 0.5)),
-    newThroughout: (weights[0] as number) / total,
-    oldThroughout: (weights[grid.cells] as number) / total,
-  };
 }
 
 function overlapOf(

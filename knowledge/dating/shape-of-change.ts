@@ -5,7 +5,8 @@ import { sharesOf } from "./as-built-shares.ts";
 import { borderLikelihoods, type LikelihoodGround } from "./border-likelihood.ts";
 import { type CellGrid, cellGrid } from "./cells.ts";
 import { evenlyReported, overlapMonths, widthPrior } from "./change-priors.ts";
-import type { AsBuiltShares, ChangeoverSetting } from "./changeover.ts";
+import type { AsBuiltShares } from "./changeover.ts";
+import { type ChangeoverSetting, EVEN_REPLACEMENTS } from "./dated-change.ts";
 import { reportChance, reportTerms } from "./report-chance.ts";
 import { type ChangeoverSighting, groupReports, type ReportGroup } from "./report-groups.ts";
 import { found, type Refusal, type Result, refused } from "./result.ts";
@@ -54,7 +55,7 @@ export function shapeOfChange(
   const grid = cellGrid(setting.window, setting.production, 1);
   if (!grid) return refused("no-window", "the window of build dates is empty or longer than a century");
   const { groups } = groupReports(grid, sightings);
-  const replacements = setting.replacements ?? { old: 1, new: 1 };
+  const replacements = setting.replacements ?? EVEN_REPLACEMENTS;
   const ground = (widths: readonly number[]): LikelihoodGround => {
     return { grid, widths, circumstances: evenlyReported, replacements };
   };

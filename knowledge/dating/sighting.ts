@@ -29,6 +29,9 @@ function swapOf(sighting: Sighting): number {
   return sighting.isRuledAsBuilt ? 0 : swapByGrade[sighting.grade];
 }
 
+/** No reading is so sure that a single one may rule a history out. */
+const LEAST_MISREAD = 0.005;
+
 /** The sightings of the old and the new variants of one changeover; those of other variants say nothing of it. */
 export function sightingsOfChange(
   sightings: readonly Sighting[],
@@ -42,7 +45,7 @@ export function sightingsOfChange(
       isNew: newVariants.includes(sighting.variant),
       built: sighting.built,
       swap: swapOf(sighting),
-      misread: sighting.misread,
+      misread: Math.max(LEAST_MISREAD, sighting.misread),
       isSought: sighting.isSought,
     }));
 }

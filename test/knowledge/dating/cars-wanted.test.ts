@@ -1,6 +1,9 @@
 import { describe, expect, test } from "vitest";
 import { carsWanted } from "../../../knowledge/dating/cars-wanted.ts";
+import type { Circumstance } from "../../../knowledge/dating/change-priors.ts";
 import { changeover } from "../../../knowledge/dating/changeover.ts";
+import { doubledShare, doubledWhole } from "../../../knowledge/dating/overlap-profile.ts";
+import { reportChance, reportTerms } from "../../../knowledge/dating/report-chance.ts";
 import { granted } from "../../support/granted.ts";
 import { inCell } from "../../support/plain-sightings.ts";
 import { chanceFrom } from "../../support/random-tables.ts";
@@ -61,4 +64,51 @@ test("by hand: a step equally likely on two borders, one car between them", () =
   expect(first?.built).toEqual({ from: 2, to: 3 });
   // P(new) without swaps or misreading is the mean of 1, ¾, ½, ¼, 0.
   expect(first?.reportedNew).toBeCloseTo(0.5, 9);
+});
+
+test("the information of every month is what its definition gives, border by border", () => {
+  const few = granted(changeover(setting, seen.slice(0, 4)));
+  const { posterior } = few;
+  const { grid, widths, weights, total } = posterior;
+  const borders = grid.cells + 1;
+  const entropy = (p: number): number =>
+    p <= 0 || p >= 1 ? 0 : -p * Math.log2(p) - (1 - p) * Math.log2(1 - p);
+  const wanted = carsWanted(posterior, replacements);
+  for (const month of [0, 7, 30, 59]) {
+    const mass = new Float64Array(borders);
+    const asNew = new Float64Array(borders);
+    weights.forEach((weight, place) => {
+      const border = place % borders;
+      const row = Math.floor(place / borders);
+      const terms = reportTerms(
+        { isNew: true, swap: 0.05, misread: 0.005, isSought: true },
+        posterior.circumstances[Math.floor(row / widths.length)] as Circumstance,
+        replacements,
+      );
+      let share = border === 0 ? 1 : 0;
+      for (let cell = 4 * month; cell < 4 * month + 4 && border > 0 && border < borders - 1; cell += 1) {
+        const width = widths[row % widths.length] as number;
+        share += doubledShare(cell - border, width) / doubledWhole(width) / 4;
+      }
+      mass[border] = (mass[border] as number) + weight;
+      asNew[border] = (asNew[border] as number) + weight * reportChance(terms, share, 1 - share);
+    });
+    const reported = asNew.reduce((sum, value) => sum + value, 0) / total;
+    const left = mass.reduce(
+      (sum, value, border) => sum + (value > 0 ? value * entropy((asNew[border] as number) / value) : 0),
+      0,
+    );
+    const found = wanted.find(({ built }) => built.from === month);
+    expect(found?.reportedNew).toBeCloseTo(reported, 10);
+    expect(found?.informationBits).toBeCloseTo(entropy(reported) - left / total, 9);
+  }
+});
+
+test("no car is wanted from a year in which none was built", () => {
+  const idle = new Map([...simulatedProduction, [2, 0]]);
+  const change = granted(changeover({ ...setting, production: idle }, seen));
+  const years = new Set(
+    carsWanted(change.posterior, replacements).map(({ built }) => Math.floor(built.from / 12)),
+  );
+  expect([...years].sort()).toEqual([0, 1, 3, 4]);
 });

@@ -1,6 +1,9 @@
 import { describe, expect, test } from "vitest";
+import { type CellGrid, cellGrid } from "../../../knowledge/dating/cells.ts";
 import { changeover } from "../../../knowledge/dating/changeover.ts";
 import { changeoverByMarket, type MarketSighting } from "../../../knowledge/dating/changeover-by-market.ts";
+import { aroundCommonDate } from "../../../knowledge/dating/common-date.ts";
+import { UNITS_PER_NAT } from "../../../knowledge/dating/whole-logarithm.ts";
 import { granted } from "../../support/granted.ts";
 import { chanceFrom } from "../../support/random-tables.ts";
 import { simulatedProduction, simulatedWindow, simulateSightings } from "../../support/simulated-works.ts";
@@ -83,4 +86,36 @@ test("a named market without sightings rests on the others, with room", () => {
 test("names decide the order, not arrival", () => {
   const all = [...market("home", 9, 30, 1), ...market("continent", 8, 30, 2)];
   expect(changeoverByMarket(setting, all.toReversed())).toEqual(changeoverByMarket(setting, all));
+});
+
+test("messages through the common date give what the sum over all dates of all groups gives", () => {
+  const grid = cellGrid({ from: 0, to: 6 }, undefined, 1) as CellGrid;
+  const chance = chanceFrom(31);
+  const likelihoods = [0, 1, 2].map(() =>
+    Float64Array.from({ length: 7 }, () => Math.round(-4 * chance() * UNITS_PER_NAT)),
+  );
+  const prior = Float64Array.from({ length: 7 }, () => chance());
+  const sums = aroundCommonDate(grid, likelihoods, [0], prior, 1);
+  const scatter = (common: number, own: number): number => {
+    const shift = (away: number): number => Math.exp(-Math.abs(away) / 5);
+    let whole = 0;
+    for (let other = 0; other < 7; other += 1) whole += other === common ? 0 : shift(other - common);
+    return own === common ? 0.5 : (0.5 * shift(own - common)) / whole;
+  };
+  const weightOf = (group: number, own: number): number =>
+    Math.exp((likelihoods[group]?.[own] ?? Number.NaN) / UNITS_PER_NAT);
+  const exact = new Float64Array(7);
+  for (let place = 0; place < 7 ** 4; place += 1) {
+    const [common = 0, ...own] = [0, 1, 2, 3].map((power) => Math.floor(place / 7 ** power) % 7);
+    const weight = own.reduce(
+      (product, border, group) => product * scatter(common, border) * weightOf(group, border),
+      prior[common] as number,
+    );
+    exact[own[0] as number] = (exact[own[0] as number] as number) + weight;
+  }
+  const total = (values: Float64Array): number => values.reduce((sum, value) => sum + value, 0);
+  const joint = sums[0]?.joint ?? new Float64Array();
+  exact.forEach((weight, border) => {
+    expect((joint[border] as number) / total(joint)).toBeCloseTo(weight / total(exact), 12);
+  });
 });

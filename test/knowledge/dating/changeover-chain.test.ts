@@ -11,7 +11,9 @@ import { chainTerms } from "../../../knowledge/dating/chain-terms.ts";
 import { overlapMonths, swapOddsPrior, widthPrior } from "../../../knowledge/dating/change-priors.ts";
 import { changeoverChain } from "../../../knowledge/dating/changeover-chain.ts";
 import { pairInChain, widerInterval } from "../../../knowledge/dating/pair-in-chain.ts";
+import { chainCoverage } from "../../bench/chain-coverage.ts";
 import { granted } from "../../support/granted.ts";
+import { leastProcessorMilliseconds } from "../../support/processor-time.ts";
 import { type Chance, chanceFrom } from "../../support/random-tables.ts";
 
 const grid: CellGrid = { from: 0, cell: 1, cells: 14, cars: new Float64Array(14).fill(1) };
@@ -113,21 +115,21 @@ describe("five variants over ten years", () => {
   });
 });
 
-describe("half the dates known to a stretch of five months only", () => {
+describe("five in six dates known to the year only, two changes within two years", () => {
   const months = 24;
   const seen = cars(24, 3, months, chanceFrom(5)).map((one, index) => {
-    const from = 5 * Math.floor(one.built.from / 5);
-    return index % 2 === 0 ? one : { ...one, built: { from, to: Math.min(months, from + 5) } };
+    const from = 12 * Math.floor(one.built.from / 12);
+    return index % 6 === 0 ? one : { ...one, built: { from, to: from + 12 } };
   });
   const chain = granted(
     changeoverChain({ window: { from: 0, to: months }, replacements: [1, 1, 1], cell: 1 }, seen),
   );
   const exact = exactMiddles(seen, months);
-  test("the chain is within a total variation of .03 of the sum over both changeovers", () => {
+  test("the chain is within a total variation of .02 of the sum over both changeovers", () => {
     const middles = chain.changeovers[0]?.middles ?? new Float64Array();
     const variation =
       middles.reduce((sum, chance, at) => sum + Math.abs(chance - (exact[at] as number)), 0) / 2;
-    expect(variation).toBeLessThan(0.03);
+    expect(variation).toBeLessThan(0.02);
   });
 });
 
@@ -184,16 +186,18 @@ test("one variant has no changeover", () => {
   });
 });
 
+test("nine in ten intervals of a chain hold the truth", () => {
+  // Nominal .90; over 120 chains of 20, 60 and 200 sightings .93, .94 and .91. 140 changeovers: chance moves it by .025.
+  const { changeovers, held } = chainCoverage(35, 60, 9);
+  expect(changeovers).toBe(140);
+  expect(held / changeovers).toBeGreaterThan(0.85);
+});
+
 test("ten thousand sightings of twenty variants take less than 300 ms", () => {
   const seen = cars(10_000, 20, 240, chanceFrom(8)).map((one, index) => {
     const year = 12 * Math.floor(one.built.from / 12);
     return index % 7 === 0 ? { ...one, built: { from: year, to: year + 12 } } : one;
   });
   const setting = { window: { from: 0, to: 240 }, replacements: new Array<number>(20).fill(1) };
-  const times = Array.from({ length: 6 }, () => {
-    const start = performance.now();
-    changeoverChain(setting, seen);
-    return performance.now() - start;
-  });
-  expect(Math.min(...times)).toBeLessThan(300);
+  expect(leastProcessorMilliseconds(6, () => changeoverChain(setting, seen))).toBeLessThan(300);
 });

@@ -82,7 +82,7 @@ test("the mixed as-built share follows the shape that is likely", () => {
 
 test("a going and a coming back add up as if every pair of months were tried by hand", () => {
   const grid = cellGrid({ from: 0, to: 24 }, undefined, 1) as CellGrid;
-  const cars = seen(12, (month) => Number(month >= 8 && month < 15), 6)
+  const cars = seen(40, (month) => Number(month >= 8 && month < 15), 6)
     .filter(({ built }) => built.to <= 24)
     .map((one) => ({ ...one, misread: 0.02 }));
   const { groups } = groupReports(grid, cars);

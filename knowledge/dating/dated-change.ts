@@ -1,0 +1,73 @@
+// The posterior of one changeover under a setting, and the date it gives: the part of the answer that is worked out anew
+// with every sighting.
+import type { Interval } from "../calendar/interval.ts";
+import { borderLikelihoods, type LikelihoodMemory } from "./border-likelihood.ts";
+import { type CellGrid, instantOf } from "./cells.ts";
+import { borderPrior, circumstances, overlapMonths, type StatedChange, widthPrior } from "./change-priors.ts";
+import { borderWeights, type ChangeoverPosterior, changeoverPosterior } from "./changeover-posterior.ts";
+import { shortestRun, spreadQuantile } from "./credible-run.ts";
+import type { Replacements } from "./report-chance.ts";
+import type { GroupedReports } from "./report-groups.ts";
+
+export interface ChangeoverSetting {
+  /** First to last possible build date: the whole production, not the span of the data. */
+  readonly window: Interval;
+  /** Cars by calendar year. */
+  readonly production?: ReadonlyMap<number, number>;
+  /** What is on sale as a replacement, old against new type; equal when nothing is known. */
+  readonly replacements?: Replacements;
+  readonly stated?: StatedChange;
+  /** Length of a cell in months, when the usual one will not do. */
+  readonly cell?: number;
+  /** Overlaps looked at, in months, rising; those beyond the usual grid are for other shapes of change. */
+  readonly overlaps?: readonly number[];
+}
+
+/** When the half-way point of the change came. */
+export interface DatedChange {
+  /** 90 % interval and middle, in months. Both ends of the window are possible. */
+  readonly interval: Interval;
+  readonly intervalChance: number;
+  readonly median: number;
+  /** Chance that the window saw no change at all: new throughout, old throughout. */
+  readonly newThroughout: number;
+  readonly oldThroughout: number;
+}
+
+const LEVEL = 0.9;
+
+/** What is taken for granted of the replacements when nothing is known. */
+export const EVEN_REPLACEMENTS: Replacements = { old: 1, new: 1 };
+
+/** The posterior of grouped sightings, for other questions of the same history. */
+export function posteriorOf(
+  grid: CellGrid,
+  setting: ChangeoverSetting,
+  grouped: GroupedReports,
+  given: { readonly stated?: StatedChange | undefined; readonly memory?: LikelihoodMemory | undefined } = {},
+): ChangeoverPosterior {
+  const { stated, memory } = given;
+  const months = setting.overlaps ?? overlapMonths;
+  const widths = months.map((width) => Math.round(width / grid.cell));
+  const replacements = setting.replacements ?? EVEN_REPLACEMENTS;
+  const likelihoods = borderLikelihoods(
+    { grid, widths, circumstances, replacements, ...(memory ? { memory } : {}) },
+    grouped.groups,
+  );
+  const priors = { widthPrior: widthPrior(months, stated?.overlap), borderPrior: borderPrior(grid, stated) };
+  return changeoverPosterior({ grid, widths, circumstances, ...priors }, likelihoods);
+}
+
+/** Interval, median and the two ends of the window. */
+export function whenChanged(posterior: ChangeoverPosterior): DatedChange {
+  const { grid, total } = posterior;
+  const weights = borderWeights(posterior);
+  const run = shortestRun(weights, LEVEL);
+  return {
+    interval: { from: instantOf(grid, run.first - 0.5), to: instantOf(grid, run.last + 0.5) },
+    intervalChance: run.chance,
+    median: instantOf(grid, spreadQuantile(weights, 0.5)),
+    newThroughout: (weights[0] as number) / total,
+    oldThroughout: (weights[grid.cells] as number) / total,
+  };
+}
