@@ -107,8 +107,11 @@ async function measured(
   // The first turn warms up and is not counted.
   for (let turn = 0; turn <= turns; turn++) {
     const rate = {
-      raw: await rateOf(1, turnMilliseconds, () => raw.insert(next())),
-      one: await rateOf(1, turnMilliseconds, () => say("one")),
+      ...(await alternating(
+        2 * turnMilliseconds,
+        () => raw.insert(next()),
+        () => say("one"),
+      )),
       many: await rateOf(CONVERSATIONS, turnMilliseconds, (lane) => say(`conversation ${lane}`)),
     };
     if (turn > 0) rates.push(rate);
@@ -122,6 +125,28 @@ async function measured(
     sequentialRatio: median(rates.map((rate) => rate.one / rate.raw)),
     concurrentRatio: median(rates.map((rate) => rate.many / rate.one)),
   };
+}
+
+/** The rates of two kinds of work done by turns, one and one: a disk that changes its mood meanwhile changes it for both. */
+async function alternating(
+  milliseconds: number,
+  rawWork: () => Promise<unknown>,
+  ownWork: () => Promise<unknown>,
+): Promise<{ readonly raw: number; readonly one: number }> {
+  const until = performance.now() + milliseconds;
+  let rawMilliseconds = 0;
+  let ownMilliseconds = 0;
+  let done = 0;
+  while (performance.now() < until) {
+    const from = performance.now();
+    await rawWork();
+    const between = performance.now();
+    await ownWork();
+    rawMilliseconds += between - from;
+    ownMilliseconds += performance.now() - between;
+    done += 1;
+  }
+  return { raw: (1000 * done) / rawMilliseconds, one: (1000 * done) / ownMilliseconds };
 }
 
 /** How often a second `work` was done by `lanes` that each do it again and again. */

@@ -16,6 +16,20 @@ test("a text and its change give the text after", () => {
   );
 });
 
+test("long texts are compared as exactly as short ones, wherever they differ", () => {
+  const length = fc.integer({ min: 0, max: 1600 });
+  fc.assert(
+    fc.property(length, length, length, (start, end, between) => {
+      const one = `${"a".repeat(start)}b${"a".repeat(end)}`;
+      const other = `${"a".repeat(start)}${"c".repeat(between)}${"a".repeat(end)}`;
+      const change = changeBetween(one, other);
+      expect(changed(one, change)).toBe(other);
+      expect(change.between).toBe("c".repeat(between));
+    }),
+    { seed: 23 },
+  );
+});
+
 test("a change holds whole characters, so that it survives UTF-8", () => {
   const change = changeBetween("x🜨y", "x🜩y");
   expect(change).toEqual({ keptStart: 1, keptEnd: 1, between: "🜩" });
