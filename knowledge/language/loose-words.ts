@@ -18,7 +18,7 @@ const farthest = 12;
 /** Most words tried in one message. */
 const mostTried = 200;
 const marking =
-  /\b(?:says?|reads?|reading|stamp\w*|mark\w*|cast|molded|raised|letters?|lettering|written|engraved|embossed|there is a|theres a|there are|has a|has the|with a|with the|shows?)\b/;
+  /\b(?:says?|reads?|reading|stamp\w*|mark\w*|cast|molded|raised|letters?|lettering|written|engraved|embossed|punched|struck|etched|scribed|incised|imprinted|spells?|there is a|theres a|there are|has a|has the|with a|with the|shows?)\b/;
 
 /** States told by loose words in the speaker's own clauses; features that `told` holds for the clause are left out. */
 export function observeLooseWords(
@@ -40,7 +40,10 @@ export function observeLooseWords(
       return [];
     const denial = (negations[clause] ?? []).find((negation) => negation.cue < at && at <= negation.to);
     if (denial !== undefined && !mayBeDenied(view, at)) return [];
-    return [{ part, ...meant, isDenied: denial !== undefined, clause, from: denial?.cue ?? at, to: at }];
+    const place = { part, clause, from: denial?.cue ?? at, to: at };
+    const absent = denial === undefined ? undefined : absentBy(view, part, meant.feature, at);
+    if (absent !== undefined) return [{ ...place, feature: meant.feature, state: absent, isDenied: false }];
+    return [{ ...place, ...meant, isDenied: denial !== undefined }];
   });
 }
 
@@ -48,7 +51,21 @@ function mayTell(view: MessageView, part: string, at: number, clause: number): b
   if (view.lexicon.parts.get(part)?.stateWords.has(view.words[at] ?? "") !== true) return false;
   const folded = view.tokens[at]?.folded ?? "";
   if (isHeld(view, at) || view.taken.has(at) || view.stances[clause]?.aside !== undefined) return false;
+  // "Cast in the back" says how a mark was made, not what the part is.
+  if (
+    /^(?:cast|molded|stamped|machined)$/.test(folded) &&
+    /^(?:in|into|on|onto|under)$/.test(view.tokens[at + 1]?.folded ?? "")
+  )
+    return false;
   return !glueWords.has(folded) && !cueWords.negations.has(folded);
+}
+
+/** "No lozenge" says that there is no mark at all, not that the mark is another one. */
+function absentBy(view: MessageView, part: string, feature: string, at: number): string | undefined {
+  const before = view.tokens.slice(Math.max(0, at - 2), at).map(({ folded }) => folded);
+  if (!/^(?:no|any|without)(?: \w+)?$/.test(before.join(" ")) && before.at(-1) !== "no") return undefined;
+  if (numberOf(view.tokens[at]?.folded ?? "") !== undefined) return undefined;
+  return view.lexicon.parts.get(part)?.features.get(feature)?.polarity.absent;
 }
 
 /** "Not metal" excludes more than the one state that the word is counted for. */

@@ -237,7 +237,14 @@ function isTrustworthy(
   if (phrase.stems.length !== 1 || only === undefined) return edits <= phrase.stems.length;
   const token = tokens[only.token];
   if (token === undefined) return false;
-  if (only.matches.length > 1) return false;
+  if (!isBestMatch(only, phrase)) return false;
   if (token.folded.length === 1) return token.isCapital && tokens[only.token - 1]?.folded === "the";
   return edits === 0 || token.folded.length >= 5;
+}
+
+/** The word itself, or its one likely correction; other forms of a known word count in longer phrases only. */
+function isBestMatch(slot: Slot, phrase: Phrase): boolean {
+  const least = Math.min(...slot.matches.map((match) => match.edits));
+  const best = slot.matches.filter((match) => match.edits === least);
+  return best.length === 1 && best[0]?.stem === phrase.stems[0];
 }

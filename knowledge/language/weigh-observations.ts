@@ -5,6 +5,7 @@ import type { StateFeature } from "../handbook/schema.ts";
 import type { FeatureFinding } from "./message-reading.ts";
 import { type MessageView, wordsBetween } from "./message-view.ts";
 import type { Observation } from "./observations.ts";
+import { statesLeft } from "./states-left.ts";
 
 export interface Weighed {
   readonly findings: readonly FeatureFinding[];
@@ -55,12 +56,24 @@ function deniedFinding(view: MessageView, denied: readonly Observation[]): Featu
   const feature = first === undefined ? undefined : stateFeature(view, first);
   if (feature === undefined) return undefined;
   const excluded = new Set(denied.map((each) => each.state));
-  const left = feature.states.map((state) => state.id).filter((id) => !excluded.has(id));
+  const left = statesLeft(feature, excluded, wordsBeside(view, denied));
   const [only] = left;
   if (only === undefined) return undefined;
   if (left.length === 1) return finding(view, denied, { kind: "state", state: only });
   const weights = Object.fromEntries(left.map((state) => [state, 1]));
   return finding(view, denied, { kind: "weighed-states", weights });
+}
+
+/** The speaker's other words in the sentences of the denials. */
+function wordsBeside(view: MessageView, denied: readonly Observation[]): readonly string[] {
+  const sentences = new Set(denied.map((each) => view.clauses[each.clause]?.sentence));
+  return view.words.filter((_, at) => {
+    const clause = view.clauseOf[at] ?? 0;
+    const isDenied = denied.some((each) => each.from <= at && at <= each.to);
+    return (
+      !isDenied && view.stances[clause]?.aside === undefined && sentences.has(view.clauses[clause]?.sentence)
+    );
+  });
 }
 
 function stateFeature(view: MessageView, observation: Observation): StateFeature | undefined {
@@ -105,7 +118,7 @@ function dropCompared(view: MessageView, said: readonly Observation[]): readonly
 function dropThought(view: MessageView, said: readonly Observation[]): readonly Observation[] {
   const kept = said.filter(
     (each) =>
-      !/\b(?:thought|tought|assumed|expected|expecting|used to)\b/.test(
+      !/\b(?:thought|tought|assumed|expected|expecting|used to|i (?:wrote|said|posted|typed|put|told you|answered)(?! (?:earlier )?(?:and|because))|first glance)\b/.test(
         view.clauses[each.clause]?.text ?? "",
       ),
   );
