@@ -153,7 +153,7 @@ function* featureNames(part: PartKind, feature: Feature): Generator<readonly [st
 
 function wordsForSize(feature: Feature): readonly string[] {
   const words = feature.also.flatMap((name) => measuringWords[name] ?? []);
-  return /\b(?:spacing|distance|centres?)\b/.test(feature.name) ? [...words, "apart"] : words;
+  return /\b(?:spacing|distance|centres)\b/.test(feature.name) ? [...words, "apart"] : words;
 }
 
 /** A phrase is looked up under its rarest word, so that a word common to thousands of variants costs nothing. */

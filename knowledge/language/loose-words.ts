@@ -9,7 +9,7 @@ import type { MessageView } from "./message-view.ts";
 import type { Negation } from "./negation.ts";
 import type { Observation } from "./observations.ts";
 import type { FeatureWords } from "./part-words.ts";
-import type { Spotted } from "./spot-terms.ts";
+import { isPreposition, type Spotted } from "./spot-terms.ts";
 
 const reach = 4;
 /** General words ("round", "black") must stand closer. */
@@ -18,7 +18,9 @@ const farthest = 12;
 /** Most words tried in one message. */
 const mostTried = 200;
 const marking =
-  /\b(?:says?|reads?|reading|stamp\w*|mark\w*|cast|molded|raised|letters?|lettering|written|engraved|embossed|punched|struck|etched|scribed|incised|imprinted|spells?|there is a|theres a|there are|has a|has the|with a|with the|shows?)\b/;
+  /\b(?:says?|reads?|reading|stamp\w*|mark\w*|cast|molded|raised|letters?|lettering|written|engraved|embossed|punched|struck|etched|scribed|incised|imprinted|spells?|shows?)\b/;
+const having = /\b(?:there is a|theres a|there are|has a|has the|with a|with the)\b/;
+const markNouns = /\b(?:mark|marks|stamp|stamps|letters?|lettering|numbers?|dates?|badge|button|push|logo|legends?|scale|size|dial)\b/i;
 
 /** States told by loose words in the speaker's own clauses; features that `told` holds for the clause are left out. */
 export function observeLooseWords(
@@ -57,6 +59,8 @@ function mayTell(view: MessageView, part: string, at: number, clause: number): b
     /^(?:in|into|on|onto|under)$/.test(view.tokens[at + 1]?.folded ?? "")
   )
     return false;
+  const [token, next] = [view.tokens[at], view.tokens[at + 1]];
+  if (token === undefined || isPreposition(token, next)) return false;
   return !glueWords.has(folded) && !cueWords.negations.has(folded);
 }
 
@@ -93,8 +97,26 @@ function standsAlone(view: MessageView, part: string, at: number, clause: number
   if (meant === undefined || token === undefined || commonWords.has(token.folded)) return undefined;
   const next = view.clauses[clause + 1];
   const said = `${view.clauses[clause]?.text ?? ""} ${next?.join === "and" ? next.text : ""}`;
-  if (marking.test(said)) return token.folded.length > 1 || token.isCapital ? meant : undefined;
+  if (isAnothersWord(view, at, meant.feature)) return undefined;
+  if (having.test(said) || (marking.test(said) && isOfMark(view, part, meant.feature)))
+    return token.folded.length > 1 || token.isCapital ? meant : undefined;
   return token.folded.length > 1 && isCued(view, part, at, clause, meant.feature) ? meant : undefined;
+}
+
+/** Whether the feature is something written, stamped or cast. */
+function isOfMark(view: MessageView, part: string, id: string): boolean {
+  const feature = view.lexicon.parts.get(part)?.features.get(id)?.feature;
+  return feature !== undefined && [feature.name, ...feature.also].some((name) => markNouns.test(name));
+}
+
+/** "Machined week stamp": the word describes the feature named right behind it. */
+function isAnothersWord(view: MessageView, at: number, feature: string): boolean {
+  if (view.tokens[at + 1]?.breakBefore !== "none") return false;
+  return (view.phrasesAt.get(at + 1) ?? []).some(
+    ({ from, phrase }) =>
+      from === at + 1 &&
+      phrase.meanings.every((each) => each.kind === "feature" && each.feature !== feature),
+  );
 }
 
 /** Two words of one state, one of them used for no other feature: "short chopped strands" of "short chopped fibre". */

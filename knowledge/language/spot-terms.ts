@@ -109,7 +109,7 @@ function slotsOf(tokens: readonly Token[], lexicon: Lexicon, taken: ReadonlySet<
   let stretch = 0;
   tokens.forEach((token, at) => {
     if (token.breakBefore !== "none") stretch += 1;
-    if (taken.has(at) || glueWords.has(token.folded)) return;
+    if (taken.has(at) || glueWords.has(token.folded) || isPreposition(token, tokens[at + 1])) return;
     const place = (slots.at(-1)?.place ?? 0) + 1;
     const slot = { token: at, lastToken: at, stretch, place, isUncertain: false };
     const matches = lookUp(token.folded);
@@ -120,6 +120,11 @@ function slotsOf(tokens: readonly Token[], lexicon: Lexicon, taken: ReadonlySet<
     if (joined !== undefined) slots.push({ ...slot, lastToken: at + 1, matches: [joined] });
   });
   return slots;
+}
+
+/** "Round the edge": no shape. */
+export function isPreposition(token: Token, next: Token | undefined): boolean {
+  return token.folded === "round" && next?.breakBefore === "none" && /^(?:the|my|his|her|its|it|them|a)$/.test(next.folded);
 }
 
 /** "wind screen": a known word written as two. */

@@ -2,6 +2,8 @@
 // replaces, what was denied excludes, "more rough than smooth" leans, "rough or smooth" keeps both.
 import { certainties, type ReportValue } from "../evidence/report.ts";
 import type { StateFeature } from "../handbook/schema.ts";
+import { glueWords } from "./common-words.ts";
+import { stemsOf } from "./lexicon.ts";
 import type { FeatureFinding } from "./message-reading.ts";
 import { type MessageView, wordsBetween } from "./message-view.ts";
 import type { Observation } from "./observations.ts";
@@ -33,7 +35,7 @@ export function weighObservations(view: MessageView, observations: readonly Obse
 }
 
 function weighGroup(view: MessageView, group: readonly Observation[]): FeatureFinding | string | undefined {
-  const said = group.filter((each) => !each.isDenied);
+  const said = withoutSubsumed(view, group.filter((each) => !each.isDenied));
   const denied = group.filter((each) => each.isDenied);
   const kept = dropThought(view, dropCompared(view, said));
   const states = new Set(kept.map((each) => each.state));
@@ -48,6 +50,24 @@ function weighGroup(view: MessageView, group: readonly Observation[]): FeatureFi
     return finding(view, kept, { kind: "weighed-states", weights });
   }
   return spanWords(view, kept);
+}
+
+/** "Hollowed, with a rib": a state whose words all stand in a name of another state said in the same clause. */
+function withoutSubsumed(view: MessageView, said: readonly Observation[]): readonly Observation[] {
+  const states = new Set(said.map((each) => each.state));
+  const [first] = said;
+  const feature = first === undefined || states.size < 2 ? undefined : stateFeature(view, first);
+  if (feature === undefined) return said;
+  const holds = (state: string, words: readonly string[]): boolean =>
+    feature.states.some(
+      (each) => each.id === state && words.every((word) => stemsOf(each.name).includes(word)),
+    );
+  return said.filter((each) => {
+    const words = view.words.slice(each.from, each.to + 1).filter((word) => !glueWords.has(word));
+    const isWithin = (other: Observation): boolean =>
+      other.state !== each.state && other.clause === each.clause && holds(other.state, words);
+    return !said.some(isWithin);
+  });
 }
 
 /** The states that are left when some are denied. */
