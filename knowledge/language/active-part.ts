@@ -81,7 +81,9 @@ export function partMentions(view: PartView): readonly (string | undefined)[] {
 /** "Sweeps round the wings", "next to the mirror": where something is, not what is spoken of. */
 function isPlace(view: PartView, spotted: Spotted): boolean {
   const before = view.tokens.slice(Math.max(0, spotted.from - 3), spotted.from).map(({ folded }) => folded);
-  return /\b(?:round|along|around|against|towards?|past|beside|between|near|next to|close to|up to|into|onto|over)(?: (?:the|my|its|each|both))?$/.test(before.join(" "));
+  return /\b(?:round|along|around|against|towards?|past|beside|between|near|next to|close to|up to|into|onto|over)(?: (?:the|my|its|each|both))?$/.test(
+    before.join(" "),
+  );
 }
 
 /** Parts named by phrases that can mean nothing else, in order. */
@@ -145,7 +147,10 @@ function pointedParts(spotted: readonly Spotted[], lexicon: Lexicon): ReadonlyMa
     const namesPart = phrase.meanings.some((meaning) => meaning.kind === "part");
     if (parts.size !== 1 || only === undefined || phrase.isGeneral) continue;
     const telling = phrase.stems.filter((stem) => numberOf(stem) === undefined);
-    const ownNoun = phrase.stems.length > 1 && phrase.stems.some((stem) => lexicon.parts.get(only)?.nameHeads.has(stem)) ? 1 : 0;
+    const ownNoun =
+      phrase.stems.length > 1 && phrase.stems.some((stem) => lexicon.parts.get(only)?.nameHeads.has(stem))
+        ? 1
+        : 0;
     pointed.set(only, (pointed.get(only) ?? 0) + (namesPart ? 0 : telling.length + ownNoun));
   }
   return pointed;

@@ -111,7 +111,7 @@ function isPartWord(view: MessageView, word: string): boolean {
 function namedCar(view: MessageView, spotted: Spotted): readonly CarFinding[] {
   const at = view.clauseOf[spotted.from] ?? 0;
   const aside = view.stances[at]?.aside;
-  if (aside === "another-car" || aside === "hearsay") return [];
+  if (aside === "another-car" || aside === "hearsay" || isAnyCar(view, at)) return [];
   const words = wordsBetween(view, spotted.from, spotted.to);
   const found = new Map<string, CarFinding>();
   for (const meaning of spotted.phrase.meanings) {
@@ -121,6 +121,15 @@ function namedCar(view: MessageView, spotted: Spotted): readonly CarFinding[] {
     found.set(meaning.kind, { about: meaning.kind, id: meaning.id, words });
   }
   return [...found.values()];
+}
+
+const own =
+  /\b(?:my|mine|our|i (?:have|ve|own|got|bought)|ive|im|this|these(?! days)|it|its|here|got|picked|it s|they)\b/;
+
+/** "Six screws for a 1981 car?": a question in which nothing is the speaker's own is about any car. */
+export function isAnyCar(view: MessageView, at: number): boolean {
+  if (view.stances[at]?.aside !== "question" || view.context.part !== undefined) return false;
+  return !view.clauses.some((clause) => own.test(clause.text));
 }
 
 /** "Shrike" stands in the names of every model: it names the make of car, not one model of it. */

@@ -20,7 +20,8 @@ const mostTried = 200;
 const marking =
   /\b(?:says?|reads?|reading|stamp\w*|mark\w*|cast|molded|raised|letters?|lettering|written|engraved|embossed|punched|struck|etched|scribed|incised|imprinted|spells?|shows?)\b/;
 const having = /\b(?:there is a|theres a|there are|has a|has the|with a|with the)\b/;
-const markNouns = /\b(?:mark|marks|stamp|stamps|letters?|lettering|numbers?|dates?|badge|button|push|logo|legends?|scale|size|dial)\b/i;
+const markNouns =
+  /\b(?:mark|marks|stamp|stamps|letters?|lettering|numbers?|dates?|badge|button|push|logo|legends?|scale|size|dial)\b/i;
 
 /** States told by loose words in the speaker's own clauses; features that `told` holds for the clause are left out. */
 export function observeLooseWords(
@@ -114,8 +115,7 @@ function isAnothersWord(view: MessageView, at: number, feature: string): boolean
   if (view.tokens[at + 1]?.breakBefore !== "none") return false;
   return (view.phrasesAt.get(at + 1) ?? []).some(
     ({ from, phrase }) =>
-      from === at + 1 &&
-      phrase.meanings.every((each) => each.kind === "feature" && each.feature !== feature),
+      from === at + 1 && phrase.meanings.every((each) => each.kind === "feature" && each.feature !== feature),
   );
 }
 

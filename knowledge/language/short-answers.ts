@@ -1,7 +1,7 @@
 // Answers to the question just asked, which would mean nothing by themselves: "yes", "2", "the second one", "b",
 // "rough", "44". Read only when the message is short and nothing else in it was understood about that feature.
 
-import type { Instrument, ReportValue } from "../evidence/report.ts";
+import { type Instrument, notThere, type ReportValue } from "../evidence/report.ts";
 import type { Feature, StateFeature } from "../handbook/schema.ts";
 import { generalWords, glueWords } from "./common-words.ts";
 import { cueWords } from "./cue-words.ts";
@@ -60,7 +60,7 @@ function answerIn(
     return undefined;
   if (feature.kind === "measurement") return measured(view, quantities, feature.instrument);
   const isUnseen = intents.some((intent) => intent.kind === "cannot-tell" || intent.kind === "how-to-check");
-  const polar = isUnseen ? undefined : yesOrNo(words, intents);
+  const polar = isUnseen ? undefined : yesOrNo(words, intents, isBareNo(view));
   if (feature.kind === "date") return polar;
   const told = toldByWord(view, words);
   if (told !== undefined || isUnseen) return told;
@@ -123,14 +123,26 @@ function isDenied(tokens: readonly Token[], at: number): boolean {
   return false;
 }
 
-function yesOrNo(words: FeatureWords, intents: readonly Intent[]): ReportValue | undefined {
+function yesOrNo(
+  words: FeatureWords,
+  intents: readonly Intent[],
+  isBareNo: boolean,
+): ReportValue | undefined {
   const { absent, present } = words.polarity;
   if (absent === undefined) return undefined;
+  // "Nope" to "are the letters raised or sunk?" does not say that there are none.
+  if (absent === notThere && isBareNo) return undefined;
   if (intents.some((intent) => intent.kind === "no")) return { kind: "state", state: absent };
   if (!intents.some((intent) => intent.kind === "yes") || present.length === 0) return undefined;
   const [only] = present;
   if (present.length === 1 && only !== undefined) return { kind: "state", state: only };
   return { kind: "weighed-states", weights: Object.fromEntries(present.map((state) => [state, 1])) };
+}
+
+function isBareNo(view: MessageView): boolean {
+  return view.tokens.every(({ folded }) =>
+    /^(?:no|nope|nah|n|nein|non|sorry|sir|mate|thanks|negative)$/.test(folded),
+  );
 }
 
 /** "b", "2", "the second one": the answers stand in the handbook's order. */

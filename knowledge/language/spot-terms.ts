@@ -124,7 +124,11 @@ function slotsOf(tokens: readonly Token[], lexicon: Lexicon, taken: ReadonlySet<
 
 /** "Round the edge": no shape. */
 export function isPreposition(token: Token, next: Token | undefined): boolean {
-  return token.folded === "round" && next?.breakBefore === "none" && /^(?:the|my|his|her|its|it|them|a)$/.test(next.folded);
+  return (
+    token.folded === "round" &&
+    next?.breakBefore === "none" &&
+    /^(?:the|my|his|her|its|it|them|a)$/.test(next.folded)
+  );
 }
 
 /** "wind screen": a known word written as two. */

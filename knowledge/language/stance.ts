@@ -46,6 +46,7 @@ export function stancesOf(
     asides.push(running ?? (tellsNothing(clause.text) ? "question" : undefined));
   });
   spreadTrailing(clauses, asides);
+  spreadDisclaimer(clauses, asides);
   return clauses.map((clause, at) => ({ aside: asides[at], certainty: certaintyOf(clauses, at, clause) }));
 }
 
@@ -76,7 +77,8 @@ const factive =
   /\b(?:does it matter|is it (?:normal|odd|strange|a problem|bad|wrong|usual|ok|okay)|should i (?:worry|mind|be worried)|does it mean anything) that\b/;
 /** "Where the number should be" is a place, not a rule. */
 const placeOfNorm = /\bwhere (?:\w+ ){1,5}(?:should|ought to) (?:be|have been)\b/;
-const openers = /^(?:(?:and|so|but|or|well|ok|okay|also|then|now|hi|hello|hey|please|just|anyway|only) )+/;
+const openers =
+  /^(?:(?:and|so|but|or|well|ok|okay|also|then|now|hi|hello|hey|please|just|anyway|only|while (?:im|i am|were|we are) (?:here|at it|on)) )+/;
 const showsOwnPart =
   /\b(?:this|these(?! days)|that|those(?! days)|i (?:have|ve|got)|ive|mine|my|is it|are they)\b/;
 
@@ -172,6 +174,22 @@ function spreadTrailing(clauses: readonly Clause[], asides: (Aside | undefined)[
   clauses.forEach((clause, at) => {
     if (asides[at] !== "hearsay" || clause.join !== "comma" || clause.to - clause.from > 4) return;
     if (asides[at - 1] === undefined) asides[at - 1] = "hearsay";
+  });
+}
+
+/** "It has a wide flange and an N inside, apparently": the last word takes the whole sentence back. */
+function spreadDisclaimer(clauses: readonly Clause[], asides: (Aside | undefined)[]): void {
+  clauses.forEach((clause, at) => {
+    const isLast = clauses[at + 1]?.sentence !== clause.sentence;
+    if (
+      !isLast ||
+      !/\b(?:apparently|allegedly|supposedly|reputedly|so (?:he|she|they) says?|i (?:heard|was told))$/.test(
+        clause.text,
+      )
+    )
+      return;
+    for (let before = at; clauses[before]?.sentence === clause.sentence; before -= 1)
+      asides[before] ??= "hearsay";
   });
 }
 

@@ -35,7 +35,10 @@ export function weighObservations(view: MessageView, observations: readonly Obse
 }
 
 function weighGroup(view: MessageView, group: readonly Observation[]): FeatureFinding | string | undefined {
-  const said = withoutSubsumed(view, group.filter((each) => !each.isDenied));
+  const said = withoutSubsumed(
+    view,
+    group.filter((each) => !each.isDenied),
+  );
   const denied = group.filter((each) => each.isDenied);
   const kept = dropThought(view, dropCompared(view, said));
   const states = new Set(kept.map((each) => each.state));
