@@ -4,7 +4,7 @@
  */
 import { logSumExp } from "../numbers/log-sum-exp.ts";
 import type { Belief } from "./belief.ts";
-import { type Classes, heaviestFirst, overClasses } from "./classes.ts";
+import { type Classes, overClasses, twoHeaviest } from "./classes.ts";
 import type { Fact } from "./facts.ts";
 import type { Duel } from "./identification.ts";
 import { withoutFact } from "./without-fact.ts";
@@ -17,7 +17,7 @@ const LOST = 1e-280;
  * (identification method, section 7); null when there is no second class.
  */
 export function duelOf(belief: Belief, classes: Classes): Duel | null {
-  const [first, rival] = heaviestFirst(overClasses(classes, belief.probabilities));
+  const [first, rival] = twoHeaviest(overClasses(classes, belief.probabilities));
   if (first === undefined || rival === undefined) return null;
   const firstMembers = membersOf(belief, classes, first);
   const rivalMembers = membersOf(belief, classes, rival);
