@@ -57,12 +57,12 @@ function understoodLine(block: Extract<Block, { kind: "understood" }>): string {
 
 function evidenceLines(block: Extract<Block, { kind: "evidence" }>): string {
   const sides = [
-    { name: block.first, items: block.items.filter(({ bans }) => bans > 0) },
-    { name: block.rival, items: block.items.filter(({ bans }) => bans <= 0) },
+    { name: block.first, other: block.rival, items: block.items.filter(({ bans }) => bans > 0) },
+    { name: block.rival, other: block.first, items: block.items.filter(({ bans }) => bans <= 0) },
   ];
   return lines(
-    sides.flatMap(({ name, items }) =>
-      items.length === 0 ? [] : [speaksFor(name), ...items.map(evidenceLine)],
+    sides.flatMap(({ name, other, items }) =>
+      items.length === 0 ? [] : [speaksFor(name, other), ...items.map(evidenceLine)],
     ),
   );
 }

@@ -17,6 +17,14 @@ const plainWords: Readonly<Record<string, Intent>> = {
   "hand over": { kind: "where-from-here" },
   sources: { kind: "sources" },
   help: { kind: "help" },
+  "whats left": { kind: "what-do-you-know" },
+  "what's left": { kind: "what-do-you-know" },
+  ok: { kind: "small-talk" },
+  okay: { kind: "small-talk" },
+  k: { kind: "small-talk" },
+  cool: { kind: "small-talk" },
+  thx: { kind: "small-talk" },
+  ty: { kind: "small-talk" },
 };
 
 /** The wish a message of such words alone makes; undefined for any other message. */

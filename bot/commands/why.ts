@@ -16,6 +16,7 @@ import {
   whyUnit,
 } from "../conversation/phrases/question.ts";
 import { afterAnswers } from "../conversation/question-worth.ts";
+import { sayEvidence } from "../conversation/saying/say-evidence.ts";
 import { nameInSentence, standingItems } from "../conversation/saying/say-standing.ts";
 import { inBrackets, sourcesOfTell } from "../conversation/saying/sources-of.ts";
 import type { Block } from "../reply.ts";
@@ -25,7 +26,7 @@ const answersForetold = 2;
 
 export function why(scene: Scene): readonly Block[] {
   const { question, assessed } = scene;
-  if (question === null) return [plain(whyNothing)];
+  if (question === null) return whyAnswer(scene);
   switch (question.about) {
     case "part":
       return [plain(whyPart)];
@@ -36,6 +37,12 @@ export function why(scene: Scene): readonly Block[] {
     case "feature":
       return assessed === undefined ? [] : [plain(whyFeature(scene, assessed, question))];
   }
+}
+
+/** After the answer "why?" asks for what it rests on. */
+function whyAnswer({ assessed, knowledge }: Scene): readonly Block[] {
+  const evidence = assessed === undefined ? [] : sayEvidence(knowledge.handbook, assessed);
+  return evidence.length > 0 ? evidence : [plain(whyNothing)];
 }
 
 function whyCar(ask: CarQuestion): string {

@@ -9,6 +9,8 @@ import {
   readMessage,
 } from "../../knowledge/index.ts";
 
+/** A name as short as "S" is taken only where it was asked for. */
+const shortestName = 2;
 /** Longer messages say more than an answer and are read as they are. */
 const longestAnswer = 60;
 
@@ -33,10 +35,16 @@ export function answerOfCar(
       (finding) => finding.about === "built",
     );
   }
-  const about = aspects.find((aspect) => asked !== undefined && asked === `car.${aspect}`);
-  if (about === undefined) return [];
-  const id = named(lexicon.handbook.cars, about, text);
-  return id === undefined ? [] : [{ about, id, words: text }];
+  // A trim or a market said alone tells of the car, whatever is asked.
+  const isAsked = (aspect: string) => asked === `car.${aspect}`;
+  const [first] = aspects
+    .filter((aspect) => isAsked(aspect) || text.trim().length > shortestName)
+    .toSorted((one, other) => Number(isAsked(other)) - Number(isAsked(one)))
+    .flatMap((about): readonly CarFinding[] => {
+      const id = named(lexicon.handbook.cars, about, text);
+      return id === undefined ? [] : [{ about, id, words: text }];
+    });
+  return first === undefined ? [] : [first];
 }
 
 const bareDate =
@@ -44,9 +52,19 @@ const bareDate =
 
 const aspects = ["model", "trim", "market"] as const;
 
+/** The one thing that is called so, by its whole name or by a beginning or an end that no other shares. */
 function named(cars: Cars, about: (typeof aspects)[number], text: string): string | undefined {
-  const said = text.trim().toLowerCase();
-  const isMeant = (name: string) =>
-    name.toLowerCase() === said || name.toLowerCase().split(" ").at(-1) === said;
-  return cars[`${about}s`].find((one) => one.id === said || [one.name, ...one.also].some(isMeant))?.id;
+  const said = text
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N} ]+/gu, " ")
+    .trim();
+  const meant = cars[`${about}s`].filter(
+    (one) => one.id === said || [one.name, ...one.also].some((name) => callsSo(name.toLowerCase(), said)),
+  );
+  const [only] = meant;
+  return meant.length === 1 ? only?.id : undefined;
+}
+
+function callsSo(name: string, said: string): boolean {
+  return name === said || name.startsWith(`${said} `) || name.endsWith(` ${said}`);
 }

@@ -7,6 +7,7 @@ import {
   type Report,
 } from "../../knowledge/index.ts";
 import { applyFacts, withReport } from "./apply-facts.ts";
+import { cannotTells } from "./case.ts";
 import { type Change, withNote } from "./change.ts";
 import { type DoubtedReading, doubtedReading, unitNamed } from "./doubted-reading.ts";
 import { cannotTellPart, cannotTellWhat, takenAsCannotTell, yesOrNoToWhat } from "./phrases/commands.ts";
@@ -40,7 +41,10 @@ export function cannotTell(
     words: cannotTellValue,
   } as const;
   const applied = applyFacts(part, change.facts, [finding], speaker);
-  return withNote({ ...change, facts: applied.facts }, takenAsCannotTell(feature.name));
+  return withNote(
+    { ...change, facts: applied.facts },
+    takenAsCannotTell(feature.name, cannotTells(change.facts) === 0),
+  );
 }
 
 /** Takes "yes" or "no" to a unit that was proposed; any other open question is not one for yes or no. */
@@ -54,7 +58,10 @@ function carUnanswerable(change: Change, asked: string): Change {
   const known = change.facts.unanswerable;
   const unanswerable = known.includes(asked) ? known : [...known, asked];
   const label = asked === "car.built" ? carLabels.built : asked.slice("car.".length);
-  return withNote({ ...change, facts: { ...change.facts, unanswerable } }, takenAsCannotTell(label));
+  return withNote(
+    { ...change, facts: { ...change.facts, unanswerable } },
+    takenAsCannotTell(label, cannotTells(change.facts) === 0),
+  );
 }
 
 function confirmUnit(part: PartKind | undefined, change: Change): Change {

@@ -23,9 +23,14 @@ export function applyCar(
   if (!speaker.isOwner) return { facts, items: [], remarks: [notYourCar] };
   return {
     facts: { ...facts, car: describedCar(facts.car, findings) },
-    items: findings.map((finding) => carItem(cars, finding)),
+    items: findings.filter(isShown).map((finding) => carItem(cars, finding)),
     remarks: findings.some((finding) => finding.about === "serial") ? [serialMasked] : [],
   };
+}
+
+// One number may be read twice, whole and as the maker's serial within it.
+function isShown(finding: CarFinding, index: number, findings: readonly CarFinding[]): boolean {
+  return finding.about !== "serial" || findings.findIndex((one) => one.about === "serial") === index;
 }
 
 /** The car with what was said of it, later words over earlier ones. */

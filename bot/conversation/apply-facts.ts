@@ -13,6 +13,7 @@ import {
 import type { CaseFacts } from "./case.ts";
 import {
   certaintyDoubt,
+  otherSays,
   replacedEarlier,
   saidByAnother,
   severalReadings,
@@ -87,6 +88,7 @@ function applyFinding(
     ...doubtsOf(report),
     speaker.isOwner ? undefined : saidByAnother,
     before === undefined || before === value ? undefined : replacedEarlier(before),
+    against(feature, facts.reports, speaker, value),
   ]);
   return {
     facts: {
@@ -96,6 +98,21 @@ function applyFinding(
     },
     items: [...applied.items.filter((one) => one.label !== feature.name), item],
   };
+}
+
+/** What somebody else said of the feature, when it is not the same; two who disagree are never averaged in silence. */
+function against(
+  feature: Feature,
+  reports: readonly Report[],
+  speaker: Speaker,
+  value: string,
+): string | undefined {
+  const others = reports
+    .filter((report) => report.feature === feature.id && report.by !== speaker.id)
+    .filter((report) => report.value.kind !== "cannot-tell")
+    .map((report) => sayValue(feature, report.value));
+  const last = others.findLast((other) => other !== value);
+  return last === undefined ? undefined : otherSays(last);
 }
 
 function reportBy(reports: readonly Report[], feature: string, person: string): Report | undefined {

@@ -121,3 +121,8 @@ export function saysTheSame(one: CaseFacts, other: CaseFacts): boolean {
   const spoken = (facts: CaseFacts) => JSON.stringify({ ...facts, open: null, warned: [] });
   return spoken(one) === spoken(other);
 }
+
+/** How many questions were answered with "cannot tell". */
+export function cannotTells({ reports, unanswerable }: CaseFacts): number {
+  return unanswerable.length + reports.filter((report) => report.value.kind === "cannot-tell").length;
+}

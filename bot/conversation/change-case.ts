@@ -16,7 +16,7 @@ import { needsPart } from "./phrases/commands.ts";
 import { goalWords } from "./phrases/goals.ts";
 import { sameTwice } from "./phrases/trouble.ts";
 import { comparedWithTheCar, goalChanged, keptForLater, partLabel } from "./phrases/understood.ts";
-import { readingRemarks } from "./reading-remarks.ts";
+import { readingRemarks, unclearRemark } from "./reading-remarks.ts";
 import { sayReported } from "./saying/say-value.ts";
 import { type Speaker, speakerOf } from "./speaker.ts";
 import { understoodItem } from "./understood.ts";
@@ -95,9 +95,10 @@ function withFacts(
   };
   const part = partOf(knowledge, withCar);
   if (part === undefined) return keepForLater(withCar, reading);
-  const waiting = withCar.facts.unplaced.flatMap(
-    (text) => readMessage(text, knowledge.lexicon, { part: part.id, today }).findings,
+  const waited = withCar.facts.unplaced.map((text) =>
+    readMessage(text, knowledge.lexicon, { part: part.id, today }),
   );
+  const waiting = waited.flatMap(({ findings }) => findings);
   const own = [...waiting, ...reading.findings].filter(
     (finding) => finding.part === null || finding.part === part.id,
   );
@@ -110,6 +111,7 @@ function withFacts(
     facts: applied.facts,
     notes: [...withCar.notes, ...notes],
     items: [...withCar.items, ...items],
+    remarks: [...withCar.remarks, ...waited.flatMap((one) => unclearRemark(part, one))],
   };
 }
 
@@ -129,8 +131,13 @@ function lookedTwice(part: PartKind, before: CaseFacts, after: CaseFacts): reado
     .filter((feature) => sayReported(feature, before.reports) === sayReported(feature, after.reports));
 }
 
+/** What could belong to more than one part or feature; the part, once named, may settle which. */
+function isUnclear({ because }: MessageReading["leftAside"][number]): boolean {
+  return because === "several-readings";
+}
+
 function keepForLater(change: Change, reading: MessageReading): Change {
-  if (reading.findings.length === 0) return change;
+  if (reading.findings.length === 0 && !reading.leftAside.some(isUnclear)) return change;
   if (reading.shownText.trim() === "") return withRemark(change, needsPart);
   const unplaced = [...change.facts.unplaced, reading.shownText].slice(-mostUnplaced);
   return withRemark({ ...change, facts: { ...change.facts, unplaced } }, keptForLater);

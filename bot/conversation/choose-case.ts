@@ -104,7 +104,7 @@ function routeByPart(
   message: IncomingMessage,
   reading: MessageReading,
 ): Routed {
-  const parts = partsSpokenOf(handbook, message, reading);
+  const parts = partsSpokenOf(handbook, message, reading, inHand.facts.part !== null);
   const own = ownCase(inHand, parts, message.from, reading);
   const start = own ? inHand : freshCase(conversation, inHand, message.from, handbook);
   const staysFor = start.facts.part === null ? parts[0] : start.facts.part;
@@ -171,23 +171,39 @@ function withPart(kept: Case, part: string | null): Case {
   return { ...kept, facts: { ...kept.facts, part } };
 }
 
-/** Parts the message is about, in the order said. Parts named only to compare their kinds open no case. */
+/**
+ * Parts the message is about, in the order said. Parts named only to compare their kinds open no case, nor does a kind's
+ * name beside a part that is named itself; and a figure alone belongs to no part until one is named or in hand.
+ */
 function partsSpokenOf(
   handbook: Handbook,
   message: IncomingMessage,
   reading: MessageReading,
+  isInHand: boolean,
 ): readonly string[] {
   const compared = reading.intents.flatMap((intent) =>
     intent.kind === "compare" || intent.kind === "list-variants" ? (intent.part ?? []) : [],
   );
+  const findings = reading.findings.filter(({ value }) => isInHand || value.kind !== "measurement");
   const named = [
-    ...reading.parts.map((one) => one.part),
-    ...reading.findings.flatMap((finding) => finding.part ?? []),
-    ...reading.variants.map((mention) => mention.part),
+    ...partsByName(reading),
+    ...findings.flatMap((finding) => finding.part ?? []),
+    ...variantsAlone(reading).map((mention) => mention.part),
     ...(message.answer?.feature === "part" && "state" in message.answer ? [message.answer.state] : []),
   ];
-  const told = new Set(reading.findings.flatMap((finding) => finding.part ?? []));
+  const told = new Set(findings.flatMap((finding) => finding.part ?? []));
   return [...new Set(named)].filter(
     (part) => handbook.parts.some((kind) => kind.id === part) && (told.has(part) || !compared.includes(part)),
   );
+}
+
+// "First type", beside "rear spoiler", is a word that a mirror's kind happens to share.
+function partsByName({ parts, variants }: MessageReading): readonly string[] {
+  const own = parts.filter(({ words }) => !variants.some((mention) => mention.words === words));
+  return (own.length > 0 ? own : parts).map((one) => one.part);
+}
+
+function variantsAlone({ parts, variants }: MessageReading): MessageReading["variants"] {
+  const isNamed = parts.some(({ words }) => !variants.some((mention) => mention.words === words));
+  return isNamed ? [] : variants;
 }

@@ -3,13 +3,11 @@
  * that anybody can send makes it fail.
  */
 import {
-  answerTradeQuestion,
   type Handbook,
   type Interval,
   type MessageReading,
   parseDateText,
   type ReadingContext,
-  readTradeEvidence,
   stateName,
   type TradeAnswer,
   type TradeEvidence,
@@ -18,7 +16,10 @@ import type { IncomingMessage, PressedAnswer } from "../message.ts";
 import { unitQuestionPrefix } from "./answer-open-question.ts";
 import type { Case } from "./case.ts";
 import { type Conversation, caseInHand, findCase } from "./conversation.ts";
+import { asksForCopies, towardsGenuine } from "./copies-asked.ts";
+import { hearTrade } from "./hear-trade.ts";
 import type { Knowledge } from "./knowledge.ts";
+import { readOnLastSize } from "./last-reading.ts";
 import { readWords } from "./read-words.ts";
 
 /** Longer messages are read only so far, and that is said. */
@@ -29,6 +30,10 @@ export interface Heard {
   readonly isCut: boolean;
   /** Neither words nor an answer. */
   readonly isEmpty: boolean;
+  /** An answer came by a control, with or without words. */
+  readonly isPressed: boolean;
+  /** Asks what tells a genuine part from its copies. */
+  readonly isAboutCopies: boolean;
   /** What general trade knowledge answers; undefined when the message asks no such thing. */
   readonly trade: TradeAnswer | undefined;
   /** Marks that were told, not asked about. */
@@ -42,34 +47,27 @@ export function hear(
   today: Interval,
 ): Heard {
   const kept = spokenOf(conversation, message);
-  const text = message.text ?? "";
+  const text = (message.text ?? "").slice(0, longestMessage);
   const context = contextOf(kept, today);
-  const spoken = readWords(knowledge, text.slice(0, longestMessage), context);
+  const read = readWords(knowledge, text, context);
+  const continued = readOnLastSize(knowledge, text, context, kept, message.from, read) ?? read;
+  const isAboutCopies = asksForCopies(continued, text);
+  const { reading: spoken, ...ofTrade } = hearTrade(
+    text,
+    isAboutCopies ? towardsGenuine(continued) : continued,
+    kept,
+    today,
+  );
   const pressed =
     message.answer === undefined ? undefined : pressedReading(knowledge, kept, message.answer, context);
   return {
     reading: pressed === undefined ? spoken : both(spoken, pressed, text.trim() === ""),
-    isCut: text.length > longestMessage,
+    isCut: (message.text ?? "").length > longestMessage,
     isEmpty: spoken.shownText.trim() === "" && pressed === undefined,
-    ...heardOfTrade(text.slice(0, longestMessage), spoken, kept, today),
+    isPressed: pressed !== undefined,
+    isAboutCopies,
+    ...ofTrade,
   };
-}
-
-const asking = /\?|\bmean(s|ing)?\b|^\s*(what|which|when|how|is|are|does|do|can)\b/i;
-
-// A mark that is asked about is explained; a mark that is told counts, and is explained only when nothing else was read.
-function heardOfTrade(
-  text: string,
-  spoken: MessageReading,
-  kept: Case | undefined,
-  today: Interval,
-): Pick<Heard, "trade" | "marks"> {
-  const built = kept?.facts.car.built;
-  const context = { today, ...(built === undefined ? {} : { era: built }) };
-  const isAsking = asking.test(text);
-  const marks = isAsking ? [] : readTradeEvidence(text, context);
-  const isElse = spoken.findings.length > 0 || spoken.intents.length > 0 || (!isAsking && marks.length > 0);
-  return { trade: isElse ? undefined : answerTradeQuestion(text, context), marks };
 }
 
 /** What the reader may use beside the words: the part in hand and the question that waits. */

@@ -23,12 +23,18 @@ export function readWords(knowledge: Knowledge, text: string, context: ReadingCo
   if (wish !== undefined) return { ...read, findings: [], intents: [wish], isOpaque: false };
   if (supposing.test(text)) return supposed(read, text);
   if (asksForKinds(read, text)) return { ...read, intents: [kindsOf(read)], isOpaque: false };
+  if (read.intents.length === 0 && whenAsked.test(text))
+    return { ...read, findings: [], car: [], intents: [kindsOf(read)], isOpaque: false };
   const spoken = { ...read, findings: soundFindings(knowledge.handbook, read) };
   const car = answerOfCar(text, knowledge.lexicon, context, spoken);
   return car.length === 0 ? spoken : { ...spoken, car, isOpaque: false };
 }
 
 const kindsAsked = /\b(which|what|how many)\b.*\b(are|were) there\b|\blist of (all|the)\b/i;
+
+/** "When did they change to the second spoiler?" is answered by the kinds with their times, and tells nothing. */
+const whenAsked =
+  /^\W*(?:(?:and|so|but|ok) )?(?:when|(?:what|which|from what|from which) (?:years?|months?|dates?))\b.*\b(?:change[ds]?|switch(?:ed)?|fit(?:ted)?|introduced?|start(?:ed)?|stop(?:ped)?|made|used?|come|came|get|got|have|had)\b/i;
 
 /** "Which spoilers are there?" asks for the kinds, whatever the part is called. */
 function asksForKinds({ intents, findings, car }: MessageReading, text: string): boolean {

@@ -1,5 +1,5 @@
 /** What was left aside, and why; near misses; names that are no evidence. Nothing is dropped in silence. */
-import type { MessageReading } from "../../knowledge/index.ts";
+import type { Feature, MessageReading, PartKind } from "../../knowledge/index.ts";
 import type { Change } from "./change.ts";
 import type { Heard } from "./hear.ts";
 import { findPart, type Knowledge } from "./knowledge.ts";
@@ -30,29 +30,60 @@ export function readingRemarks(
     return [namedVariantLeftAside(mention.words, mention.as === "hearsay" ? "another" : "you")];
   });
   const isClaimed = reading.variants.some((mention) => mention.as === "hearsay");
-  const aside = asideRemarks(reading, isClaimed, isUnderstood);
+  const part = findPart(knowledge, change.facts.part);
+  const aside = asideRemarks(part, reading, isClaimed, isUnderstood);
   // Beside words that were understood a near miss is more often chatter than a slip.
+  const figure = reading.isOpaque ? bareFigure(part, reading) : [];
   const near = reading.nearMisses
     .slice(0, isUnderstood ? 0 : mostNearMisses)
     .map(({ words, meant }) => didYouMean(words, meant));
-  return [...new Set([...names, ...aside, ...near])].filter((remark) => !change.remarks.includes(remark));
+  return [...new Set([...names, ...aside, ...figure, ...near])].filter(
+    (remark) => !change.remarks.includes(remark),
+  );
 }
 
 /** One remark for each cause, with the words it concerns. */
 function asideRemarks(
-  { leftAside }: MessageReading,
+  part: PartKind | undefined,
+  reading: MessageReading,
   isClaimed: boolean,
   isUnderstood: boolean,
 ): readonly string[] {
   const wordsFor = (because: MessageReading["leftAside"][number]["because"]) =>
-    leftAside.filter((one) => one.because === because).map((one) => one.words);
+    reading.leftAside.filter((one) => one.because === because).map((one) => one.words);
   const hearsay = isClaimed ? [] : wordsFor("hearsay");
   const others = wordsFor("another-car");
-  const ambiguous = wordsFor("several-readings");
   return [
     hearsay.length === 0 ? undefined : hearsayLeftAside(hearsay),
     others.length === 0 ? undefined : anotherCarLeftAside(others),
-    ambiguous.length === 0 ? undefined : severalReadingsLeftAside(ambiguous),
+    ...(part === undefined ? [] : unclearRemark(part, reading)),
     isUnderstood || wordsFor("question").length === 0 ? undefined : questionLeftAside,
   ].filter((remark) => remark !== undefined);
+}
+
+/** What could be more than one thing of this part; while the part is not known it is kept, not left aside. */
+export function unclearRemark(part: PartKind, { leftAside }: MessageReading): readonly string[] {
+  const words = leftAside.filter(({ because }) => because === "several-readings").map((one) => one.words);
+  return words.length === 0 ? [] : [severalReadingsLeftAside(words, sizesOf(part, words))];
+}
+
+/** A figure alone, that no question asked for: what it could be is named. */
+function bareFigure(part: PartKind | undefined, { shownText }: MessageReading): readonly string[] {
+  if (part === undefined || !/^\W*\d+([.,]\d+)?\W*$/.test(shownText)) return [];
+  const sizes = part.features.filter(({ kind }) => kind === "measurement").map(({ name }) => name);
+  return [severalReadingsLeftAside([shownText], sizes)];
+}
+
+const ofMass = /\d\s*(g|kg|lbs?|oz|grams?|kilos?|pounds?|ounces?)\b/i;
+const ofLength = /\d\s*(mm|cm|in|inch(es)?|"|″)/i;
+const massUnits: ReadonlySet<string> = new Set(["g", "kg", "lb", "oz"]);
+
+/** The sizes of the part that have such a unit; undefined when the words hold no figure with a unit. */
+function sizesOf(part: PartKind, words: readonly string[]): readonly string[] | undefined {
+  const text = words.join("; ");
+  const isMass = ofMass.test(text);
+  if (!(isMass || ofLength.test(text))) return undefined;
+  const isMeant = (feature: Feature) =>
+    feature.kind === "measurement" && massUnits.has(feature.unit) === isMass;
+  return part.features.filter(isMeant).map((feature) => feature.name);
 }

@@ -104,7 +104,10 @@ function changeOthers(
     const own: Heard = { ...heard, reading, marks: [] };
     const begun = beginChange(asKept(conversation, other));
     const change = changeCase(knowledge, begun, own, part, person, today);
-    return { kept: settle(knowledge, change.kept, change.facts).kept, items: change.items };
+    const { kept } = settle(knowledge, change.kept, change.facts);
+    // Its question is not put yet, so nothing was warned of.
+    const unwarned = { ...kept, facts: { ...kept.facts, warned: change.facts.warned } };
+    return { kept: unwarned, items: change.items };
   });
 }
 

@@ -18,8 +18,17 @@ export interface Belief {
   /** ln prior + Σ ln likelihood, one per hypothesis. */
   readonly joint: Float64Array;
   readonly probabilities: Float64Array;
-  /** ln P(h, all facts but one), worked out when first asked for: a cache. */
-  readonly without: Map<Fact, Float64Array>;
+  /** The same without one fact, worked out when first asked for: a cache. */
+  readonly without: Map<Fact, WithoutFact>;
+}
+
+/** What would be known without one fact. */
+export interface WithoutFact {
+  /** ln P(h, all facts but this one). */
+  readonly joint: Float64Array;
+  readonly greatest: number;
+  /** exp(joint − greatest): probabilities up to a common factor. */
+  readonly weights: Float64Array;
 }
 
 interface Kept {
@@ -68,45 +77,6 @@ export function factAlone(belief: Belief, fact: Fact): Float64Array {
   const own = belief.evidence.find((item) => item.facts.includes(fact));
   if (own && own.facts.length === 1) return own.logLikelihood;
   return logLikelihoodOf(belief.compiled, belief.ground, [fact], belief.answered);
-}
-
-/** ln P(h, all facts but this one), the tempering of the others left as it is, so that weights add up. */
-export function jointWithout(belief: Belief, fact: Fact): Float64Array {
-  const known = belief.without.get(fact);
-  if (known) return known;
-  const joint = subtracted(belief, fact);
-  belief.without.set(fact, joint);
-  return joint;
-}
-
-function subtracted(belief: Belief, fact: Fact): Float64Array {
-  const own = belief.evidence.find((item) => item.facts.includes(fact));
-  if (!own) return belief.joint;
-  const joint = new Float64Array(belief.joint.length);
-  for (let h = 0; h < joint.length; h += 1) {
-    joint[h] = (belief.joint[h] as number) - (own.logLikelihood[h] as number);
-  }
-  const others = own.facts.filter((other) => other !== fact);
-  return others.length === 0
-    ? joint
-    : logJoint(joint, [logLikelihoodOf(belief.compiled, belief.ground, others, belief.answered)]);
-}
-
-/** ln P(h, all facts but this one) as if it had never been told: its group is tempered anew. */
-export function jointUntold(belief: Belief, fact: Fact): Float64Array {
-  const group = belief.compiled.groups.get(fact.feature);
-  if (!group) return jointWithout(belief, fact);
-  const joint = Float64Array.from(jointWithout(belief, fact));
-  const answered = new Set([...belief.answered].filter((feature) => feature !== fact.feature));
-  for (const item of belief.evidence) {
-    const [first] = item.facts;
-    if (!first || item.facts.includes(fact) || !group.features.includes(first.feature)) continue;
-    const anew = logLikelihoodOf(belief.compiled, belief.ground, item.facts, answered);
-    anew.forEach((log, h) => {
-      joint[h] = (joint[h] as number) + log - (item.logLikelihood[h] as number);
-    });
-  }
-  return joint;
 }
 
 /**

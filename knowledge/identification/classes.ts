@@ -86,3 +86,14 @@ export function heaviest(weights: ArrayLike<number>): number {
   }
   return best;
 }
+
+/** Indices of the two greatest weights, the greater first; of equal ones the earlier. Fewer where there are fewer. */
+export function twoHeaviest(weights: ArrayLike<number>): readonly number[] {
+  const first = heaviest(weights);
+  if (weights.length < 2) return first < 0 ? [] : [first];
+  let second = first === 0 ? 1 : 0;
+  for (let index = second + 1; index < weights.length; index += 1) {
+    if (index !== first && (weights[index] as number) > (weights[second] as number)) second = index;
+  }
+  return [first, second];
+}

@@ -1,11 +1,11 @@
 /** Facts that do not go with the rest: named so that they are looked at again, never averaged away in silence. */
 import { logSumExp } from "../numbers/log-sum-exp.ts";
-import { type Belief, factAlone, jointWithout } from "./belief.ts";
+import { type Belief, factAlone } from "./belief.ts";
 import type { Fact } from "./facts.ts";
-import type { Contradiction, Duel } from "./identification.ts";
+import type { Contradiction } from "./identification.ts";
 import { neverTogether } from "./never-together.ts";
-import { logJoint } from "./posterior.ts";
 import { stateProbability } from "./state-probability.ts";
+import { beliefWithout, withoutFact } from "./without-fact.ts";
 
 /** Alarm of either rule; false alarms 6.5 % in simulated cases without a wrong report (identification method, 7). */
 const ALARM = 0.7;
@@ -16,30 +16,55 @@ const ALARM = 0.7;
  */
 const SETTLED = 0.66;
 
+/** The chance of a misreading must fall by this much without the other fact. Ours, no source. */
+const LEAST_FALL = 0.2;
+
 /**
  * The facts that any rule flags, most probably misread first: P(the state is not as reported | all) above .7, or
  * log₁₀ P(fact)/P(fact | others) above .7 over the hypotheses of the handbook; or the fact stands beside another that no
  * kind shows together with it, while no variant is settled (`firstVariant`: probability of the likeliest one).
  */
-export function contradictionsOf(
-  belief: Belief,
-  duel: Duel | null,
-  firstVariant: number,
-): readonly Contradiction[] {
+export function contradictionsOf(belief: Belief, firstVariant: number): readonly Contradiction[] {
   const all = inHandbook(belief, belief.joint);
   const none = inHandbook(belief, belief.ground.logPrior);
-  const partners =
+  const foreign =
     firstVariant < SETTLED ? neverTogether(belief.compiled, belief.facts) : new Map<string, string>();
-  return belief.facts
+  const flagged = belief.facts
     .map((fact) => ({
-      feature: fact.feature,
-      against: partners.get(fact.feature) ?? strongestAgainst(duel, fact.feature),
-      isNeverTogether: partners.has(fact.feature),
+      fact,
+      isNeverTogether: foreign.has(fact.feature),
       misreadProbability: misreadProbability(belief, fact),
       conflictBans: conflictBans(belief, fact, all, none),
     }))
     .filter((one) => one.isNeverTogether || one.misreadProbability > ALARM || one.conflictBans > ALARM)
     .sort((one, other) => other.misreadProbability - one.misreadProbability);
+  const without = flagged.length === 0 ? [] : belief.facts.map((fact) => beliefWithout(belief, fact));
+  return flagged.map(({ fact, ...found }) => ({
+    feature: fact.feature,
+    against:
+      foreign.get(fact.feature) ?? atOddsWith(belief, fact, { misread: found.misreadProbability, without }),
+    ...found,
+  }));
+}
+
+/** The fact without which this one's chance of a misreading falls most, the first in the handbook's order; or null. */
+function atOddsWith(
+  belief: Belief,
+  doubted: Fact,
+  { misread, without }: { readonly misread: number; readonly without: readonly Belief[] },
+): string | null {
+  let least = misread - LEAST_FALL;
+  let other: string | null = null;
+  if (least < 0) return other;
+  for (const [index, fact] of belief.facts.entries()) {
+    const then = without[index];
+    if (fact === doubted || then === undefined) continue;
+    const left = misreadProbability(then, doubted);
+    if (left > least || (left === least && other !== null)) continue;
+    least = left;
+    other = fact.feature;
+  }
+  return other;
 }
 
 /**
@@ -54,26 +79,19 @@ export function misreadProbability(belief: Belief, fact: Fact): number {
 
 /** log₁₀ P(fact)/P(fact | others) over the hypotheses of the handbook; `all` and `none`: ln P(all facts), ln P(no fact). */
 function conflictBans(belief: Belief, fact: Fact, all: number, none: number): number {
-  const told = logJoint(belief.ground.logPrior, [factAlone(belief, fact)]);
-  const before = inHandbook(belief, told) - none;
-  const after = all - inHandbook(belief, jointWithout(belief, fact));
+  const { greatest, weights } = withoutFact(belief, fact);
+  const alone = factAlone(belief, fact);
+  let told = 0;
+  let others = 0;
+  for (let h = 0; h < belief.compiled.space.inHandbook; h += 1) {
+    told += (belief.ground.prior[h] as number) * Math.exp(alone[h] as number);
+    others += weights[h] as number;
+  }
+  const before = Math.log(told) - none;
+  const after = all - greatest - Math.log(others);
   return (before - after) / Math.LN10;
 }
 
 function inHandbook(belief: Belief, logs: Float64Array): number {
   return logSumExp(logs.subarray(0, belief.compiled.space.inHandbook));
-}
-
-/** The fact with the largest weight the other way; null when none speaks the other way. */
-function strongestAgainst(duel: Duel | null, feature: string): string | null {
-  const own = duel?.weights.find((weight) => weight.feature === feature)?.bans ?? 0;
-  let strongest: string | null = null;
-  let least = 0;
-  for (const weight of duel?.weights ?? []) {
-    const signed = own > 0 ? weight.bans : -weight.bans;
-    if (weight.feature === feature || signed >= least) continue;
-    least = signed;
-    strongest = weight.feature;
-  }
-  return strongest;
 }

@@ -3,33 +3,42 @@
  * already known, because weights taken one after another depend on the order and can even change sign.
  */
 import { logSumExp } from "../numbers/log-sum-exp.ts";
-import { type Belief, jointWithout } from "./belief.ts";
-import { type Classes, heaviestFirst, overClasses } from "./classes.ts";
+import type { Belief } from "./belief.ts";
+import { type Classes, overClasses, twoHeaviest } from "./classes.ts";
+import type { Fact } from "./facts.ts";
 import type { Duel } from "./identification.ts";
+import { withoutFact } from "./without-fact.ts";
+
+/** Weights below this may have lost digits: then the logarithms are summed themselves. */
+const LOST = 1e-280;
 
 /**
  * The duel of the two heaviest classes in decimal bans, log₁₀ [P(fact, others | A)/P(others | A)] − the same for B
  * (identification method, section 7); null when there is no second class.
  */
 export function duelOf(belief: Belief, classes: Classes): Duel | null {
-  const [first, rival] = heaviestFirst(overClasses(classes, belief.probabilities));
+  const [first, rival] = twoHeaviest(overClasses(classes, belief.probabilities));
   if (first === undefined || rival === undefined) return null;
-  const members = [first, rival].map((index) => membersOf(belief, classes, index));
-  const [firstMembers = [], rivalMembers = []] = members;
+  const firstMembers = membersOf(belief, classes, first);
+  const rivalMembers = membersOf(belief, classes, rival);
   if (firstMembers.length === 0 || rivalMembers.length === 0) return null;
   const bans = (joint: Float64Array): number =>
     (logSumExp(firstMembers.map((h) => joint[h] as number)) -
       logSumExp(rivalMembers.map((h) => joint[h] as number))) /
     Math.LN10;
+  const bansWithout = (fact: Fact): number => {
+    const { joint, weights } = withoutFact(belief, fact);
+    const sums = overClasses(classes, weights);
+    const one = sums[first] as number;
+    const other = sums[rival] as number;
+    return Math.min(one, other) > LOST ? Math.log10(one / other) : bans(joint);
+  };
   const all = bans(belief.joint);
   return {
     first: classes.names[first] ?? "",
     rival: classes.names[rival] ?? "",
     priorBans: bans(belief.ground.logPrior),
-    weights: belief.facts.map((fact) => ({
-      feature: fact.feature,
-      bans: all - bans(jointWithout(belief, fact)),
-    })),
+    weights: belief.facts.map((fact) => ({ feature: fact.feature, bans: all - bansWithout(fact) })),
   };
 }
 

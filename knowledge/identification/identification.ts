@@ -54,7 +54,7 @@ export interface Duel {
 
 export interface Contradiction {
   readonly feature: string;
-  /** The fact that speaks most strongly the other way. */
+  /** The fact that it does not go with: without that one it would be believed far sooner. Null when no single one is. */
   readonly against: string | null;
   /** `against` is a state that no kind in the handbook shows together with this one. */
   readonly isNeverTogether: boolean;

@@ -56,7 +56,7 @@ export function identify(compiled: CompiledPart, asked: Question): Identificatio
     entropyBits: entropyBits([...sums]),
     movedBits: movedBits(belief),
     duel,
-    contradictions: contradictionsOf(belief, duel, Math.max(...byVariant)),
+    contradictions: contradictionsOf(belief, byVariant[heaviest(byVariant)] as number),
     doubtful: doubtfulReadings(belief),
     brokenLinks: brokenLinks(compiled, asked.car, belief.facts),
     hingesOn: hingesOf(belief, classes),

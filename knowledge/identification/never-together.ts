@@ -31,12 +31,15 @@ export function neverTogether(compiled: CompiledPart, facts: readonly Fact[]): R
   return partners;
 }
 
-function areForeign(one: readonly number[], other: readonly number[]): boolean {
-  return one.every((share, variant) => Math.min(share, other[variant] as number) < FOREIGN);
+function areForeign(one: Float64Array, other: Float64Array): boolean {
+  for (let variant = 0; variant < one.length; variant += 1) {
+    if ((one[variant] as number) >= FOREIGN && (other[variant] as number) >= FOREIGN) return false;
+  }
+  return true;
 }
 
 /** P(state | variant) for every variant, of a state that everybody asked saw alike and that is at home somewhere. */
-function sharesOfSeenState(compiled: CompiledPart, fact: Fact): readonly number[] | undefined {
+function sharesOfSeenState(compiled: CompiledPart, fact: Fact): Float64Array | undefined {
   const table = compiled.states.get(fact.feature);
   const [report] = fact.reports;
   if (!table || report?.value.kind !== "state") return undefined;
@@ -47,6 +50,12 @@ function sharesOfSeenState(compiled: CompiledPart, fact: Fact): readonly number[
   const column = table.channel.states.indexOf(state);
   if (!agree || column < 0) return undefined;
   const width = table.channel.states.length;
-  const shares = Array.from(table.rowOf, (row) => table.rows[row * width + column] as number);
-  return shares.some((share) => share >= AT_HOME) ? shares : undefined;
+  const shares = new Float64Array(table.rowOf.length);
+  let greatest = 0;
+  for (let variant = 0; variant < shares.length; variant += 1) {
+    const share = table.rows[(table.rowOf[variant] as number) * width + column] as number;
+    shares[variant] = share;
+    greatest = Math.max(greatest, share);
+  }
+  return greatest >= AT_HOME ? shares : undefined;
 }

@@ -1,5 +1,5 @@
 /** What would tell the variants apart that are still left. */
-import { expectedInformationGainBits } from "../information/expected-information-gain.ts";
+import type { AnswerRows } from "./answer-rows.ts";
 import type { Belief } from "./belief.ts";
 import type { Identification } from "./identification.ts";
 
@@ -17,39 +17,54 @@ const LEAST_GAIN = 0.05;
  */
 export function toldApartBy(belief: Belief, probabilities: Float64Array): Identification["toldApartBy"] {
   const { part, answers } = belief.compiled;
-  const left = part.variants
-    .map((_, index) => index)
-    .sort((one, other) => (probabilities[other] as number) - (probabilities[one] as number) || one - other)
-    .filter((index, rank) => (probabilities[index] as number) >= (rank < 2 ? LAST_RIVAL : LEFT))
-    .slice(0, MOST_VARIANTS);
+  const left = variantsLeft(part.variants.length, probabilities);
   if (left.length < 2) return [];
   const open = [...answers].filter(([feature]) => !belief.answered.has(feature));
   return left.map((variant) => {
     const features = open
-      .map(
-        ([
-          feature,
-          {
-            rows,
-            rowOf,
-            answers: { length: width },
-          },
-        ]) => {
-          const rowFor = (index: number): readonly number[] => {
-            const start = (rowOf[index] as number) * width;
-            return [...rows.subarray(start, start + width)];
-          };
-          const gain = left.reduce((sum, other) => {
-            if (other === variant || rowOf[other] === rowOf[variant]) return sum;
-            return sum + expectedInformationGainBits([0.5, 0.5], [rowFor(variant), rowFor(other)]);
-          }, 0);
-          return { feature, gain };
-        },
-      )
+      .map(([feature, expected]) => ({
+        feature,
+        gain: left.reduce(
+          (sum, other) => (other === variant ? sum : sum + bitsBetween(expected, variant, other)),
+          0,
+        ),
+      }))
       .filter(({ gain }) => gain >= LEAST_GAIN)
       .sort((one, other) => other.gain - one.gain)
       .slice(0, MOST_FEATURES)
       .map(({ feature }) => feature);
     return { variant: part.variants[variant]?.id ?? "", features };
   });
+}
+
+/** The most probable variants first; equal ones in the handbook's order. */
+function variantsLeft(count: number, probabilities: Float64Array): readonly number[] {
+  const left: number[] = [];
+  for (let variant = 0; variant < count; variant += 1) {
+    if ((probabilities[variant] as number) >= LAST_RIVAL) left.push(variant);
+  }
+  return left
+    .sort((one, other) => (probabilities[other] as number) - (probabilities[one] as number) || one - other)
+    .filter((variant, rank) => rank < 2 || (probabilities[variant] as number) >= LEFT)
+    .slice(0, MOST_VARIANTS);
+}
+
+/**
+ * What one answer tells of which of two equally believed variants it is, in bits: the Jensen–Shannon divergence of their
+ * rows (J. Lin, "Divergence measures based on the Shannon entropy", 1991).
+ */
+function bitsBetween({ rows, rowOf, answers }: AnswerRows, one: number, other: number): number {
+  if (rowOf[one] === rowOf[other]) return 0;
+  const width = answers.length;
+  const start = (rowOf[one] as number) * width;
+  const otherStart = (rowOf[other] as number) * width;
+  let bits = 0;
+  for (let answer = 0; answer < width; answer += 1) {
+    const here = rows[start + answer] as number;
+    const there = rows[otherStart + answer] as number;
+    const middle = (here + there) / 2;
+    if (here > 0) bits += (here / 2) * Math.log2(here / middle);
+    if (there > 0) bits += (there / 2) * Math.log2(there / middle);
+  }
+  return bits;
 }

@@ -65,16 +65,25 @@ function namesPartItself(
 /** The part each phrase names, in order, the subject running on from the case in hand. */
 export function partMentions(view: PartView): readonly (string | undefined)[] {
   const plainly = plainlyNamed(view.spotted);
-  const pointed = pointedParts(view.spotted);
+  const pointed = pointedParts(view.spotted, view.lexicon);
   let inHand = view.context.part;
   return view.spotted.map((spotted) => {
     const words = spotted.used.map((token) => view.tokens[token]?.folded ?? "");
+    if (inHand !== undefined && isPlace(view, spotted)) return undefined;
     // "The rim of the steering wheel": a word of the part named plainly later is no other part.
     const owner = inHand ?? plainly.find((part) => isWordOf(spotted, part));
     const part = betterPointed(partNamed(spotted, words, view.lexicon, owner), words, view.lexicon, pointed);
     if (part !== undefined) inHand = part;
     return part;
   });
+}
+
+/** "Sweeps round the wings", "next to the mirror": where something is, not what is spoken of. */
+function isPlace(view: PartView, spotted: Spotted): boolean {
+  const before = view.tokens.slice(Math.max(0, spotted.from - 3), spotted.from).map(({ folded }) => folded);
+  return /\b(?:round|along|around|against|towards?|past|beside|between|near|next to|close to|up to|into|onto|over)(?: (?:the|my|its|each|both))?$/.test(
+    before.join(" "),
+  );
 }
 
 /** Parts named by phrases that can mean nothing else, in order. */
@@ -101,7 +110,7 @@ export function partsByClause(view: PartView): readonly (string | undefined)[] {
   const [first] = everywhere;
   if (everywhere.size === 1) return view.clauses.map(() => first);
   if (everywhere.size === 0) {
-    const implied = view.context.part ?? impliedPart(view.spotted);
+    const implied = view.context.part ?? impliedPart(view.spotted, view.lexicon);
     return view.clauses.map(() => implied);
   }
   let running: string | undefined = first;
@@ -130,7 +139,7 @@ function betterPointed(
 }
 
 /** How strongly the phrases that can mean one part only point to each: their telling words, numbers left out. */
-function pointedParts(spotted: readonly Spotted[]): ReadonlyMap<string, number> {
+function pointedParts(spotted: readonly Spotted[], lexicon: Lexicon): ReadonlyMap<string, number> {
   const pointed = new Map<string, number>();
   for (const { phrase } of spotted) {
     const parts = new Set(phrase.meanings.flatMap((meaning) => partOfMeaning(meaning)));
@@ -138,14 +147,18 @@ function pointedParts(spotted: readonly Spotted[]): ReadonlyMap<string, number> 
     const namesPart = phrase.meanings.some((meaning) => meaning.kind === "part");
     if (parts.size !== 1 || only === undefined || phrase.isGeneral) continue;
     const telling = phrase.stems.filter((stem) => numberOf(stem) === undefined);
-    pointed.set(only, (pointed.get(only) ?? 0) + (namesPart ? 0 : telling.length));
+    const ownNoun =
+      phrase.stems.length > 1 && phrase.stems.some((stem) => lexicon.parts.get(only)?.nameHeads.has(stem))
+        ? 1
+        : 0;
+    pointed.set(only, (pointed.get(only) ?? 0) + (namesPart ? 0 : telling.length + ownNoun));
   }
   return pointed;
 }
 
 /** The part pointed to twice as strongly as any other; one short phrase is too little. */
-function impliedPart(spotted: readonly Spotted[]): string | undefined {
-  const [first, second] = [...pointedParts(spotted)].sort(([, one], [, other]) => other - one);
+function impliedPart(spotted: readonly Spotted[], lexicon: Lexicon): string | undefined {
+  const [first, second] = [...pointedParts(spotted, lexicon)].sort(([, one], [, other]) => other - one);
   if (first === undefined || first[1] < 2) return undefined;
   return first[1] >= 2 * (second?.[1] ?? 0) ? first[0] : undefined;
 }

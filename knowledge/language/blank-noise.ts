@@ -45,6 +45,11 @@ const sayings: readonly RegExp[] = [
   /\bin the (?:rough|smooth) (?:part|bit|area|side|patch)\b/g,
   /\bgives? (?:me|you|us|him|her|no)\b/g,
   /\btouch wood\b/g,
+  // A comparison tells nothing by its object: "white as milk", "smooth as a plum".
+  /(?<=\w )as an? (?!matter|result|rule|replacement|spare|pair|set|whole|lot|bit|few|good)(?:\w+ )?\w+/g,
+  /(?<=\w )as (?:milk|coal|snow|soot|night|ice|glass|silk|anything|hell|rocks?|iron|houses|ditchwater|pitch|chalk|butter|nails)\b/g,
+  // One word between signs is meant otherwise: the "wood" of a printed film.
+  /(?<=\bthe |\ba |\ban |\bits? |\bthis |\bthird )"[a-z]+"/g,
 ];
 
 /** Blanks noise and finds quoted lines ("> …"). Linear in the length; the patterns hold bounded repeats only. */

@@ -27,7 +27,7 @@ const grades: readonly (readonly [ProvenanceGrade, RegExp])[] = [
 ];
 
 const loose =
-  /\b(?:loose (?:one|part|spoiler|mirrors?|wheels?|item|steering)|(?:a|one|pair|bought|found|got|have|its|it is|are|theyre) loose|(?:two|pair|set) (?:of )?loose|off (?:the|a|any) car|not (?:on|fitted to|attached to) (?:a|any|the|my) car|(?:it|this|one|them|these|part|spoiler|mirrors?|wheels?|is|sat|sitting|here|lying) (?:\w+ )?on (?:the|my) (?:work ?)?bench|on the kitchen table|in a box (?:of|under|with)|in my hands?|swap ?meets?|auto ?jumbles?|boot sale|flea market|(?:on |from |off |an )?e ?bay|for sale (?:ad|ads|advert|listing|online)|classifieds?|online auction|auction (?:site|listing)|marketplace|dont (?:have|own|even have) (?:a|the|any) car|no car (?:yet|to go with|attached)|without a car|spare (?:one|spoiler|mirrors?|wheels?)|from a (?:breaker|breakers|scrapyard|scrap yard|seller)|bought (?:one|a|this|it|these|them) (?:\w+ ){0,4}(?:online|secondhand|second hand|used)|at a (?:swap|jumble|show|meet)|off a (?:breaker|stall|bloke)|on the shelf|shelf in|at the jumble|part on its own|by itself|listing|stall|found (?:it|this|these|them|one|a|some) (?:\w+ ){0,3}?(?:in|at|on) (?:a|the|an)|(?:for sale|selling|sold as|collection only)|off the bay|swap table|picked (?:this|it|these|them|one|up|a) (?:\w+ ){0,3}?(?:up|at|from|for)|just bought (?:a|this|these|one)|i bought a|bought (?:both |it |them |these |this |one )?(?:from|off) |both bought (?:from|off))\b/;
+  /\b(?:loose (?:one|part|spoiler|mirrors?|wheels?|item|steering)|(?:a|one|pair|bought|found|got|have|its|it is|are|theyre) loose|(?:two|pair|set) (?:of )?loose|off (?:the|a|any) car|not (?:on|fitted to|attached to) (?:a|any|the|my) car|(?:it|this|one|them|these|part|spoiler|mirrors?|wheels?|is|sat|sitting|here|lying) (?:\w+ )?on (?:the|my) (?:work ?)?bench|on the kitchen table|in a box (?:of|under|with)|in my hands?|swap ?meets?|auto ?jumbles?|boot sale|flea market|(?:on |from |off |an )?e ?bay|for sale (?:ad|ads|advert|listing|online)|classifieds?|online auction|auction (?:site|listing)|marketplace|dont (?:have|own|even have) (?:a|the|any) car|no car (?:yet|to go with|attached)|without a car|spare (?:one|spoiler|mirrors?|wheels?)|from a (?:breaker|breakers|scrapyard|scrap yard|seller)|bought (?:one|a|this|it|these|them) (?:\w+ ){0,4}(?:online|secondhand|second hand|used)|at a (?:swap|jumble|show|meet)|off a (?:breaker|stall|bloke)|on the shelf|shelf in|at the jumble|part on its own|by itself|listing|stall|found (?:it|this|these|them|one|a|some) (?:\w+ ){0,3}?(?:in|at|on) (?:a|the|an)|(?:for sale|(?<!anyone |anybody |who is |whos |is |he is |hes )selling|sold as|collection only)|off the bay|swap table|picked (?:this|it|these|them|one|up|a) (?:\w+ ){0,3}?(?:up|at|from|for)|just bought (?:a|this|these|one)|i bought a|bought (?:both |it |them |these |this |one )?(?:from|off) |both bought (?:from|off))\b/;
 const onCar =
   /\b(?:on (?:my|the) (?:car|shrike)|still (?:on|fitted|bolted|attached)|came (?:on|with) (?:my|the) car)\b/;
 const marketCue =
@@ -90,7 +90,8 @@ function isNamePlace(view: MessageView, at: number): boolean {
   const [before, after] = [view.tokens[at - 1], view.tokens[at + 1]];
   if (token === undefined || !/[A-Z]/.test(view.shown.charAt(token.start))) return false;
   const isAfterName =
-    before !== undefined && (/^(?:a|an|the|my|\d{2,4})$/.test(before.folded) || modelEndsAt(view, at - 1));
+    before !== undefined &&
+    (/^(?:a|an|the|my|model|trim|\d{2,4})$/.test(before.folded) || modelEndsAt(view, at - 1));
   const isAlone =
     token.folded.length > 1 && token.breakBefore !== "none" && (after?.breakBefore ?? "sentence") !== "none";
   if (after !== undefined && after.breakBefore === "none" && isPartWord(view, after.folded)) return false;
@@ -110,7 +111,7 @@ function isPartWord(view: MessageView, word: string): boolean {
 function namedCar(view: MessageView, spotted: Spotted): readonly CarFinding[] {
   const at = view.clauseOf[spotted.from] ?? 0;
   const aside = view.stances[at]?.aside;
-  if (aside === "another-car" || aside === "hearsay") return [];
+  if (aside === "another-car" || aside === "hearsay" || isAnyCar(view, at)) return [];
   const words = wordsBetween(view, spotted.from, spotted.to);
   const found = new Map<string, CarFinding>();
   for (const meaning of spotted.phrase.meanings) {
@@ -120,6 +121,15 @@ function namedCar(view: MessageView, spotted: Spotted): readonly CarFinding[] {
     found.set(meaning.kind, { about: meaning.kind, id: meaning.id, words });
   }
   return [...found.values()];
+}
+
+const own =
+  /\b(?:my|mine|our|i (?:have|ve|own|got|bought)|ive|im|this|these(?! days)|it|its|here|got|picked|it s|they)\b/;
+
+/** "Six screws for a 1981 car?": a question in which nothing is the speaker's own is about any car. */
+export function isAnyCar(view: MessageView, at: number): boolean {
+  if (view.stances[at]?.aside !== "question" || view.context.part !== undefined) return false;
+  return !view.clauses.some((clause) => own.test(clause.text));
 }
 
 /** "Shrike" stands in the names of every model: it names the make of car, not one model of it. */

@@ -30,8 +30,10 @@ type Groups = Readonly<Record<string, string | undefined>>;
 
 const month = (name: string): string =>
   String.raw`(?<${name}>jan(?:uary)?|feb\w{0,6}|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug\w{0,4}|sept?\w{0,7}|octo?\w{0,5}|nov\w{0,6}|dec(?:em\w{0,4})?)\b\.?`;
+const unit =
+  "mm|millim\\w*|cm|centim\\w*|kgs?|kilo\\w*|g|gr|grams?|grammes?|in(?! )|inch|inches|lbs?|oz|ft|thou|mil";
 const year = (name: string): string =>
-  String.raw`(?<${name}>'?\d{2}|(?:19|20)\d{2})(?![\d/"]|[.,]\d|-\d| ?(?:mm|millim|cm|centim|kg|kilo|g|grams?|in|inch|inches|lbs?|oz|ft|thou|mil)\b)`;
+  String.raw`(?<${name}>'?\d{2}|(?:19|20)\d{2})(?![\d/"]|[.,]\d|-\d| ?(?:${unit})\b)`;
 const of = `(?:,? ?(?:of|in) |,? ?[-/]? ?|, ?)`;
 const part = `(?<part>very early|very late|early to mid|mid to late|early|mid(?:dle)?(?: of| part of)?|late(?: in)?|(?:the )?(?:beginning|start) of|(?:the )?end of|(?:the )?first half of|(?:the )?second half of|first quarter of|second quarter of|third quarter of|(?:last|fourth) quarter of|q1|q2|q3|q4|spring(?: of)?|summer(?: of)?|autumn(?: of)?|fall(?: of)?|winter(?: of)?|easter|christmas)`;
 const about = String.raw`(?<about>about|around|circa|c\.?|ca\.?|approx(?:imately)?\.?|roughly|~) ?`;
@@ -107,17 +109,17 @@ const forms: readonly Form[] = [
       widen(monthOf(fullYear(y, era), monthNumber(m)), loosely === undefined ? 0 : 1),
   },
   {
+    shape: "month",
+    pattern: /(?<![\d/.,-])(?<y>(?:19|20)\d\d)[-/](?<m>0[1-9]|1[0-2])(?![\d/-])/g,
+    read: ({ y, m }) => monthOf(Number(y), Number(m)),
+  },
+  {
     shape: "range",
     pattern: new RegExp(
       String.raw`\b(?:(?:between|from|either|somewhere between|sometime between) ?)?(?:(?<p1>early|mid|late)[ -])?(?<y>'?\d{2}|(?:19|20)\d\d) ?(?<sign>-|to|and|or|until|through|\/) ?(?:(?<p2>early|mid|late)[ -])?${year("y2")}`,
       "g",
     ),
     read: readYearRange,
-  },
-  {
-    shape: "month",
-    pattern: /(?<![\d/.,-])(?<y>(?:19|20)\d\d)[-/](?<m>0[1-9]|1[0-2])(?![\d/-])/g,
-    read: ({ y, m }) => monthOf(Number(y), Number(m)),
   },
   {
     shape: "pair",
@@ -165,7 +167,7 @@ const forms: readonly Form[] = [
   {
     shape: "year",
     pattern: new RegExp(
-      String.raw`(?:\b${about})?(?<![\d/.,'•#-])(?<y>(?:19|20)\d\d)(?![\d/"•]|[.,]\d|-\d| ?(?:mm|cm|kg|g|in|inch)\b)`,
+      String.raw`(?:\b${about})?(?<![\d/.,'•#-])(?<y>(?:19|20)\d\d)(?![\d/"•]|[.,]\d|-\d| ?(?:${unit})\b)`,
       "g",
     ),
     read: ({ y, about: loosely }) => widen(yearInterval(Number(y)), loosely === undefined ? 0 : 12),

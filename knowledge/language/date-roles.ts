@@ -19,9 +19,9 @@ const carAfter =
 const modelYear = /^['s]* ?model(?: ?year)?\b/;
 const modelYearBefore = /\b(?:model ?year|m\.y\.)(?: is| of|:)? ?$|\bmy$/;
 const markBefore =
-  /\b(?:dated?|date (?:mark|code|stamp|wheel|clock|dial|ring)|stamp(?:ed|s)?|marked|marking|mark|clock|arrow|cent(?:re|er)|mould\w*|mold\w*|cast(?:ing)?|label\w*|sticker|tag|ink\w*|pencil\w*|crayon|chalk\w*|glass|figures?|dots?|says?|reads?|shows?|written|wrote|laminat\w*|foam|hub|spoke|rim|engraved|punched|etched|embossed|scribed|code)\b[^.;]{0,34}$/;
+  /\b(?:dated?|date (?:mark|code|stamp|wheel|clock|dial|ring)|stamp(?:ed|s)?|marked|marking|mark|clock|arrow|cent(?:re|er)|mould\w*|mold\w*|cast(?:ing)?|label\w*|sticker|tag|ink\w*|pencil\w*|crayon|chalk\w*|glass|figures?|dots?|says?|reads?|shows?|written|wrote|laminat\w*|foam|hub|spoke|rim|engraved|punched|struck|etched|embossed|scribed|signed|initial\w*|resin|code)\b[^.;]{0,44}$/;
 const markAfter =
-  /^[^.;,]{0,24}\b(?:stamp\w*|date (?:mark|code|stamp)|marked|mark|on the (?:glass|mirror|spoiler|wheel|clock|back|inside|underside|rim|hub|spoke|foam|casting|housing|part|label|sticker)|in the (?:moulding|molding|resin|casting|clock)|written|in pencil|pencil\w*|moulded|cast in|punched|etched|engraved|scratched|crayon|in the resin)\b/;
+  /^["')]* (?:next to it|beside it|(?:just )?(?:under|above|below) it|alongside)|^[^.;,]{0,24}\b(?:stamp\w*|date (?:mark|code|stamp)|marked|mark|on the (?:glass|mirror|spoiler|wheel|clock|back|inside|underside|rim|hub|spoke|foam|casting|housing|part|label|sticker)|in the (?:moulding|molding|resin|casting|clock)|written|in pencil|pencil\w*|moulded|cast in|punched|etched|engraved|scratched|crayon|in the resin)\b/;
 
 /** The role of a phrase by the words around it within its sentence. */
 export function roleOf(phrase: DatePhrase, text: string, names: RoleNames): DateRole {

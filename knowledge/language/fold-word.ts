@@ -95,6 +95,28 @@ export function stemWord(folded: string): string {
   return folded.slice(0, -1);
 }
 
+const irregular: readonly (readonly string[])[] = [
+  "sweep swept sweeping",
+  "stick stuck sticking",
+  "hide hidden",
+  "bind bound",
+  "grind ground",
+  "saw sawn sawed",
+  "weave woven",
+  "spring sprung",
+  "sink sunk sunken",
+  "shear sheared shorn",
+  "sew sewn sewed",
+  "lay laid",
+  "bend bent bends",
+  "wind wound",
+].map((forms) => forms.split(" "));
+
+/** The other forms of a strong verb: "sweeping" gives "sweep" and "swept". */
+export function irregularForms(folded: string): readonly string[] {
+  return irregular.find((forms) => forms.includes(folded))?.filter((form) => form !== folded) ?? [];
+}
+
 /** Other inflections a folded word may stand for, without those that turn a noun into a participle. */
 export function baseForms(folded: string): readonly string[] {
   const bases: string[] = [];

@@ -66,7 +66,7 @@ export const plainIntents: readonly (readonly [PlainIntent, RegExp])[] = [
   ],
   [
     "price",
-    /\b(?:price|worth|value|valuation|how much (?:is|are|was|for|should|would|do|does|to pay)|cost|costs|going rate|fair price|pay for|bargain|over ?priced|fetch|quid|pounds? is|too much)\b/,
+    /\b(?:price|worth|value|valuation|how much (?:is|are|was|for|should|would|do|does|to pay|(?:can|could|might|shall) (?:i|we|you|one) (?:ask|get|charge|want|expect|sell))|what (?:can|could|should|do) (?:i|we) (?:ask|get|charge) for|cost|costs|going rate|fair price|pay for|bargain|over ?priced|fetch|quid|pounds? is|too much)\b/,
   ],
   [
     "help",

@@ -3,6 +3,7 @@
 import type { Feature, Handbook, PartKind } from "../handbook/schema.ts";
 import { cleanText } from "./clean-text.ts";
 import { commonWords, glueWords, isGeneralWord } from "./common-words.ts";
+import { stemWord } from "./fold-word.ts";
 import type { Meaning, Phrase } from "./meaning.ts";
 import { compilePartWords, type PartWords } from "./part-words.ts";
 import { tokenise } from "./tokens.ts";
@@ -13,6 +14,8 @@ export interface Lexicon {
   readonly phrasesByWord: ReadonlyMap<string, readonly Phrase[]>;
   readonly vocabulary: Vocabulary;
   readonly parts: ReadonlyMap<string, PartWords>;
+  /** "Part", "parts", "car" or "cars" for the last words of its names of parts and of the family of cars. */
+  readonly plainNouns: ReadonlyMap<string, string>;
 }
 
 interface Draft {
@@ -40,7 +43,29 @@ export function compileLexicon(handbook: Handbook): Lexicon {
     phrasesByWord: byRarestWord(all),
     vocabulary: compileVocabulary(all.flatMap((phrase) => phrase.stems)),
     parts,
+    plainNouns: plainNounsOf(
+      parts,
+      models.map((model) => stemsOf(model.name)),
+    ),
   };
+}
+
+/** Heads of part names in both numbers, and the words that every model's name holds. */
+function plainNounsOf(
+  parts: ReadonlyMap<string, PartWords>,
+  models: readonly (readonly string[])[],
+): ReadonlyMap<string, string> {
+  const nouns = new Map<string, string>();
+  for (const head of [...parts.values()].flatMap(({ nameHeads }) => [...nameHeads])) {
+    const one = stemWord(head);
+    nouns.set(one, "part").set(`${one}s`, "parts");
+    if (/(?:sh|ch|x|s)$/.test(one)) nouns.set(`${one}es`, "parts");
+  }
+  for (const word of models[0] ?? []) {
+    const isFamily = word.length > 2 && models.every((name) => name.includes(word)) && !/^mark$/.test(word);
+    if (isFamily) nouns.set(word, "car").set(`${word}s`, "cars");
+  }
+  return nouns;
 }
 
 /** Stems of a name in order, without glue words unless nothing else is left. */
@@ -153,7 +178,7 @@ function* featureNames(part: PartKind, feature: Feature): Generator<readonly [st
 
 function wordsForSize(feature: Feature): readonly string[] {
   const words = feature.also.flatMap((name) => measuringWords[name] ?? []);
-  return /\b(?:spacing|distance|centres?)\b/.test(feature.name) ? [...words, "apart"] : words;
+  return /\b(?:spacing|distance|centres)\b/.test(feature.name) ? [...words, "apart"] : words;
 }
 
 /** A phrase is looked up under its rarest word, so that a word common to thousands of variants costs nothing. */

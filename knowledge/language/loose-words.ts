@@ -9,7 +9,7 @@ import type { MessageView } from "./message-view.ts";
 import type { Negation } from "./negation.ts";
 import type { Observation } from "./observations.ts";
 import type { FeatureWords } from "./part-words.ts";
-import type { Spotted } from "./spot-terms.ts";
+import { isPreposition, type Spotted } from "./spot-terms.ts";
 
 const reach = 4;
 /** General words ("round", "black") must stand closer. */
@@ -18,7 +18,10 @@ const farthest = 12;
 /** Most words tried in one message. */
 const mostTried = 200;
 const marking =
-  /\b(?:says?|reads?|reading|stamp\w*|mark\w*|cast|molded|raised|letters?|lettering|written|engraved|embossed|there is a|theres a|there are|has a|has the|with a|with the|shows?)\b/;
+  /\b(?:says?|reads?|reading|stamp\w*|mark\w*|cast|molded|raised|letters?|lettering|written|engraved|embossed|punched|struck|etched|scribed|incised|imprinted|spells?|shows?)\b/;
+const having = /\b(?:there is a|theres a|there are|has a|has the|with a|with the)\b/;
+const markNouns =
+  /\b(?:mark|marks|stamp|stamps|letters?|lettering|numbers?|dates?|badge|button|push|logo|legends?|scale|size|dial)\b/i;
 
 /** States told by loose words in the speaker's own clauses; features that `told` holds for the clause are left out. */
 export function observeLooseWords(
@@ -40,7 +43,10 @@ export function observeLooseWords(
       return [];
     const denial = (negations[clause] ?? []).find((negation) => negation.cue < at && at <= negation.to);
     if (denial !== undefined && !mayBeDenied(view, at)) return [];
-    return [{ part, ...meant, isDenied: denial !== undefined, clause, from: denial?.cue ?? at, to: at }];
+    const place = { part, clause, from: denial?.cue ?? at, to: at };
+    const absent = denial === undefined ? undefined : absentBy(view, part, meant.feature, at);
+    if (absent !== undefined) return [{ ...place, feature: meant.feature, state: absent, isDenied: false }];
+    return [{ ...place, ...meant, isDenied: denial !== undefined }];
   });
 }
 
@@ -48,7 +54,23 @@ function mayTell(view: MessageView, part: string, at: number, clause: number): b
   if (view.lexicon.parts.get(part)?.stateWords.has(view.words[at] ?? "") !== true) return false;
   const folded = view.tokens[at]?.folded ?? "";
   if (isHeld(view, at) || view.taken.has(at) || view.stances[clause]?.aside !== undefined) return false;
+  // "Cast in the back" says how a mark was made, not what the part is.
+  if (
+    /^(?:cast|molded|stamped|machined)$/.test(folded) &&
+    /^(?:in|into|on|onto|under)$/.test(view.tokens[at + 1]?.folded ?? "")
+  )
+    return false;
+  const [token, next] = [view.tokens[at], view.tokens[at + 1]];
+  if (token === undefined || isPreposition(token, next)) return false;
   return !glueWords.has(folded) && !cueWords.negations.has(folded);
+}
+
+/** "No lozenge" says that there is no mark at all, not that the mark is another one. */
+function absentBy(view: MessageView, part: string, feature: string, at: number): string | undefined {
+  const before = view.tokens.slice(Math.max(0, at - 2), at).map(({ folded }) => folded);
+  if (!/^(?:no|any|without)(?: \w+)?$/.test(before.join(" ")) && before.at(-1) !== "no") return undefined;
+  if (numberOf(view.tokens[at]?.folded ?? "") !== undefined) return undefined;
+  return view.lexicon.parts.get(part)?.features.get(feature)?.polarity.absent;
 }
 
 /** "Not metal" excludes more than the one state that the word is counted for. */
@@ -76,8 +98,25 @@ function standsAlone(view: MessageView, part: string, at: number, clause: number
   if (meant === undefined || token === undefined || commonWords.has(token.folded)) return undefined;
   const next = view.clauses[clause + 1];
   const said = `${view.clauses[clause]?.text ?? ""} ${next?.join === "and" ? next.text : ""}`;
-  if (marking.test(said)) return token.folded.length > 1 || token.isCapital ? meant : undefined;
+  if (isAnothersWord(view, at, meant.feature)) return undefined;
+  if (having.test(said) || (marking.test(said) && isOfMark(view, part, meant.feature)))
+    return token.folded.length > 1 || token.isCapital ? meant : undefined;
   return token.folded.length > 1 && isCued(view, part, at, clause, meant.feature) ? meant : undefined;
+}
+
+/** Whether the feature is something written, stamped or cast. */
+function isOfMark(view: MessageView, part: string, id: string): boolean {
+  const feature = view.lexicon.parts.get(part)?.features.get(id)?.feature;
+  return feature !== undefined && [feature.name, ...feature.also].some((name) => markNouns.test(name));
+}
+
+/** "Machined week stamp": the word describes the feature named right behind it. */
+function isAnothersWord(view: MessageView, at: number, feature: string): boolean {
+  if (view.tokens[at + 1]?.breakBefore !== "none") return false;
+  return (view.phrasesAt.get(at + 1) ?? []).some(
+    ({ from, phrase }) =>
+      from === at + 1 && phrase.meanings.every((each) => each.kind === "feature" && each.feature !== feature),
+  );
 }
 
 /** Two words of one state, one of them used for no other feature: "short chopped strands" of "short chopped fibre". */

@@ -83,7 +83,7 @@ export function tokenAt(view: MessageView, start: number): number {
 
 /** Nouns after a size that make it the size of something else: "8 mm studs". */
 const sizeOf =
-  /^ ?-?(?:stud|screw|bolt|hole|nut|thread|head|spanner|socket|drill|washer|wire|self|rivet|allen|hex|tap|wheel|tire|tyre|engine|cc|crack|chip|scratch|dent|gap|tape)\w*\b(?! (?:spacing|cent|apart|circle|pitch|to))/i;
+  /^ ?-?(?:stud|screw|bolt|hole|nut|thread|head|spanner|socket|drill|washer|wire|self|rivet|allen|hex|tap|wheel|tire|tyre|engine|cc|crack|chip|scratch|dent|gap|tape)\w*\b(?! (?:spacing|cent|apart|circle|pitch|to))|^ ?(?:when )?(?:in|under) water\b/i;
 
 function chooseFeature(
   view: MessageView,
@@ -97,14 +97,19 @@ function chooseFeature(
     .sort((one, other) => other.support - one.support);
   if (best === undefined) return undefined;
   if (best.support === second?.support)
-    return best.support > 0 ? undefined : onlyFitting(candidates, quantity);
+    return best.support > 0 || view.partOf[clause] === undefined
+      ? undefined
+      : onlyFitting(candidates, quantity);
   const { candidate, support } = best;
   const isNamed = isNamedBy(view, clause, support);
   if (!isNamed && view.context.askedFeature === candidate.feature.id) return candidate;
   if (support < namedOutright && isOfSomethingElse(quantity)) return undefined;
   if (!isNamed && quantity.unit === null) return undefined;
   if (support === 0 && second !== undefined) return undefined;
-  return isPlausible(candidate, quantity, isNamed ? 5 : 2) ? candidate : onlyFitting(candidates, quantity);
+  // A size that its name stands beside is a size, however odd: the identification weighs it.
+  const isOutright = support >= namedOutright && quantity.unit !== null;
+  const factor = isOutright ? 25 : isNamed ? 5 : 2;
+  return isPlausible(candidate, quantity, factor) ? candidate : onlyFitting(candidates, quantity);
 }
 
 /** "8 mm studs" is the size of the studs; "screw count 3", small, whole and without a unit, is no size at all. */
@@ -159,8 +164,12 @@ function supportFor(view: MessageView, candidate: Candidate, at: number, clause:
 /** "width over the tips: 1180 mm", "measured the width, 1180 mm": the clause before holds no figure of its own. */
 function isLeadIn(view: MessageView, where: number, clause: number): boolean {
   const [from, to] = [view.clauses[where], view.clauses[clause]];
-  if (from === undefined || to === undefined || from.sentence !== to.sentence) return false;
-  return where === clause - 1 && !/\d/.test(from.text);
+  if (from === undefined || to === undefined) return false;
+  // "Width? 46 inches."
+  if (from.isAsked && where === clause - 1 && from.to - from.from <= 4) return !/\d/.test(from.text);
+  if (from.sentence !== to.sentence) return false;
+  if (where >= clause || where < clause - 2) return false;
+  return view.clauses.slice(where, clause).every((each) => !/\d/.test(each.text));
 }
 
 function cueSupport(view: MessageView, candidate: Candidate, clause: number): number {

@@ -5,6 +5,7 @@ import type { Span } from "./blank-noise.ts";
 import { type Clause, clausesOf } from "./clauses.ts";
 import type { Lexicon } from "./lexicon.ts";
 import type { ReadingContext } from "./message-reading.ts";
+import { withPlainNouns } from "./plain-nouns.ts";
 import { withSharedNouns } from "./shared-nouns.ts";
 import { findPhrases, longestFirst, type Spotted } from "./spot-terms.ts";
 import { type Stance, stancesOf } from "./stance.ts";
@@ -64,7 +65,9 @@ export function viewMessage(text: Readable, lexicon: Lexicon, context: ReadingCo
     tokens,
     words: wordsOf(tokens, lexicon),
     clauses,
-    stances: stancesOf(clauses, (clause) => isWithin(tokens[clause.from], text.quoted)),
+    stances: stancesOf(withPlainNouns(clauses, tokens, lexicon), (clause) =>
+      isWithin(tokens[clause.from], text.quoted),
+    ),
     spotted,
     phrasesAt: grouped(spotted, (each) => each.used),
     featuresNamed: grouped(spotted, featureIds),
@@ -100,7 +103,8 @@ function wordsOf(tokens: readonly Token[], lexicon: Lexicon): readonly string[] 
     const cached = known.get(token.folded);
     if (cached !== undefined) return cached;
     const [only, other] = findWords(token.folded, lexicon.vocabulary);
-    const word = only === undefined || other !== undefined ? token.stem : only.stem;
+    const isSure = only !== undefined && other === undefined && only.edits < 2;
+    const word = isSure ? only.stem : token.stem;
     known.set(token.folded, word);
     return word;
   });

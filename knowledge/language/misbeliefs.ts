@@ -33,7 +33,7 @@ export function findMisbeliefs(view: MessageView): readonly MisbeliefFinding[] {
 
 function misbeliefsOf(view: MessageView, part: PartKind): readonly MisbeliefFinding[] {
   return part.misbeliefs.flatMap((misbelief) => {
-    const claims = [misbelief.claim, ...misbelief.also].map(mainWords).filter((words) => words.size >= 2);
+    const claims = [misbelief.claim, ...misbelief.also].map(claimOf).filter(({ words }) => words.size >= 2);
     const said = sentencesOf(view).find((sentence) =>
       claims.some((claim) => isStated(claim, sentence.stems)),
     );
@@ -61,9 +61,16 @@ function sentencesOf(view: MessageView): readonly Sentence[] {
   }));
 }
 
-function mainWords(claim: string): ReadonlySet<string> {
+interface Claim {
+  readonly words: ReadonlySet<string>;
+  /** Whether it says "only", "always" or "all". */
+  readonly isSweeping: boolean;
+}
+
+function claimOf(claim: string): Claim {
   const stems = stemsOf(claim).map(negationless);
-  return new Set(stems.filter((stem) => stem === "no" || (!glueWords.has(stem) && !weak.has(stem))));
+  const words = stems.filter((stem) => stem === "no" || (!glueWords.has(stem) && !weak.has(stem)));
+  return { words: new Set(words), isSweeping: /\b(?:only|always|never|all|every)\b/i.test(claim) };
 }
 
 /** All negations count as one word, so that "isn't" and "not" match. */
@@ -72,11 +79,17 @@ function negationless(stem: string): string {
 }
 
 /** Every main word of a short claim, all but one of a longer one. */
-function isStated(claim: ReadonlySet<string>, sentence: ReadonlySet<string>): boolean {
+function isStated({ words: claim, isSweeping }: Claim, sentence: ReadonlySet<string>): boolean {
   // A claim that something never is so is not stated without its "never".
   if (claim.has("no") && !sentence.has("no")) return false;
   const missed = [...claim].filter((stem) => !sentence.has(stem)).length;
   if (missed > (claim.size >= 5 ? 1 : 0)) return false;
+  // "Symbol lamps are Mark II only" is not stated by what leaves out its "only".
+  if (isSweeping && !isGeneral(sentence)) return false;
   // A plain description may hold the same words: a belief generalises, or is all that the sentence says.
-  return [...sentence].some((stem) => generalising.has(stem)) || claim.size >= sentence.size / 2;
+  return isGeneral(sentence) || claim.size >= sentence.size / 2;
+}
+
+function isGeneral(stems: ReadonlySet<string>): boolean {
+  return [...stems].some((stem) => generalising.has(stem));
 }

@@ -22,7 +22,9 @@ const unseen =
   /^(?:cant|cannot|couldnt|can not|could not|dont|didnt) (?:really |quite |properly |clearly |actually |even )?(?:see|find|spot|feel|view)(?: (?:if|whether|what|which|how|where|that far|in there|behind|under|underneath|inside|it|them|much|well|anything|the (?:back|inside|underside|rear|other side|figures?|date|arrow|number))\b|$)/;
 
 const restarts: ReadonlySet<string> = new Set(
-  "its has have theres there i got with its thats they theyre is are was were because it".split(" "),
+  "its has have theres there i got with its thats they theyre is are was were because it just only instead simply merely".split(
+    " ",
+  ),
 );
 
 /** Negations of one clause; words that a phrase already holds ("no mark" as the name of a state) deny nothing. */

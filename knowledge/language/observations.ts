@@ -1,5 +1,6 @@
 // What the speaker says about states: each phrase that names a state, decided to one part and one feature by the
 // words around it, with whether it was denied. Several readings are left aside, never guessed.
+import { cueWords } from "./cue-words.ts";
 import { stemsOf } from "./lexicon.ts";
 import type { MessageView } from "./message-view.ts";
 import { type Negation, negationsIn } from "./negation.ts";
@@ -52,13 +53,22 @@ export function observeStates(view: MessageView, negations: readonly (readonly N
     );
     observations.push({
       ...decided,
-      isDenied: denial !== undefined,
+      isDenied: denial !== undefined && !isEmphatic(view, spotted, denial),
       clause,
       from: denial?.cue ?? spotted.from,
       to: spotted.to,
     });
   }
   return { observations, undecided };
+}
+
+/** "No logo no letter no nothing": a phrase that denies by itself is not undone by a denial right before it. */
+function isEmphatic(view: MessageView, spotted: Spotted, denial: Negation): boolean {
+  const denies = (at: number): boolean => cueWords.negations.has(view.tokens[at]?.folded ?? "");
+  return (
+    spotted.used.some(denies) &&
+    /^(?:no|nor|never|dont|didnt|cant)$/.test(view.tokens[denial.cue]?.folded ?? "")
+  );
 }
 
 /** The one reading of a state phrase at its place; undefined when it is too general to mean anything here. */
@@ -76,10 +86,22 @@ function decideState(
   const isThin =
     spotted.phrase.isGeneral || (best.candidate.part === null && spotted.phrase.stems.length === 1);
   if (isThin && best.support === 0) return undefined;
+  if (isSaidOfAnother(view, spotted, best.candidate)) return undefined;
   if (best.support === 0 && isWordOfAsked(view, spotted, best.candidate)) return "several";
   if (second !== undefined && second.support === best.support)
     return spotted.phrase.isGeneral ? undefined : "several";
   return best.candidate;
+}
+
+/** "The rough edge", "machined week stamp": one word right before the name of another feature describes that one. */
+function isSaidOfAnother(view: MessageView, spotted: Spotted, candidate: Candidates): boolean {
+  const next = spotted.to + 1;
+  if (spotted.phrase.stems.length !== 1 || view.tokens[next]?.breakBefore !== "none") return false;
+  return (view.phrasesAt.get(next) ?? []).some(
+    (other) =>
+      other.from === next &&
+      other.phrase.meanings.every((each) => each.kind === "feature" && each.feature !== candidate.feature),
+  );
 }
 
 /** "The joint is plastic": a word that is a state of another feature still tells of the one just named. */

@@ -71,10 +71,7 @@ function featureWords(feature: Feature): FeatureWords {
 
 function soleWords(feature: Feature, telling: ReadonlyMap<string, string>): ReadonlySet<string> {
   const sole = new Set<string>();
-  // "Symbols or words" names the feature by its states: those words are still the states' own.
-  const own = new Set(
-    [feature.name, ...feature.also].filter((name) => !/ or /.test(name)).flatMap(tellingStems),
-  );
+  const own = ownWords(feature);
   for (const name of stateNames(feature)) {
     const words = tellingStems(name).filter((stem) => !own.has(stem) && telling.has(stem));
     const [only] = words;
@@ -119,13 +116,34 @@ function tellingWords(feature: Feature): ReadonlyMap<string, string> {
   const often = leadingWords(feature, 3);
   const leading = leadingWords(feature, 2);
   const sole = soleWords(feature, leading);
-  return new Map([...leading].filter(([stem]) => often.has(stem) || sole.has(stem)));
+  const own = ownWords(feature);
+  return new Map(
+    [...leading].filter(
+      ([stem, state]) =>
+        (often.has(stem) || sole.has(stem)) && !(own.has(stem) && !isInName(feature, state, stem)),
+    ),
+  );
 }
+
+/** "RIVADEN" of "Rivaden stamp" is the name of a state as well; the "lamp" of "warning lamps" is not. */
+function isInName(feature: Feature, id: string, stem: string): boolean {
+  const state = feature.kind === "states" ? feature.states.find((each) => each.id === id) : undefined;
+  return state !== undefined && tellingStems(state.name).includes(stem);
+}
+
+/** "Symbols or words" names the feature by its states: those words are still the states' own. */
+function ownWords(feature: Feature): ReadonlySet<string> {
+  return new Set([feature.name, ...feature.also].filter((name) => !/ or /.test(name)).flatMap(tellingStems));
+}
+
+const denying = /\b(?:no|not|nothing|none|never|without|cannot|cant|can't|missing)\b/i;
 
 function leadingWords(feature: Feature, times: number): ReadonlyMap<string, string> {
   const uses = new Map<string, Map<string, number>>();
   for (const state of feature.kind === "states" ? feature.states : []) {
     for (const name of [state.name, ...state.also]) {
+      // The "cast" of "nothing cast in" speaks for no state.
+      if (denying.test(name)) continue;
       for (const stem of new Set(tellingStems(name))) count(uses, stem, state.id);
     }
   }
@@ -158,8 +176,9 @@ function mainNouns(part: PartKind): ReadonlyMap<string, string> {
   return heads;
 }
 
-/** The last word before "of", "on", "under" …: the mark in "mark on the back". */
+/** The last word before "of", "on", "under" …: the mark in "mark on the back"; none in "made of", "held on with". */
 function mainNoun(name: string): string | undefined {
+  if (/ (?:of|on|in|with|from|by)$/.test(name)) return undefined;
   return tellingStems(
     name.split(/ (?:of|on|in|under|at|for|to|with|over|through|between|from) /, 1)[0] ?? name,
   ).at(-1);

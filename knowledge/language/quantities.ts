@@ -3,6 +3,7 @@
 // Half-widths: half of the last place said, 1/(2n) for a fraction of n, half the range; "about" doubles it.
 import type { Instrument, MeasurementUnit } from "../evidence/report.ts";
 import type { Span } from "./blank-noise.ts";
+import { numberForm as number, type ParsedNumber, parseNumber, shareOf } from "./written-numbers.ts";
 
 export interface Quantity extends Span {
   readonly value: number;
@@ -14,14 +15,10 @@ export interface Quantity extends Span {
   readonly after: string;
 }
 
-const small =
-  "one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|twenty";
-const share = "half|quarter|third|eighth|(?:one|three) quarters?|(?:one|three|five|seven) eighths?";
-const number = String.raw`(?:(?:\d+|${small}) and (?:a |an )?(?:${share})|(?:${small})(?= ?(?:inch|mm|millim|cm|centim|foot|feet|kilo|kg|pound|lbs?\b|ounce|oz\b))|\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d+[.,]\d+|\d+(?: and| &)?[ -]\d{1,2}\/(?:2|4|8|16|32|64)(?!\d)|\d{1,2}\/(?:2|4|8|16|32|64)(?!\d)|\d+)`;
 const unitWord = `(?:mm|millimet(?:er|re)s?|mils?|cm|cms|centimet(?:er|re)s?|met(?:er|re)s?|m|inch(?:es)?|ins?|"|''|ft|foot|feet|'|thou|kgs?|kilos?|kilogram(?:me)?s?|grams?|grammes?|gr|g|lbs?|pounds?|oz|ounces?)`;
 const spread = String.raw`(?:-|to|and|or|\.\.)`;
 const pattern = new RegExp(
-  String.raw`(?<![\w/.,'"•]|\d[-:])(?<low>${number})(?: ?(?<lowUnit>${unitWord})(?![a-z\d]))?(?: ?${spread} ?(?<high>${number}))?(?: ?-? ?(?<unit>${unitWord})(?![a-z\d]))?(?: ?(?:and )?(?<rest>${number}) ?(?<restUnit>oz|ounces?|"|''|inch(?:es)?|ins?)?(?![a-z\d]))?`,
+  String.raw`(?<![\w/.,'"•]|\d[-:])(?<low>${number})(?: ?-? ?(?<lowUnit>${unitWord})(?![a-z\d]))?(?: ?${spread} ?(?<high>${number})(?: ?-? ?(?<unit>${unitWord})(?![a-z\d]))?)?(?: and an? (?<tail>half|quarter|bit|third)\b)?(?: ?(?:and )?(?<rest>${number}) ?(?<restUnit>oz|ounces?|"|''|inch(?:es)?|ins?|grams?|gr?|cms?)?(?![a-z\d]))?`,
   "gi",
 );
 
@@ -61,7 +58,9 @@ function quantityOf(match: RegExpMatchArray, text: string): Quantity | undefined
   const groups = match.groups ?? {};
   const start = match.index ?? 0;
   const written = groups.unit ?? groups.lowUnit;
-  const isPlace = written !== undefined && isPreposition(written, text, start + match[0].length, groups.rest);
+  const isPlace =
+    written !== undefined &&
+    isPreposition(written, groups.low ?? "", text, start + match[0].length, groups.rest);
   const said = isPlace ? undefined : written?.toLowerCase();
   const low = parseNumber(groups.low ?? "");
   if (low === undefined) return undefined;
@@ -84,8 +83,14 @@ function quantityOf(match: RegExpMatchArray, text: string): Quantity | undefined
 }
 
 /** "17 in the middle" and "2 in each": a place, not inches. */
-function isPreposition(said: string, text: string, end: number, rest: string | undefined): boolean {
-  if (said.toLowerCase() !== "in" || rest !== undefined) return false;
+function isPreposition(
+  said: string,
+  number: string,
+  text: string,
+  end: number,
+  rest: string | undefined,
+): boolean {
+  if (said.toLowerCase() !== "in" || rest !== undefined || /[.,/]/.test(number)) return false;
   return /^ (?:the|a|an|my|his|her|its|it|each|every|front|total|all|this|that|one|both|place|between|from|there|here|line|pairs?|(?:19|20)\d\d|use|behind|black|white|gr[ea]y|good|poor|fair)\b/i.test(
     text.slice(end, end + 12),
   );
@@ -99,10 +104,12 @@ function lengthUsed(match: RegExpMatchArray, isPlace: boolean): number {
   return isPlace ? whole.length - 2 : whole.length;
 }
 
-/** Feet and inches, pounds and ounces. */
+/** Feet and inches, pounds and ounces, "2 kilos 350", "1 metre 18". */
 function isCompound(groups: Readonly<Record<string, string | undefined>>): boolean {
   const major = groups.unit ?? groups.lowUnit ?? "";
   const minor = groups.restUnit ?? "";
+  if (/^k/i.test(major)) return /^\d{3}$/.test(groups.rest ?? "") && /^g|^$/i.test(minor);
+  if (/^(?:m|met\w*)$/i.test(major)) return /^\d\d$/.test(groups.rest ?? "") && /^cm|^$/i.test(minor);
   if (/^(?:ft|foot|feet|')$/i.test(major)) return minor === "" || /^(?:in|"|'')/i.test(minor);
   return /^(?:lb|pound)/i.test(major) && /^(?:oz|ounce)/i.test(minor);
 }
@@ -135,6 +142,9 @@ function readValue(
     return { value: ((low.value + high.value) / 2) * factor, halfWidth, unit };
   }
   if (high !== undefined && isRange) return undefined;
+  const over = groups.tail === undefined || unit === null ? undefined : shareOf(groups.tail);
+  if (over !== undefined)
+    return { value: (low.value + over.value) * factor, halfWidth: over.halfWidth * factor, unit };
   return { value: low.value * factor, halfWidth: low.halfWidth * factor, unit };
 }
 
@@ -142,55 +152,10 @@ function compound(low: ParsedNumber, rest: string, unit: MeasurementUnit | null)
   const minor = parseNumber(rest);
   if (minor === undefined) return undefined;
   if (unit === "in") return { value: low.value * 12 + minor.value, halfWidth: minor.halfWidth, unit };
+  if (unit === "cm") return { value: low.value * 100 + minor.value, halfWidth: minor.halfWidth, unit };
+  if (unit === "kg")
+    return { value: low.value + minor.value / 1000, halfWidth: minor.halfWidth / 1000, unit };
   return { value: low.value + minor.value / 16, halfWidth: minor.halfWidth / 16, unit: "lb" };
-}
-
-interface ParsedNumber {
-  readonly value: number;
-  readonly halfWidth: number;
-}
-
-/** "17 3/8" is 17.375 ± 1/16; "1,180" is a thousand, "44,5" a decimal. Undefined for a fraction over nought. */
-export function parseNumber(written: string): ParsedNumber | undefined {
-  const spoken = spokenNumber(written);
-  if (spoken !== undefined) return spoken;
-  const fraction = /^(?:(\d+)(?: and| &)?[ -])?(\d{1,2})\/(\d{1,2})$/.exec(written);
-  if (fraction !== null) {
-    const below = Number(fraction[3]);
-    if (below === 0 || Number(fraction[2]) >= below) return undefined;
-    return { value: Number(fraction[1] ?? 0) + Number(fraction[2]) / below, halfWidth: 1 / (2 * below) };
-  }
-  const plain = /^\d{1,3}(?:,\d{3})+(?:\.\d+)?$/.test(written)
-    ? written.replace(/,/g, "")
-    : written.replace(",", ".");
-  const value = Number(plain);
-  if (!Number.isFinite(value) || value <= 0 || value > 1e6) return undefined;
-  const decimals = plain.split(".")[1]?.length ?? 0;
-  return { value, halfWidth: 0.5 * 10 ** -Math.min(decimals, 6) };
-}
-
-const shares: readonly (readonly [RegExp, number, number])[] = [
-  [/half/, 1, 2],
-  [/third/, 1, 3],
-  [/three quarter/, 3, 4],
-  [/quarter/, 1, 4],
-  [/seven eighth/, 7, 8],
-  [/five eighth/, 5, 8],
-  [/three eighth/, 3, 8],
-  [/eighth/, 1, 8],
-];
-
-/** "Four and a quarter", "25 and three eighths". */
-function spokenNumber(written: string): ParsedNumber | undefined {
-  const words = small.split("|");
-  const plain = words.indexOf(written.toLowerCase()) + 1;
-  if (plain > 0) return { value: plain, halfWidth: 0.5 };
-  const [whole = "", part] = written.toLowerCase().split(" and ", 2);
-  const found = part === undefined || /\d/.test(part) ? undefined : shares.find(([form]) => form.test(part));
-  if (found === undefined) return undefined;
-  const count = /^\d+$/.test(whole) ? Number(whole) : words.indexOf(whole) + 1;
-  const [, above, below] = found;
-  return { value: count + above / below, halfWidth: 1 / (2 * below) };
 }
 
 const instruments: readonly (readonly [RegExp, Instrument])[] = [

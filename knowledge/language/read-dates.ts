@@ -1,6 +1,7 @@
 // Dates of a message, each in one role: findings about the car, findings about a date mark, or left alone.
 import type { Interval } from "../calendar/interval.ts";
 import type { DateFeature } from "../handbook/schema.ts";
+import { isAnyCar } from "./car-findings.ts";
 import { findToldMarks, type ToldMark } from "./clock-marks.ts";
 import { type DatePhrase, findDates } from "./date-phrases.ts";
 import { builtInterval, markReadings, modelYearInterval, type RoleNames, roleOf } from "./date-roles.ts";
@@ -68,7 +69,8 @@ function carFinding(
   text: string,
 ): readonly CarFinding[] {
   const aside = view.stances[view.clauseOf[tokenAt(view, phrase.start)] ?? 0]?.aside;
-  if (aside === "hearsay" || aside === "another-car") return [];
+  const clause = view.clauseOf[tokenAt(view, phrase.start)] ?? 0;
+  if (aside === "hearsay" || aside === "another-car" || isAnyCar(view, clause)) return [];
   const words = view.shown.slice(phrase.start, phrase.end);
   const production = productionSpan(view.lexicon.handbook.cars);
   const isOfTheCars = phrase.interval.to > production.from - 24 && phrase.interval.from < production.to + 24;

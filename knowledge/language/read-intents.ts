@@ -42,9 +42,13 @@ function intentsOf(view: MessageView, at: number): readonly Intent[] {
   if (compared !== undefined) found.push(compared);
   const plain = plainIntents.find(([, pattern]) => pattern.test(clause.text))?.[0];
   const particular = particularIntent(view, at);
-  if (particular !== undefined) found.push(particular);
-  if (plain !== undefined && isPlainHere(plain, particular?.kind, view, at)) found.push({ kind: plain });
-  const isSettled = found.some((intent) => settled.has(intent.kind));
+  // "What is a fair price" asks for a price, and not how anything is looked at.
+  const isPrice = plain === "price" && particular?.kind === "how-to-check" && !("feature" in particular);
+  if (particular !== undefined && !isPrice) found.push(particular);
+  if (plain !== undefined && isPlainHere(plain, isPrice ? undefined : particular?.kind, view, at))
+    found.push({ kind: plain });
+  const isTelling = /\b(?:tell|know|sure|find out|check|see) (?:if|whether)\b/.test(clause.text);
+  const isSettled = found.some(({ kind }) => settled.has(kind) && !(kind === "how-to-check" && isTelling));
   const goal = isSettled ? undefined : goalIn(view, at);
   if (goal !== undefined) found.push(goal);
   return found;

@@ -2,6 +2,7 @@
 // anything looks at the text, figures are read before words, and short answers only fill what nothing else did.
 import { blankNoise, type Span } from "./blank-noise.ts";
 import { readCar } from "./car-findings.ts";
+import { observeCarriedNouns } from "./carried-nouns.ts";
 import { cleanText } from "./clean-text.ts";
 import type { Lexicon } from "./lexicon.ts";
 import { observeLooseWords } from "./loose-words.ts";
@@ -36,7 +37,8 @@ export function readMessage(text: string, lexicon: Lexicon, context: ReadingCont
   const lower = readable.replace(/[A-Z]/g, (letter) => letter.toLowerCase());
   const dates = datesIn(lower, cars, context.today);
   const firmDates: readonly Span[] = [...dates.phrases.filter(isFirmDate), ...dates.told];
-  const quantities = findQuantities(lower).filter((each) => !touchesAny(each, firmDates));
+  const figures = findQuantities(lower);
+  const quantities = figures.filter((each) => !touchesAny(each, firmDates));
   const taken = [
     ...firmDates,
     ...quantities.filter((each) => each.unit !== null && /\d/.test(lower.slice(each.start, each.start + 1))),
@@ -45,7 +47,8 @@ export function readMessage(text: string, lexicon: Lexicon, context: ReadingCont
   const dated = readDates(view, lower, dates);
   const negations = negationsOf(view);
   const { observations, undecided } = observeStates(view, negations);
-  const states = [...observations, ...observeLooseWords(view, negations, observations)];
+  const loose = [...observations, ...observeLooseWords(view, negations, observations)];
+  const states = [...loose, ...observeCarriedNouns(view, negations, loose)];
   const weighed = weighObservations(view, [...states, ...observePresence(view, negations, states)]);
   const measured = attachQuantities(
     view,
@@ -53,7 +56,8 @@ export function readMessage(text: string, lexicon: Lexicon, context: ReadingCont
   );
   const intents = readIntents(view);
   const said = [...readMaterials(view), ...weighed.findings, ...measured.findings, ...dated.findings];
-  const findings = withShortAnswer(view, intents, oneEach(said));
+  const answering = figures.filter((each) => !touchesAny(each, dated.used));
+  const findings = withShortAnswer(view, intents, answering, oneEach(said));
   const car: readonly CarFinding[] = [
     ...readCar(view),
     ...dated.car,
@@ -109,11 +113,12 @@ function oneEach(findings: readonly FeatureFinding[]): readonly FeatureFinding[]
 function withShortAnswer(
   view: MessageView,
   intents: MessageReading["intents"],
+  quantities: readonly Quantity[],
   findings: readonly FeatureFinding[],
 ): readonly FeatureFinding[] {
   const asked = view.context.askedFeature;
   if (asked === undefined || findings.some((finding) => finding.feature === asked)) return findings;
-  const answer = readShortAnswer(view, intents);
+  const answer = readShortAnswer(view, intents, quantities);
   return answer === undefined ? findings : [...findings, answer];
 }
 

@@ -46,7 +46,8 @@ function tellingBefore(tokens: readonly Token[], from: number): number | undefin
   return undefined;
 }
 
-function findPhrase(stems: readonly string[], lexicon: Lexicon): Phrase | undefined {
+/** The phrase made of just these stems in any order. */
+export function findPhrase(stems: readonly string[], lexicon: Lexicon): Phrase | undefined {
   const key = [...stems].sort().join(" ");
   for (const stem of stems) {
     const found = lexicon.phrasesByWord

@@ -1,7 +1,7 @@
 // Answers to the question just asked, which would mean nothing by themselves: "yes", "2", "the second one", "b",
 // "rough", "44". Read only when the message is short and nothing else in it was understood about that feature.
 
-import type { Instrument, ReportValue } from "../evidence/report.ts";
+import { type Instrument, notThere, type ReportValue } from "../evidence/report.ts";
 import type { Feature, StateFeature } from "../handbook/schema.ts";
 import { generalWords, glueWords } from "./common-words.ts";
 import { cueWords } from "./cue-words.ts";
@@ -10,7 +10,8 @@ import { cannotTell } from "./intents.ts";
 import type { FeatureFinding, Intent } from "./message-reading.ts";
 import { type MessageView, wordsBetween } from "./message-view.ts";
 import type { FeatureWords } from "./part-words.ts";
-import { findQuantities } from "./quantities.ts";
+import type { Quantity } from "./quantities.ts";
+import { statesLeft } from "./states-left.ts";
 import { type Token, tokenise } from "./tokens.ts";
 
 const fillers: ReadonlySet<string> = new Set(
@@ -20,15 +21,22 @@ const fillers: ReadonlySet<string> = new Set(
 );
 const ordinals = "first second third fourth fifth sixth".split(" ");
 
-/** The finding a short answer makes; undefined when it answers nothing. `intents`: those read from the message. */
-export function readShortAnswer(view: MessageView, intents: readonly Intent[]): FeatureFinding | undefined {
+/**
+ * The finding a short answer makes; undefined when it answers nothing. `intents`: those read from the message;
+ * `quantities`: its figures that are no dates.
+ */
+export function readShortAnswer(
+  view: MessageView,
+  intents: readonly Intent[],
+  quantities: readonly Quantity[],
+): FeatureFinding | undefined {
   const { part, askedFeature } = view.context;
   const words =
     part === undefined || askedFeature === undefined
       ? undefined
       : view.lexicon.parts.get(part)?.features.get(askedFeature);
   if (words === undefined || part === undefined || view.tokens.length > 14) return undefined;
-  const value = answerIn(view, words, intents);
+  const value = answerIn(view, words, intents, quantities);
   if (value === undefined) return undefined;
   const isDoubted = view.clauses.some((clause) => clause.isAsked);
   const certainty = Math.min(isDoubted ? 0.5 : 1, ...view.stances.map((stance) => stance.certainty));
@@ -45,21 +53,25 @@ function answerIn(
   view: MessageView,
   words: FeatureWords,
   intents: readonly Intent[],
+  quantities: readonly Quantity[],
 ): ReportValue | undefined {
   const { feature } = words;
   if (view.stances.some((stance) => stance.aside === "hearsay" || stance.aside === "another-car"))
     return undefined;
-  if (feature.kind === "measurement") return measured(view, feature.instrument);
+  if (feature.kind === "measurement") return measured(view, quantities, feature.instrument);
   const isUnseen = intents.some((intent) => intent.kind === "cannot-tell" || intent.kind === "how-to-check");
-  const polar = isUnseen ? undefined : yesOrNo(words, intents);
+  const polar = isUnseen ? undefined : yesOrNo(words, intents, isBareNo(view));
   if (feature.kind === "date") return polar;
   const told = toldByWord(view, words);
   if (told !== undefined || isUnseen) return told;
   return polar ?? chosenByPlace(view.tokens, feature);
 }
 
-function measured(view: MessageView, instrument: Instrument): ReportValue | undefined {
-  const quantities = findQuantities(view.shown.toLowerCase());
+function measured(
+  view: MessageView,
+  quantities: readonly Quantity[],
+  instrument: Instrument,
+): ReportValue | undefined {
   const [only] = quantities;
   if (quantities.length !== 1 || only === undefined || view.tokens.length > 8) return undefined;
   return {
@@ -90,10 +102,15 @@ function toldByWord(view: MessageView, words: FeatureWords): ReportValue | undef
   const [only] = told;
   if (told.size === 1 && only !== undefined) return { kind: "state", state: only };
   if (told.size > 0 || denied.size === 0 || words.feature.kind !== "states") return undefined;
-  const left = words.feature.states.map((state) => state.id).filter((id) => !denied.has(id));
+  const left = statesLeft(words.feature, denied, sureWords(view));
   const [last] = left;
   if (left.length === 1 && last !== undefined) return { kind: "state", state: last };
   return { kind: "weighed-states", weights: Object.fromEntries(left.map((state) => [state, 1])) };
+}
+
+/** The words of the answer that stand under no negation. */
+function sureWords(view: MessageView): readonly string[] {
+  return view.words.filter((_, at) => !isDenied(view.tokens, at));
 }
 
 /** A negation or "than" within the two words before, no comma in between. */
@@ -106,14 +123,26 @@ function isDenied(tokens: readonly Token[], at: number): boolean {
   return false;
 }
 
-function yesOrNo(words: FeatureWords, intents: readonly Intent[]): ReportValue | undefined {
+function yesOrNo(
+  words: FeatureWords,
+  intents: readonly Intent[],
+  isBareNo: boolean,
+): ReportValue | undefined {
   const { absent, present } = words.polarity;
   if (absent === undefined) return undefined;
+  // "Nope" to "are the letters raised or sunk?" does not say that there are none.
+  if (absent === notThere && isBareNo) return undefined;
   if (intents.some((intent) => intent.kind === "no")) return { kind: "state", state: absent };
   if (!intents.some((intent) => intent.kind === "yes") || present.length === 0) return undefined;
   const [only] = present;
   if (present.length === 1 && only !== undefined) return { kind: "state", state: only };
   return { kind: "weighed-states", weights: Object.fromEntries(present.map((state) => [state, 1])) };
+}
+
+function isBareNo(view: MessageView): boolean {
+  return view.tokens.every(({ folded }) =>
+    /^(?:no|nope|nah|n|nein|non|sorry|sir|mate|thanks|negative)$/.test(folded),
+  );
 }
 
 /** "b", "2", "the second one": the answers stand in the handbook's order. */

@@ -109,7 +109,7 @@ function slotsOf(tokens: readonly Token[], lexicon: Lexicon, taken: ReadonlySet<
   let stretch = 0;
   tokens.forEach((token, at) => {
     if (token.breakBefore !== "none") stretch += 1;
-    if (taken.has(at) || glueWords.has(token.folded)) return;
+    if (taken.has(at) || glueWords.has(token.folded) || isPreposition(token, tokens[at + 1])) return;
     const place = (slots.at(-1)?.place ?? 0) + 1;
     const slot = { token: at, lastToken: at, stretch, place, isUncertain: false };
     const matches = lookUp(token.folded);
@@ -120,6 +120,15 @@ function slotsOf(tokens: readonly Token[], lexicon: Lexicon, taken: ReadonlySet<
     if (joined !== undefined) slots.push({ ...slot, lastToken: at + 1, matches: [joined] });
   });
   return slots;
+}
+
+/** "Round the edge": no shape. */
+export function isPreposition(token: Token, next: Token | undefined): boolean {
+  return (
+    token.folded === "round" &&
+    next?.breakBefore === "none" &&
+    /^(?:the|my|his|her|its|it|them|a)$/.test(next.folded)
+  );
 }
 
 /** "wind screen": a known word written as two. */
@@ -237,7 +246,14 @@ function isTrustworthy(
   if (phrase.stems.length !== 1 || only === undefined) return edits <= phrase.stems.length;
   const token = tokens[only.token];
   if (token === undefined) return false;
-  if (only.matches.length > 1) return false;
+  if (!isBestMatch(only, phrase)) return false;
   if (token.folded.length === 1) return token.isCapital && tokens[only.token - 1]?.folded === "the";
   return edits === 0 || token.folded.length >= 5;
+}
+
+/** The word itself, or its one likely correction; other forms of a known word count in longer phrases only. */
+function isBestMatch(slot: Slot, phrase: Phrase): boolean {
+  const least = Math.min(...slot.matches.map((match) => match.edits));
+  const best = slot.matches.filter((match) => match.edits === least);
+  return best.length === 1 && best[0]?.stem === phrase.stems[0];
 }

@@ -8,6 +8,7 @@ import {
   fictionCues,
   hearsayCues,
   maybeCues,
+  neverSeenCues,
   otherCarCues,
   ownEyesCues,
   thinksCues,
@@ -31,19 +32,30 @@ export function stancesOf(
 ): readonly Stance[] {
   const asides: (Aside | undefined)[] = [];
   let running: Aside | undefined;
-  let lasting: Aside | undefined;
+  const isNeverSeen = clauses.some((clause) => neverSeenCues.test(clause.text));
+  let lasting: Aside | undefined = isNeverSeen ? "hearsay" : undefined;
   clauses.forEach((clause, at) => {
     const isNewSentence = clause.join === "sentence";
     if (fictionCues.test(clause.text)) lasting = "question";
     else if (ownEyesCues.test(clause.text) || /\bmy (?!wife|husband|mother|friend)/.test(clause.text))
       lasting = undefined;
     if (isNewSentence || clause.join === "contrast" || ownEyesCues.test(clause.text)) running = lasting;
-    const own = isQuoted(clause) ? "hearsay" : ownAside(clause, clauses, at);
+    const own =
+      isQuoted(clause) || saysOn(clause, asides[at - 1]) ? "hearsay" : ownAside(clause, clauses, at);
     if (own !== undefined) running = own;
     asides.push(running ?? (tellsNothing(clause.text) ? "question" : undefined));
   });
   spreadTrailing(clauses, asides);
+  spreadDisclaimer(clauses, asides);
   return clauses.map((clause, at) => ({ aside: asides[at], certainty: certaintyOf(clauses, at, clause) }));
+}
+
+/** "Bloke reckons it is early. Says it is rough inside.": the next sentence leaves its speaker out. */
+function saysOn(clause: Clause, before: Aside | undefined): boolean {
+  return (
+    before === "hearsay" &&
+    /^(?:and |also )?(?:says|said|reckons|claims|swears|insists|adds|thinks)\b/.test(clause.text)
+  );
 }
 
 /** What could not be seen, or is taken back. */
@@ -65,8 +77,10 @@ const factive =
   /\b(?:does it matter|is it (?:normal|odd|strange|a problem|bad|wrong|usual|ok|okay)|should i (?:worry|mind|be worried)|does it mean anything) that\b/;
 /** "Where the number should be" is a place, not a rule. */
 const placeOfNorm = /\bwhere (?:\w+ ){1,5}(?:should|ought to) (?:be|have been)\b/;
-const openers = /^(?:(?:and|so|but|or|well|ok|okay|also|then|now|hi|hello|hey|please|just|anyway|only) )+/;
-const showsOwnPart = /\b(?:this|these|that|those|i (?:have|ve|got)|ive|mine|my|is it|are they)\b/;
+const openers =
+  /^(?:(?:and|so|but|or|well|ok|okay|also|then|now|hi|hello|hey|please|just|anyway|only|while (?:im|i am|were|we are) (?:here|at it|on)) )+/;
+const showsOwnPart =
+  /\b(?:this|these(?! days)|that|those(?! days)|i (?:have|ve|got)|ive|mine|my|is it|are they)\b/;
 
 function isQuestion(clause: Clause, clauses: readonly Clause[], at: number): boolean {
   if (isTagged(clauses, at)) return false;
@@ -160,6 +174,22 @@ function spreadTrailing(clauses: readonly Clause[], asides: (Aside | undefined)[
   clauses.forEach((clause, at) => {
     if (asides[at] !== "hearsay" || clause.join !== "comma" || clause.to - clause.from > 4) return;
     if (asides[at - 1] === undefined) asides[at - 1] = "hearsay";
+  });
+}
+
+/** "It has a wide flange and an N inside, apparently": the last word takes the whole sentence back. */
+function spreadDisclaimer(clauses: readonly Clause[], asides: (Aside | undefined)[]): void {
+  clauses.forEach((clause, at) => {
+    const isLast = clauses[at + 1]?.sentence !== clause.sentence;
+    if (
+      !isLast ||
+      !/\b(?:apparently|allegedly|supposedly|reputedly|so (?:he|she|they) says?|i (?:heard|was told))$/.test(
+        clause.text,
+      )
+    )
+      return;
+    for (let before = at; clauses[before]?.sentence === clause.sentence; before -= 1)
+      asides[before] ??= "hearsay";
   });
 }
 

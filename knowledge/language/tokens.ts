@@ -23,7 +23,7 @@ export interface Token {
 const mostTokens = 1200;
 
 const wordPattern =
-  /\bhalf a dozen\b|\ba dozen\b|w\/o\b|w\/(?=\s|\w)|p\/n\b|\d+(?:st|nd|rd|th)\b|\d+|\p{L}[\p{L}\p{M}]*(?:'\p{L}+)*|[&+](?=\s)/giu;
+  /\b[Hh]alf a dozen\b|\b[Aa] dozen\b|[Ww]\/[Oo]\b|[Ww]\/(?=\s|\w)|[Pp]\/[Nn]\b|\d+(?:st|nd|rd|th|ST|ND|RD|TH)\b|\d+|(?<![\p{L}\d])\p{Lu}(?:[ .]\p{Lu}){2,4}(?![\p{L}\d])|\p{L}[\p{L}\p{M}]*(?:'\p{L}+)*|[&+](?=\s)/gu;
 
 /** The words of a text in order; never more than 1,200. */
 export function tokenise(text: string): readonly Token[] {
@@ -34,7 +34,8 @@ export function tokenise(text: string): readonly Token[] {
     const gap = text.slice(end, found.index);
     const last = tokens.at(-1);
     if (last !== undefined && gap.includes("?")) tokens[tokens.length - 1] = asked(last, gap);
-    const folded = foldWord(found[0]);
+    const isSpelled = /^\p{Lu}[ .]\p{Lu}[ .]/u.test(found[0]);
+    const folded = foldWord(isSpelled ? found[0].replace(/[ .]/g, "") : found[0]);
     const start = found.index;
     end = start + found[0].length;
     tokens.push({

@@ -3,7 +3,7 @@
 // over whole messages and n-grams by far in precision, and costs about a tenth of a millisecond a message.
 import { commonWords } from "./common-words.ts";
 import { boundedEditDistance } from "./edit-distance.ts";
-import { baseForms, stemWord } from "./fold-word.ts";
+import { baseForms, irregularForms, stemWord } from "./fold-word.ts";
 import { synonymsOf } from "./thesaurus.ts";
 
 /** A known word that a typed word may stand for, with the number of edits between them. */
@@ -48,14 +48,22 @@ export function allowedEdits(length: number): number {
 export function findWords(folded: string, vocabulary: Vocabulary): readonly WordMatch[] {
   if (folded.length > longestWord) return [];
   const stem = stemWord(folded);
-  if (vocabulary.stems.has(stem)) return [{ stem, edits: 0 }];
-  if (vocabulary.stems.has(folded)) return [{ stem: folded, edits: 0 }];
+  for (const known of [stem, folded]) {
+    if (vocabulary.stems.has(known)) return [{ stem: known, edits: 0 }, ...inflected(known, vocabulary)];
+  }
   if (commonWords.has(folded) || commonWords.has(stem)) return [];
-  const base = baseForms(stem).find((form) => vocabulary.stems.has(form));
+  const base = [...baseForms(stem), ...irregularForms(stem)].find((form) => vocabulary.stems.has(form));
   if (base !== undefined) return [{ stem: base, edits: 1 }];
   const synonym = synonymsOf(folded, stem).find((word) => vocabulary.stems.has(word));
   if (synonym !== undefined) return [{ stem: synonym, edits: 1 }];
   return closestWords(stem, vocabulary);
+}
+
+/** "Hollow" beside "hollowed": other forms of a known word, which count inside longer phrases only. */
+function inflected(stem: string, vocabulary: Vocabulary): readonly WordMatch[] {
+  if (stem.length < 4) return [];
+  const forms = new Set(baseForms(stem).filter((form) => form !== stem && vocabulary.stems.has(form)));
+  return Array.from(forms, (form) => ({ stem: form, edits: 1 }));
 }
 
 function closestWords(word: string, vocabulary: Vocabulary): readonly WordMatch[] {

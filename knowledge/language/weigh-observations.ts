@@ -2,9 +2,12 @@
 // replaces, what was denied excludes, "more rough than smooth" leans, "rough or smooth" keeps both.
 import { certainties, type ReportValue } from "../evidence/report.ts";
 import type { StateFeature } from "../handbook/schema.ts";
+import { glueWords } from "./common-words.ts";
+import { stemsOf } from "./lexicon.ts";
 import type { FeatureFinding } from "./message-reading.ts";
 import { type MessageView, wordsBetween } from "./message-view.ts";
 import type { Observation } from "./observations.ts";
+import { statesLeft } from "./states-left.ts";
 
 export interface Weighed {
   readonly findings: readonly FeatureFinding[];
@@ -32,7 +35,10 @@ export function weighObservations(view: MessageView, observations: readonly Obse
 }
 
 function weighGroup(view: MessageView, group: readonly Observation[]): FeatureFinding | string | undefined {
-  const said = group.filter((each) => !each.isDenied);
+  const said = withoutSubsumed(
+    view,
+    group.filter((each) => !each.isDenied),
+  );
   const denied = group.filter((each) => each.isDenied);
   const kept = dropThought(view, dropCompared(view, said));
   const states = new Set(kept.map((each) => each.state));
@@ -49,18 +55,48 @@ function weighGroup(view: MessageView, group: readonly Observation[]): FeatureFi
   return spanWords(view, kept);
 }
 
+/** "Hollowed, with a rib": a state whose words all stand in a name of another state said in the same clause. */
+function withoutSubsumed(view: MessageView, said: readonly Observation[]): readonly Observation[] {
+  const states = new Set(said.map((each) => each.state));
+  const [first] = said;
+  const feature = first === undefined || states.size < 2 ? undefined : stateFeature(view, first);
+  if (feature === undefined) return said;
+  const holds = (state: string, words: readonly string[]): boolean =>
+    feature.states.some(
+      (each) => each.id === state && words.every((word) => stemsOf(each.name).includes(word)),
+    );
+  return said.filter((each) => {
+    const words = view.words.slice(each.from, each.to + 1).filter((word) => !glueWords.has(word));
+    const isWithin = (other: Observation): boolean =>
+      other.state !== each.state && other.clause === each.clause && holds(other.state, words);
+    return !said.some(isWithin);
+  });
+}
+
 /** The states that are left when some are denied. */
 function deniedFinding(view: MessageView, denied: readonly Observation[]): FeatureFinding | undefined {
   const [first] = denied;
   const feature = first === undefined ? undefined : stateFeature(view, first);
   if (feature === undefined) return undefined;
   const excluded = new Set(denied.map((each) => each.state));
-  const left = feature.states.map((state) => state.id).filter((id) => !excluded.has(id));
+  const left = statesLeft(feature, excluded, wordsBeside(view, denied));
   const [only] = left;
   if (only === undefined) return undefined;
   if (left.length === 1) return finding(view, denied, { kind: "state", state: only });
   const weights = Object.fromEntries(left.map((state) => [state, 1]));
   return finding(view, denied, { kind: "weighed-states", weights });
+}
+
+/** The speaker's other words in the sentences of the denials. */
+function wordsBeside(view: MessageView, denied: readonly Observation[]): readonly string[] {
+  const sentences = new Set(denied.map((each) => view.clauses[each.clause]?.sentence));
+  return view.words.filter((_, at) => {
+    const clause = view.clauseOf[at] ?? 0;
+    const isDenied = denied.some((each) => each.from <= at && at <= each.to);
+    return (
+      !isDenied && view.stances[clause]?.aside === undefined && sentences.has(view.clauses[clause]?.sentence)
+    );
+  });
 }
 
 function stateFeature(view: MessageView, observation: Observation): StateFeature | undefined {
@@ -105,7 +141,7 @@ function dropCompared(view: MessageView, said: readonly Observation[]): readonly
 function dropThought(view: MessageView, said: readonly Observation[]): readonly Observation[] {
   const kept = said.filter(
     (each) =>
-      !/\b(?:thought|tought|assumed|expected|expecting|used to)\b/.test(
+      !/\b(?:thought|tought|assumed|expected|expecting|used to|i (?:wrote|said|posted|typed|put|told you|answered)(?! (?:earlier )?(?:and|because))|first glance)\b/.test(
         view.clauses[each.clause]?.text ?? "",
       ),
   );

@@ -205,7 +205,7 @@ describe("questions about the bot's own question", () => {
     const { conversation } = talk("rear spoiler, it flexes, moulding clock 9 in 83, smooth inside, q mark");
     const done = talkOn(conversation, ...Array.from({ length: 20 }, () => "cannot tell"));
     expect(done.reply.summary.question).toBeNull();
-    expect(talkOn(done.conversation, "why this?").text).toContain("Nothing is being asked");
+    expect(talkOn(done.conversation, "why this?").text).toContain("Speaks for the Moulded spoiler");
     expect(talkOn(done.conversation, "how do I check?").text).toContain("Nothing is being asked");
   });
 });
@@ -228,5 +228,56 @@ describe("withdrawing", () => {
   test("of what was not told says so", () => {
     expect(talk("rear spoiler, rough inside", "withdraw the width").text).toContain("You have not told me");
     expect(talk("rear spoiler", "withdraw the width").text).toContain("nothing that could be withdrawn");
+  });
+});
+
+describe("how can I tell if it is a repro?", () => {
+  test("lists for each copy what gives it away, beside what genuine ones show", () => {
+    const said = talk("door mirror", "how can I tell if it is a repro?");
+    expect(said.reply.summary.goal).toBe("genuine");
+    expect(list(said)?.items[0]).toContain("Trade reproduction mirror – thickness of the glass: 3 mm");
+    expect(list(said)?.items[0]).toContain("(genuine: 1.9, 2, 2.1 or 2.2)");
+  });
+
+  test("names no look by which a genuine kind would be condemned", () => {
+    const items = list(talk("door mirror, how can I tell a genuine one from a copy"))?.items ?? [];
+    expect(items.join()).not.toContain("two screws");
+  });
+
+  test("asks for the part first when none is in hand", () => {
+    const { reply } = talk("how can I tell if it is a repro?");
+    expect(reply.summary.goal).toBe("genuine");
+    expect(reply.summary.question?.feature).toBe("part");
+    expect(blocksOf(reply, "list")).toEqual([]);
+  });
+
+  test("with a feature named explains how that is looked at", () => {
+    const { text } = talk("rear spoiler", "how do I check the inside finish of a copy?");
+    expect(text).not.toContain("What gives copies");
+  });
+});
+
+describe("when did they change?", () => {
+  test("is answered by the kinds with their times, and tells nothing", () => {
+    const { reply } = talk("rear spoiler", "which year got rounded tips");
+    expect(blocksOf(reply, "table")[0]?.rows).toHaveLength(9);
+    expect(reply.summary.understood).toEqual([]);
+  });
+});
+
+describe("a price that is asked for in other words", () => {
+  test.each(["how much can I ask for it?", "what is a fair price"])("%s is met with none", (asked) => {
+    expect(talk("road wheel, eight spokes", asked).text).toContain("I keep no prices");
+  });
+});
+
+describe("why, after the answer", () => {
+  test("lays out what it rests on", () => {
+    const { text, reply } = talk(
+      "rear spoiler, rough inside, six screws, square tips, built june 1978, home market, no drain notches, WC in a ring",
+      "why?",
+    );
+    expect(reply.summary.question).toBeNull();
+    expect(text).toContain("Speaks for the First spoiler rather than");
   });
 });

@@ -25,15 +25,15 @@ describe("plain text", () => {
     expect(
       said({
         kind: "evidence",
-        first: "First spoiler",
-        rival: "Second spoiler",
+        first: "the First spoiler",
+        rival: "the Second spoiler",
         items: [
           { words: "tips: square", bans: 1.2, strength: "strong", sources: "yard photographs" },
           { words: "mark: none", bans: -0.1, strength: "weak", sources: "" },
         ],
       }),
     ).toBe(
-      "Speaks for First spoiler:\n  - tips: square (strong) [yard photographs]\nSpeaks for Second spoiler:\n  - mark: none (weak)",
+      "Speaks for the First spoiler rather than the Second spoiler:\n  - tips: square (strong) [yard photographs]\nSpeaks for the Second spoiler rather than the First spoiler:\n  - mark: none (weak)",
     );
   });
 

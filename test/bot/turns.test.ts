@@ -349,3 +349,118 @@ describe("what was not taken", () => {
     expect(turned.reply.summary.verdict?.class).not.toBe(reply.summary.verdict?.class);
   });
 });
+
+describe("somebody who can see nothing", () => {
+  const silent = (times: number) =>
+    talk("rear spoiler", ...Array.from({ length: times }, () => "cannot tell"));
+
+  test("is offered a way out from the second time on", () => {
+    const offered = (times: number) =>
+      blocksOf(silent(times).reply, "choices").map((block) => block.choices[0]?.id);
+    expect(offered(1)).toEqual([]);
+    expect(offered(2)).toEqual(["photographs"]);
+    expect(offered(3)).toEqual(["photographs"]);
+  });
+
+  test("is asked no more than five times, and then told what would settle it", () => {
+    const { reply, text } = silent(5);
+    expect(reply.summary.done).toBe(true);
+    expect(text).toContain("What tells them apart");
+    expect(blocksOf(reply, "choices")[0]?.choices[0]?.label).toBe("what to photograph");
+  });
+
+  test("is asked again once something is told", () => {
+    const { conversation } = silent(5);
+    expect(talkOn(conversation, "it has square tips").reply.summary.question).not.toBeNull();
+  });
+
+  test("is not told each time that a question will not come again", () => {
+    expect(silent(1).text).toContain("I will not ask again");
+    expect(silent(2).text).not.toContain("I will not ask again");
+  });
+});
+
+describe("two who disagree", () => {
+  test("are both named", () => {
+    const { reply } = talk("rear spoiler, square tips", { from: "dora", text: "rounded tips" });
+    expect(blocksOf(reply, "understood")[0]?.items[0]?.doubt).toContain("told otherwise before: square tips");
+  });
+
+  test("are not said to differ when they agree", () => {
+    const { reply } = talk("rear spoiler, square tips", { from: "dora", text: "square tips" });
+    expect(blocksOf(reply, "understood")[0]?.items[0]?.doubt).toBe("said by another member");
+  });
+});
+
+describe("what is said once", () => {
+  test("a caution of a case that waits is whole when its question is first put", () => {
+    const { text } = talk("door mirror and road wheel", "the wheel has eight spokes");
+    expect(text).not.toContain("As said before");
+    expect(text).toContain("Never under a car on a jack alone");
+  });
+
+  test("a quarrel is named once while its second look stays open", () => {
+    const { conversation, text } = talk("instrument panel with 6 dials and real wood veneer");
+    expect(text).toContain("do not go together");
+    const later = talkOn(conversation, "car was built in march 1980");
+    expect(later.text).toContain("Please look again");
+    expect(later.text).not.toContain("do not go together");
+  });
+
+  test("a part that is known already is not misunderstood", () => {
+    expect(talk("rear spoiler", "spoiler").text).not.toContain("did not understand");
+  });
+});
+
+describe("what cannot be used", () => {
+  test("a pressed answer that nothing asks for is named", () => {
+    expect(talk("road wheel", { answer: { feature: "tips", state: "square" } }).text).toContain(
+      "no answer to anything I ask about this part",
+    );
+  });
+
+  test("words after the answer that are not understood leave ways to go on", () => {
+    const { reply } = talk(
+      "rear spoiler, rough inside, six screws, square tips, built june 1978, home market, no drain notches, WC in a ring",
+      "xyzzy plugh",
+    );
+    expect(blocksOf(reply, "choices")[0]?.choices.map(({ id }) => id)).toContain("keeper");
+  });
+
+  test("a kind's name beside another part that is named opens no second case", () => {
+    const { conversation } = talk("the seller says early first type, photo shows square tips, rear spoiler");
+    expect(conversation.cases.map((kept) => kept.facts.part)).toEqual(["rear-spoiler"]);
+  });
+
+  test("a date mark with many readings is shown by the first of them", () => {
+    const { text } = talk("door mirror, dots ..7");
+    expect(text).toMatch(/or one of \w+ more/);
+  });
+});
+
+describe("a word about the car", () => {
+  test.each([
+    ["home", { market: "Home market" }],
+    ["north american", { market: "North American market" }],
+    ["standard", { trim: "Standard Shrike" }],
+  ])("%s alone is taken whatever is asked", (said, car) => {
+    expect(talk("rear spoiler", said).reply.summary.car).toEqual(car);
+  });
+
+  test.each(["market", "car", "S"])("%s alone is no name of one", (said) => {
+    expect(talk("rear spoiler", said).reply.summary.car).toEqual({});
+  });
+});
+
+describe("what an answer leaves open", () => {
+  test("names the rival, and that nothing else tells the two apart only when that is so", () => {
+    const { text } = talk(
+      "rear spoiler, rough inside, square tips, home market",
+      "built march 1979",
+      "two drain notches",
+      "WC in a ring",
+    );
+    expect(text).toContain("Left open: the First spoiler");
+    expect(text).toMatch(/tells the two clearly apart|What would settle it/);
+  });
+});

@@ -6,18 +6,28 @@ export const answerLine = (probability: string, name: string) => `${capitalised(
 export const whichItIs = (name: string, probability: string) =>
   `Which one: ${withThe(name)}, ${probability}.`;
 /** Heads the facts of one side where the balance cannot be drawn. */
-export const speaksFor = (name: string) => `Speaks for ${name}:`;
+export const speaksFor = (name: string, rival: string) => `Speaks for ${name} rather than ${rival}:`;
 export const saysNothingEitherWay = (facts: readonly string[], more: number) =>
   `Says little either way: ${listed(more > 0 ? [...facts, `${numberInWords(more)} more`] : facts)}.`;
 
 export const leftOpenRival = (rival: string, probability: string) => `Left open: ${rival}, ${probability}.`;
 export const leftOpenLittle = (share: string) => `Left open: little; that it is anything else is ${share}.`;
+export const leftOpenLittleBut = (share: string, rival: string) =>
+  `Left open: little; that it is anything else is ${share}, and ${rival} comes nearest.`;
+/** What a question about the car is called when it would settle something, by the question's id. */
+export const carNames: Readonly<Record<string, string>> = {
+  "car.built": "the car's build date",
+  "car.trim": "the car's trim",
+  "car.market": "the car's market",
+  "car.model": "the car's model",
+};
 export const wouldSettle = (features: readonly string[]) => `What would settle it: ${listed(features)}.`;
-export const wouldSettleNothing = "Nothing in the handbook that you have not answered would settle it.";
+export const wouldSettleNothing = "Nothing else in the handbook tells the two clearly apart.";
 export const hingesOn = (facts: readonly string[]) =>
   `It hinges on ${listed(facts)}: were that wrong, the answer would change.`;
 export const dearer = (feature: string, effort: string) => `${feature} (${effort})`;
-export const couldNotTell = (feature: string) => `${feature} (you could not tell)`;
+export const wouldSettleUntold = (features: readonly string[]) =>
+  `What would settle it, you could not tell: ${listed(features)}.`;
 
 /** Before an answer that stays the same; `was`: its probability in words, when that has moved. */
 export const stillSo = (was: string | undefined) =>
@@ -51,6 +61,7 @@ export const choiceLabels = {
   keeper: "ask a keeper",
   rightForCar: "is it right for my car?",
   shouldHave: "what should my car have?",
+  photographs: "what to photograph",
   compare: "compare the two",
   nextCase: "a new part",
 } as const;

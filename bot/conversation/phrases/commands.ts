@@ -33,12 +33,12 @@ export const nothingToWithdraw = "You have told me nothing that could be withdra
 export const notToldThat = (feature: string) => `You have not told me the ${feature}.`;
 export const withdrawWhich = "Say which one to withdraw:";
 export const withdrawSay = (feature: string) => `withdraw the ${feature}`;
-export const takenAsCannotTell = (feature: string) =>
-  `${capitalised(feature)}: cannot tell. I will not ask again.`;
+export const takenAsCannotTell = (feature: string, isFirst: boolean) =>
+  `${capitalised(feature)}: cannot tell.${isFirst ? " I will not ask again." : ""}`;
 export const cannotTellPart =
   "Then say where on the car it sits and what it is for; a photograph lets somebody else name it.";
 export const cannotTellWhat = "All right; tell me when you have looked.";
-export const yesOrNoToWhat = "I asked nothing that yes or no would answer. The choices are below.";
+export const yesOrNoToWhat = "I asked nothing that yes or no would answer.";
 
 // What do you know so far?
 export const knownLead = (number: number, part: string) => `Case ${number}, ${part}. So far:`;
@@ -50,7 +50,7 @@ export const knownWords = (words: string) => ` – “${words}”`;
 // Cases
 export const casesLead = "Your cases:";
 export const caseLine = (number: number, part: string, goal: string, facts: number, isInHand: boolean) =>
-  `case ${number}: ${part}, ${goal}; ${counted(facts, "fact")}${isInHand ? " (in hand)" : ""}`;
+  `case ${number}: ${part}, ${goal}; ${facts === 0 ? "nothing told yet" : counted(facts, "fact")}${isInHand ? " (in hand)" : ""}`;
 export const noCases = "There is no case yet.";
 export const noPartYet = "part not named yet";
 export const caseInHandNow = (number: number, part: string) => `Case ${number}, ${part}.`;

@@ -32,6 +32,8 @@ export function certaintyDoubt(certainty: number): string | undefined {
   if (certainty >= 0.95) return undefined;
   return certainty >= 0.65 ? "you think" : "hard to tell";
 }
+/** Beside a value that does not agree with somebody else's on the same feature. */
+export const otherSays = (value: string) => `told otherwise before: ${value}`;
 export const saidByAnother = "said by another member";
 export const unitNotSaid = "unit not said";
 export const severalReadings = (count: number) => `${count} ways to read it`;
@@ -57,8 +59,16 @@ export const questionLeftAside =
   "I read that as a question. What you see on the part counts; say it, and I take it.";
 export const anotherCarLeftAside = (words: readonly string[]) =>
   `${allQuoted(words)} I leave aside: it is about another car.`;
-export const severalReadingsLeftAside = (words: readonly string[]) =>
-  `${allQuoted(words)} can be read in more than one way, so I took none of it.`;
+/** `sizes`: what of the part could have such a size, to be named; undefined when the words are no size. */
+export const severalReadingsLeftAside = (words: readonly string[], sizes?: readonly string[]) => {
+  const said = allQuoted(words);
+  const [only] = sizes ?? [];
+  if (sizes === undefined) return `${said} can be read in more than one way, so I took none of it.`;
+  if (only === undefined) return `The handbook records no size of this part that ${said} could be.`;
+  if (sizes.length === 1) return `${said} does not look like the ${only}, so I took none of it.`;
+  return `${said} I cannot place; say what you measured: ${listed(sizes, "or")}.`;
+};
+
 export const notYourCar = "What you say of the car I leave aside: this case is about somebody else's.";
 export const serialMasked = "I keep the chassis number only masked.";
 
@@ -70,6 +80,7 @@ export const goalChanged = (goal: string) => `You want to know ${goal}.`;
 export const comparedWithTheCar = "You tell me what it has, so I check whether that is right for the car.";
 
 export const notUnderstood = "I did not understand that.";
+export const answerNotOnOffer = "That is no answer to anything I ask about this part.";
 export const nothingSaid = "There was nothing to read in that message.";
 export const readOnlySoFar = (characters: number) =>
   `That message is very long: I read the first ${thousands(characters)} characters.`;

@@ -1,5 +1,5 @@
 /** Words about variants: where they come from, when, and how two of them are laid side by side. */
-import { capitalised, numberInWords, withThe } from "./grammar.ts";
+import { capitalised, listed, numberInWords, sentence, withThe } from "./grammar.ts";
 
 const origins: Readonly<Record<string, string>> = {
   production: "fitted at the works",
@@ -52,4 +52,15 @@ export const nothingGoesOn = (mounting: string) =>
   `On a car with the ${mounting} nothing goes on without work.`;
 export const doesNotGo = (mounting: string, names: string) => `Not on a car with the ${mounting}: ${names}.`;
 export const fitLine = (names: string, how: string) => (how === "" ? names : `${names}: ${how}`);
-export const needsLine = (name: string, needs: string) => `${name} also needs ${needs}`;
+export const needsLine = (name: string, needs: string) => sentence(`${withThe(name)} also needs ${needs}`);
+
+// Genuine or a copy
+export const copiesLead = (part: string) =>
+  `What gives copies of the ${part} away, best first for the effort:`;
+export const copyLine = (copy: string, tells: readonly string[], sources: string) =>
+  `${copy} – ${tells.join("; ")} ${sources}`.trim();
+/** "gasket groove: rounded bottom (genuine: square-cut)". */
+export const tellOfCopy = (feature: string, shown: string, genuine: readonly string[]) =>
+  `${feature}: ${shown}${genuine.length === 0 ? "" : ` (genuine: ${listed(genuine, "or")})`}`;
+export const noCopiesKnown = (part: string) =>
+  `The handbook names nothing that tells a genuine ${part} from a copy.`;

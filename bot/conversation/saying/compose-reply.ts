@@ -6,8 +6,11 @@ import type { Intent } from "../../../knowledge/index.ts";
 import { answerWishes } from "../../commands/answer-wishes.ts";
 import { caseChoice, partNameOf } from "../../commands/cases.ts";
 import type { Scene } from "../../commands/scene.ts";
+import { tellCopies } from "../../commands/tell-copies.ts";
 import type { Block, Reply } from "../../reply.ts";
-import { type CaseFacts, saysTheSame } from "../case.ts";
+import { assess } from "../assess.ts";
+import type { Assessed, NextQuestion } from "../assessed.ts";
+import type { CaseFacts } from "../case.ts";
 import { longestMessage } from "../hear.ts";
 import type { Knowledge } from "../knowledge.ts";
 import {
@@ -21,7 +24,13 @@ import {
   withdrawSay,
 } from "../phrases/commands.ts";
 import { listed } from "../phrases/grammar.ts";
-import { nothingSaid, notUnderstood, partLabel, readOnlySoFar } from "../phrases/understood.ts";
+import {
+  answerNotOnOffer,
+  nothingSaid,
+  notUnderstood,
+  partLabel,
+  readOnlySoFar,
+} from "../phrases/understood.ts";
 import type { Turn } from "../turn.ts";
 import { understoodBlock } from "../understood.ts";
 import { sayAnswer } from "./say-answer.ts";
@@ -29,8 +38,8 @@ import { sayAnswerAgain } from "./say-answer-again.ts";
 import { sayCautions } from "./say-cautions.ts";
 import { sayLeadTimes } from "./say-lead-times.ts";
 import { sayMisbeliefs } from "./say-misbeliefs.ts";
-import { sayNextSteps } from "./say-next-steps.ts";
-import { questionBlock } from "./say-question.ts";
+import { choicesAfter, sayNextSteps } from "./say-next-steps.ts";
+import { openQuestion, questionBlock } from "./say-question.ts";
 import { hasEvidence, sayStanding } from "./say-standing.ts";
 import { sayTradeAnswer } from "./say-trade-answer.ts";
 import { sayBrokenDates, sayReason } from "./say-trouble.ts";
@@ -43,6 +52,7 @@ export function composeReply(knowledge: Knowledge, turn: Turn): Reply {
   const direct = [
     ...answerWishes(sceneOf(knowledge, turn), wishesOf(turn)),
     ...(heard.trade === undefined ? [] : sayTradeAnswer(heard.trade)),
+    ...(heard.isAboutCopies ? tellCopies(sceneOf(knowledge, turn)) : []),
   ];
   const read = understoodBlock(change.items, change.remarks);
   const told: readonly Block[] = [
@@ -54,7 +64,8 @@ export function composeReply(knowledge: Knowledge, turn: Turn): Reply {
   const stands = standsBlocks(knowledge, turn);
   const opening = told.length + stands.length === 0 ? misunderstood(turn) : told;
   const isAside = direct.length > 0 && isUntold(turn) && !heard.reading.intents.some(isAboutQuestion);
-  const blocks = [...opening, ...stands, ...(isAside ? [] : asked(knowledge, turn))];
+  const isLost = told.length + stands.length === 0;
+  const blocks = [...opening, ...stands, ...(isAside ? [] : asked(knowledge, turn, isLost))];
   return { blocks, summary: summaryOf(handbook, turn.kept, turn.assessed, turn.question) };
 }
 
@@ -64,8 +75,9 @@ function sceneOf(knowledge: Knowledge, turn: Turn): Scene {
 }
 
 /** Somebody who asked in passing, and has no case yet, is not pressed to open one. */
-function isUntold({ kept, change }: Turn): boolean {
-  return kept.facts.part === null && change.items.length === 0 && kept.facts.reports.length === 0;
+function isUntold({ kept, change, heard }: Turn): boolean {
+  const hasTold = change.items.length > 0 && heard.trade === undefined;
+  return kept.facts.part === null && !hasTold && kept.facts.unplaced.length === 0;
 }
 
 /** A greeting beside something told needs no answer of its own. */
@@ -83,6 +95,9 @@ function isAboutQuestion({ kind }: Intent): boolean {
 /** One line when nothing could be made of the message; the open question follows. */
 function misunderstood({ heard, question }: Turn): readonly Block[] {
   if (heard.isEmpty) return [aside(nothingSaid)];
+  // What was asked or named already: the open question is the answer.
+  if (heard.reading.intents.some(({ kind }) => kind === "goal") || heard.reading.parts.length > 0) return [];
+  if (heard.isPressed) return [aside(answerNotOnOffer)];
   const hasWords = /[\p{L}\p{N}]/u.test(heard.reading.shownText);
   if (!hasWords) return question === null ? [aside(smallTalkInCase)] : [];
   return [aside(notUnderstood)];
@@ -153,15 +168,31 @@ function bearsOnAnswer(before: CaseFacts, after: CaseFacts): boolean {
 }
 
 /** The open question with what must stand before it; cautions are not repeated while the same question stays open. */
-function asked(knowledge: Knowledge, turn: Turn): readonly Block[] {
+function asked(knowledge: Knowledge, turn: Turn, isLost: boolean): readonly Block[] {
   const { question, assessed, kept, before } = turn;
-  if (question === null) return otherCases(turn);
+  if (question === null) return isLost ? waysOn(assessed) : otherCases(turn);
   const block = questionBlock(knowledge.handbook, kept.facts, question);
-  const isSame = before.open?.feature === block.feature && saysTheSame(before, kept.facts);
-  const reason = assessed === undefined || isSame ? undefined : sayReason(assessed, question);
+  // What stood before the question last time need not stand there again.
+  const isStillOpen = before.open?.feature === block.feature && before.part === kept.facts.part;
+  const reason = assessed === undefined ? undefined : freshReason(assessed, question, before);
   const cautions =
-    isSame || question.about !== "feature" ? undefined : sayCautions(question.feature, before.warned);
+    isStillOpen || question.about !== "feature" ? undefined : sayCautions(question.feature, before.warned);
   return [reason, cautions, block, sayWayOut(before, kept.facts)].filter((one) => one !== undefined);
+}
+
+/** The cause of a second look, unless it stood before the same question already. */
+function freshReason(assessed: Assessed, question: NextQuestion, before: CaseFacts): Block | undefined {
+  const reason = sayReason(assessed, question);
+  const isOpen = before.open?.feature === openQuestion(question)?.feature;
+  if (reason === undefined || !isOpen || before.part !== assessed.facts.part) return reason;
+  const earlier = assess(assessed.compiled, before);
+  const was = sayReason(earlier, earlier.question);
+  return JSON.stringify(was) === JSON.stringify(reason) ? undefined : reason;
+}
+
+// Whoever was not understood after the answer is shown again what can be done.
+function waysOn(assessed: Assessed | undefined): readonly Block[] {
+  return assessed === undefined ? [] : [{ kind: "choices", choices: choicesAfter(assessed) }];
 }
 
 // When this case has its answer, the ones that wait are one press away.

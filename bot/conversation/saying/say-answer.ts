@@ -12,19 +12,15 @@ import type { Block } from "../../reply.ts";
 import type { Assessed } from "../assessed.ts";
 import type { Knowledge } from "../knowledge.ts";
 import * as words from "../phrases/answer.ts";
-import { effortWords } from "../phrases/effort.ts";
 import { kindItWasBuiltWithClass, notInHandbookWords } from "../phrases/goals.ts";
 import { withThe } from "../phrases/grammar.ts";
 import { stillTheOne } from "../phrases/standing.ts";
 import { nothingFits, oddOnesOut, stillApart, writtenUp } from "../phrases/trouble.ts";
-import { byInformation } from "../question-worth.ts";
 import { sayEvidence } from "./say-evidence.ts";
 import { sayForYourCar } from "./say-for-your-car.ts";
-import { isAboutVariants, nameInSentence, rankedAnswers, restsOn, sayStanding } from "./say-standing.ts";
+import { sayLeftOpen } from "./say-left-open.ts";
+import { isAboutVariants, nameInSentence, restsOn, sayStanding } from "./say-standing.ts";
 import { sayReported } from "./say-value.ts";
-
-/** Above this the rest is not worth a line of its own. */
-const settled = 0.95;
 
 /** All blocks of the answer; the case must have no question left. */
 export function sayAnswer(knowledge: Knowledge, assessed: Assessed): readonly Block[] {
@@ -35,7 +31,7 @@ export function sayAnswer(knowledge: Knowledge, assessed: Assessed): readonly Bl
   return [
     ...body,
     ...sayEvidence(knowledge.handbook, assessed),
-    ...texts([restsOn(assessed), apart(assessed), leftOpen(assessed), hinges(assessed)]),
+    ...texts([restsOn(assessed), apart(assessed), sayLeftOpen(assessed), hinges(assessed)]),
     ...sayForYourCar(knowledge, assessed),
   ];
 }
@@ -64,43 +60,6 @@ export function verdictBlocks(assessed: Assessed): readonly Block[] {
         : words.whichItIs(likeliest.name, sayProbability(likeliest.probability)),
     ]),
   ];
-}
-
-// The rival and what would settle it; below the settled mark always, with the cause of the doubt named.
-function leftOpen(assessed: Assessed): string | undefined {
-  const { identification } = assessed;
-  const [first, rival] = rankedAnswers(assessed).toSorted(
-    (one, other) => other.probability - one.probability,
-  );
-  if (first === undefined || rival === undefined || identification.verdict === null) return undefined;
-  if (first.probability >= settled) return words.leftOpenLittle(sayProbability(1 - first.probability));
-  const open = words.leftOpenRival(nameInSentence(assessed, rival.class), sayProbability(rival.probability));
-  const features = settlingFeatures(assessed);
-  return `${open} ${features.length === 0 ? words.wouldSettleNothing : words.wouldSettle(features)}`;
-}
-
-// Between variants the features that tell them apart; between other answers what tells most about those.
-function settlingIds({ goal, identification, table }: Assessed): readonly string[] {
-  const ids = isAboutVariants(goal)
-    ? identification.toldApartBy.flatMap((one) => one.features)
-    : byInformation(table).map(({ question }) => question.id);
-  return [...new Set(ids)];
-}
-
-/** What tells the leaders apart and is not told: with its effort, or that the owner could not tell. */
-function settlingFeatures(assessed: Assessed): readonly string[] {
-  return settlingIds(assessed)
-    .slice(0, 3)
-    .flatMap((id) => {
-      const feature = featureById(assessed.part, id);
-      if (feature === undefined) return [];
-      const isUntellable = assessed.facts.reports.some((report) => report.feature === id);
-      return [
-        isUntellable
-          ? words.couldNotTell(feature.name)
-          : words.dearer(feature.name, effortWords(feature.effort)),
-      ];
-    });
 }
 
 // A contradiction that a second look did not resolve stays named.

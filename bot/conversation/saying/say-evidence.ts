@@ -4,7 +4,7 @@ import type { Block } from "../../reply.ts";
 import type { Assessed } from "../assessed.ts";
 import { saysNothingEitherWay } from "../phrases/answer.ts";
 import { hushedBans, strengthOf } from "../phrases/strength.ts";
-import { nameOfClass } from "./say-standing.ts";
+import { nameInSentence } from "./say-standing.ts";
 import { sayReported, sayReportedPlainly } from "./say-value.ts";
 import { shownDuel } from "./shown-duel.ts";
 import { shortSources, sourcesOfTell } from "./sources-of.ts";
@@ -38,8 +38,8 @@ export function sayEvidence(handbook: Handbook, assessed: Assessed): readonly Bl
   }));
   const balance: Block = {
     kind: "evidence",
-    first: nameOfClass(assessed, duel.first),
-    rival: nameOfClass(assessed, duel.rival),
+    first: nameInSentence(assessed, duel.first),
+    rival: nameInSentence(assessed, duel.rival),
     items,
   };
   const quiet: Block = {

@@ -4,6 +4,7 @@ import type { Block, Choice } from "../../reply.ts";
 import type { Assessed } from "../assessed.ts";
 import type { Knowledge } from "../knowledge.ts";
 import { choiceLabels, edition } from "../phrases/answer.ts";
+import { hasEvidence } from "./say-standing.ts";
 
 export function sayNextSteps(knowledge: Knowledge, assessed: Assessed): readonly Block[] {
   const { handbook } = knowledge;
@@ -13,7 +14,7 @@ export function sayNextSteps(knowledge: Knowledge, assessed: Assessed): readonly
   ];
 }
 
-function choicesAfter(assessed: Assessed): readonly Choice[] {
+export function choicesAfter(assessed: Assessed): readonly Choice[] {
   const { identification, goal, facts } = assessed;
   const [first, second] = identification.ranking;
   const isDatedCar = facts.car.built !== undefined && facts.car.isLoosePart !== true;
@@ -25,6 +26,9 @@ function choicesAfter(assessed: Assessed): readonly Choice[] {
       ? undefined
       : { id: "compare", label: choiceLabels.compare, say: `compare ${first.name} and ${second.name}` };
   return [
+    identification.verdict === null || !hasEvidence(assessed)
+      ? { id: "photographs", label: choiceLabels.photographs, say: "what photographs should I ask for?" }
+      : undefined,
     goal === "right-for-car" || goal === "what-should-it-have"
       ? undefined
       : { id: "right-for-car", label: choiceLabels.rightForCar, say: "is it right for my car?" },

@@ -112,8 +112,7 @@ export function hasEvidence(assessed: Assessed): boolean {
 function remarks(assessed: Assessed, justTold: readonly string[]): readonly string[] {
   return [
     closest(assessed),
-    sayLittleTold(assessed, justTold),
-    hasEvidence(assessed) ? restsOn(assessed) : undefined,
+    (hasEvidence(assessed) ? restsOn(assessed) : undefined) ?? sayLittleTold(assessed, justTold),
     notVerdict(assessed),
     unknownMention(assessed),
   ].filter((line) => line !== undefined);

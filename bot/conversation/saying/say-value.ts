@@ -6,7 +6,7 @@ import {
   type ReportValue,
   stateName,
 } from "../../../knowledge/index.ts";
-import { listed } from "../phrases/grammar.ts";
+import { listed, numberInWords } from "../phrases/grammar.ts";
 import { cannotTellValue } from "../phrases/understood.ts";
 
 /** "rough", "17 in", "June 1981 or June 1971", "cannot tell". */
@@ -21,10 +21,7 @@ export function sayValue(feature: Feature, value: ReportValue): string {
     case "measurement":
       return value.unit === null ? sayNumber(value.value) : `${sayNumber(value.value)} ${value.unit}`;
     case "date":
-      return listed(
-        value.readings.map((reading) => formatInterval(reading.interval)),
-        "or",
-      );
+      return listed(fewDates(value.readings.map((reading) => formatInterval(reading.interval))), "or");
     case "cannot-tell":
       return cannotTellValue;
   }
@@ -66,4 +63,13 @@ function fittingStates(weights: Readonly<Record<string, number>>): readonly stri
   );
   const heaviest = ranked[0]?.[1] ?? 0;
   return ranked.filter(([, weight]) => weight > 0 && weight >= heaviest / 10).map(([state]) => state);
+}
+
+const mostDates = 4;
+
+/** All of a few dates; of many the first, and how many more. */
+function fewDates(dates: readonly string[]): readonly string[] {
+  if (dates.length <= mostDates) return dates;
+  const shown = dates.slice(0, mostDates - 1);
+  return [...shown, `one of ${numberInWords(dates.length - shown.length)} more`];
 }

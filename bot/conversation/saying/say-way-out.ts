@@ -1,16 +1,16 @@
-/** Somebody who cannot look, three times in a row, is shown what can be done without looking. */
+/** Somebody who cannot look, is shown early, in one line, what can be done without looking. */
 import type { Block } from "../../reply.ts";
-import type { CaseFacts } from "../case.ts";
+import { type CaseFacts, cannotTells } from "../case.ts";
 import { choiceLabels } from "../phrases/answer.ts";
 import { outOfReach } from "../phrases/question.ts";
 
-const timesInARow = 3;
+/** Once may be a hidden corner; twice is somebody who is not beside the car. */
+const timesBefore = 2;
 
-/** The offer, each third time that "cannot tell" was said; undefined otherwise. */
+/** The offer, from the second "cannot tell" on with each; undefined otherwise. */
 export function sayWayOut(before: CaseFacts, after: CaseFacts): Block | undefined {
-  const was = cannotTells(before);
   const now = cannotTells(after);
-  if (now <= was || now % timesInARow !== 0) return undefined;
+  if (now < timesBefore || now <= cannotTells(before)) return undefined;
   return {
     kind: "choices",
     choices: [
@@ -18,8 +18,4 @@ export function sayWayOut(before: CaseFacts, after: CaseFacts): Block | undefine
       { id: "keeper", label: choiceLabels.keeper, say: "where do I go from here?" },
     ],
   };
-}
-
-function cannotTells({ reports, unanswerable }: CaseFacts): number {
-  return unanswerable.length + reports.filter((report) => report.value.kind === "cannot-tell").length;
 }

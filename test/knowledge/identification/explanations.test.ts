@@ -75,12 +75,16 @@ describe("a contradiction", () => {
     sees("edge", "square"),
     measures("width", 412),
   ];
-  test("is named with the fact that speaks most strongly the other way", () => {
-    const found = asked(against, "which-variant", car1981).contradictions.find(
-      ({ feature }) => feature === "fixing",
-    );
+  const fixingIn = (reports: readonly Report[]) =>
+    asked(reports, "which-variant", car1981).contradictions.find(({ feature }) => feature === "fixing");
+  test("is named with the fact without which it would sooner be believed", () => {
+    const found = fixingIn(against);
     expect(found?.conflictBans).toBeGreaterThan(0.7);
-    expect(["inside", "edge", "width"]).toContain(found?.against);
+    expect(found?.against).toBe("width");
+    const misread = (without: string): number =>
+      fixingIn(against.filter(({ feature }) => feature !== without))?.misreadProbability ?? 0;
+    expect((found?.misreadProbability ?? 0) - misread("width")).toBeGreaterThan(0.2);
+    for (const other of ["mark", "inside", "edge"]) expect(misread(other)).toBeGreaterThan(misread("width"));
   });
   test("is not named when all facts go together", () => {
     const together = [

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { parseNumber } from "../../../knowledge/language/quantities.ts";
+import { parseNumber } from "../../../knowledge/language/written-numbers.ts";
 import { type Row, readDemo } from "../../support/read-demo.ts";
 import { carInWords, findingsInWords } from "../../support/reading-in-words.ts";
 

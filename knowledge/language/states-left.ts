@@ -1,0 +1,20 @@
+// What a denial leaves: "just ABS, no arrows" denies the arrows and says the letters, and only one of the states left
+// has letters. A word of the sentence that some of them hold and the others do not settles between them.
+import type { StateFeature } from "../handbook/schema.ts";
+import { isGeneralWord } from "./common-words.ts";
+import { stemsOf } from "./lexicon.ts";
+
+/** The states other than those denied, narrowed to the ones that a telling word of `said` speaks for. */
+export function statesLeft(
+  feature: StateFeature,
+  denied: ReadonlySet<string>,
+  said: readonly string[],
+): readonly string[] {
+  const left = feature.states.filter((state) => !denied.has(state.id));
+  if (left.length < 2) return left.map((state) => state.id);
+  const telling = new Set(said.filter((stem) => !isGeneralWord(stem)));
+  const spoken = left.filter((state) =>
+    [state.name, ...state.also].some((name) => stemsOf(name).some((stem) => telling.has(stem))),
+  );
+  return (spoken.length > 0 ? spoken : left).map((state) => state.id);
+}

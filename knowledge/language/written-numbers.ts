@@ -1,0 +1,69 @@
+// Numbers as people write or spell them in a size: "17 3/8", "1,180", "44,5", "four and a quarter", "half an".
+// Half-widths: half of the last place written, 1/(2n) for a fraction of n.
+
+const small =
+  "one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|nineteen|twenty";
+const share = "half|quarter|third|eighth|(?:one|three) quarters?|(?:one|three|five|seven) eighths?";
+const sized = "(?= ?-?(?:inch|mm|millim|cm|centim|met(?:er|re)|foot|feet|kilo|kg|pound|lbs?\\b|ounce|oz\\b))";
+const ofOne = "(?= ?-?(?:inch|mm|millim|cm|kilo))";
+
+/** A regular expression's source for one number; spelled ones only where a unit follows. */
+export const numberForm = String.raw`(?:(?:\d+|${small}) and (?:a |an )?(?:${share})|(?:\d+|${small}) and a bit${sized}|(?:${small})${sized}|(?:${share})(?: of)?(?: an?)?${ofOne}|an?${ofOne}|\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d+[.,]\d+|\d+(?: and| &)?[ -]\d{1,2}\/(?:2|4|8|16|32|64)(?!\d)|\d{1,2}\/(?:2|4|8|16|32|64)(?!\d)|\d+)`;
+
+export interface ParsedNumber {
+  readonly value: number;
+  readonly halfWidth: number;
+}
+
+/** "17 3/8" is 17.375 ± 1/16; "1,180" is a thousand, "44,5" a decimal. Undefined for a fraction over nought. */
+export function parseNumber(written: string): ParsedNumber | undefined {
+  const spoken = spokenNumber(written.toLowerCase());
+  if (spoken !== undefined) return spoken;
+  const fraction = /^(?:(\d+)(?: and| &)?[ -])?(\d{1,2})\/(\d{1,2})$/.exec(written);
+  if (fraction !== null) {
+    const below = Number(fraction[3]);
+    if (below === 0 || Number(fraction[2]) >= below) return undefined;
+    return { value: Number(fraction[1] ?? 0) + Number(fraction[2]) / below, halfWidth: 1 / (2 * below) };
+  }
+  const plain = /^\d{1,3}(?:,\d{3})+(?:\.\d+)?$/.test(written)
+    ? written.replace(/,/g, "")
+    : written.replace(",", ".");
+  const value = Number(plain);
+  if (!Number.isFinite(value) || value <= 0 || value > 1e6) return undefined;
+  const decimals = plain.split(".")[1]?.length ?? 0;
+  return { value, halfWidth: 0.5 * 10 ** -Math.min(decimals, 6) };
+}
+
+const shares: readonly (readonly [RegExp, number, number])[] = [
+  [/half/, 1, 2],
+  [/third/, 1, 3],
+  [/three quarter/, 3, 4],
+  [/quarter/, 1, 4],
+  [/seven eighth/, 7, 8],
+  [/five eighth/, 5, 8],
+  [/three eighth/, 3, 8],
+  [/eighth/, 1, 8],
+  // "Three and a bit": a quarter over, within a quarter.
+  [/bit/, 1, 4],
+];
+
+/** A share of one said in words: "half an", "three eighths", "a bit"; undefined for anything else. */
+export function shareOf(said: string): ParsedNumber | undefined {
+  const found = /\d/.test(said) ? undefined : shares.find(([form]) => form.test(said));
+  if (found === undefined) return undefined;
+  const [, above, below] = found;
+  return { value: above / below, halfWidth: 1 / (2 * below) };
+}
+
+/** "Four and a quarter", "25 and three eighths", "an", "half an". */
+function spokenNumber(written: string): ParsedNumber | undefined {
+  const words = small.split("|");
+  const plain = /^an?$/.test(written) ? 1 : words.indexOf(written) + 1;
+  if (plain > 0) return { value: plain, halfWidth: 0.5 };
+  const [whole = "", part] = written.split(" and ", 2);
+  if (part === undefined) return shareOf(written);
+  const added = shareOf(part);
+  if (added === undefined) return undefined;
+  const count = /^\d+$/.test(whole) ? Number(whole) : words.indexOf(whole) + 1;
+  return { value: count + added.value, halfWidth: added.halfWidth };
+}
