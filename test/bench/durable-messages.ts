@@ -23,6 +23,8 @@ export interface DurableMessages {
   readonly concurrentRatio: number;
 }
 
+/** Bare commits a second above which a commit shows the processor and no longer the flush: less than a millisecond each. */
+export const QUICK_DISK = 1000;
 const CONVERSATIONS = 64;
 /** What a message adds to a conversation, about. */
 const ADDED = "rough inside, square tips, two drain notches; ".repeat(12);
@@ -118,12 +120,15 @@ async function measured(
   }
   await store.close();
   await raw.close();
+  // A disk may be quick for some turns only; where a commit costs next to nothing there is nothing to compare.
+  const slow = rates.filter(({ raw: rate }) => rate <= QUICK_DISK);
+  const judged = slow.length > 0 ? slow : rates;
   return {
-    rawCommits: median(rates.map((rate) => rate.raw)),
-    oneConversation: median(rates.map((rate) => rate.one)),
-    manyConversations: median(rates.map((rate) => rate.many)),
-    sequentialRatio: median(rates.map((rate) => rate.one / rate.raw)),
-    concurrentRatio: median(rates.map((rate) => rate.many / rate.one)),
+    rawCommits: median(judged.map((rate) => rate.raw)),
+    oneConversation: median(judged.map((rate) => rate.one)),
+    manyConversations: median(judged.map((rate) => rate.many)),
+    sequentialRatio: median(judged.map((rate) => rate.one / rate.raw)),
+    concurrentRatio: median(judged.map((rate) => rate.many / rate.one)),
   };
 }
 

@@ -1,5 +1,5 @@
 // What keeping a message for good costs beyond the commit itself, and what messages that come together save by sharing one.
-import { type DurableMessages, durableMessages } from "../durable-messages.ts";
+import { type DurableMessages, durableMessages, QUICK_DISK } from "../durable-messages.ts";
 import type { Figure, Row } from "../row.ts";
 
 export const durableMessagesRow: Row = {
@@ -8,9 +8,6 @@ export const durableMessagesRow: Row = {
   starts: [],
   measure: async () => Object.entries(await durableMessages()).flatMap(figuresOf),
 };
-
-/** Above it a commit costs less than a millisecond: a bare insertion then shows the processor, and the ratios say nothing of flushes. */
-const QUICK_DISK = 1000;
 
 function figuresOf([engine, measured]: readonly [string, DurableMessages]): readonly Figure[] {
   const isQuick = measured.rawCommits > QUICK_DISK;
