@@ -1,6 +1,7 @@
 /** "what photographs should I ask the seller for?": the tells a photograph can show, the most telling first. */
-import { type Feature, featureById, notThere, stateName } from "../../knowledge/index.ts";
+import { type Feature, notThere, stateName } from "../../knowledge/index.ts";
 import type { Assessed } from "../conversation/assessed.ts";
+import { featuresNamed } from "../conversation/features-named.ts";
 import {
   noPhotographs,
   photographOfDate,
@@ -32,27 +33,21 @@ export function photographs(scene: Scene): readonly Block[] {
 
 /** Features that a photograph shows and that are not told yet, by expected information about the goal. */
 function tellingFeatures(assessed: Assessed): readonly Feature[] {
-  return byInformation(assessed.table)
-    .flatMap(({ question }) => featureById(assessed.part, question.id) ?? [])
+  const ids = byInformation(assessed.table).map(({ question }) => question.id);
+  return featuresNamed(assessed.part, ids)
     .filter((feature) => feature.photograph && feature.effort < dismantled)
     .slice(0, mostPhotographs);
 }
 
 function photographLine(assessed: Assessed, feature: Feature): string {
   const line = whatMustShow(feature);
-  const conditions = Object.entries(feature.when)
-    .filter(([id]) => !assessed.facts.reports.some((report) => report.feature === id))
-    .flatMap(([id, states]) => {
-      const other = featureById(assessed.part, id);
-      return other === undefined
-        ? []
-        : [
-            listed(
-              states.map((state) => stateName(other, state)),
-              "or",
-            ),
-          ];
-    });
+  const isOpen = (id: string) => !assessed.facts.reports.some((report) => report.feature === id);
+  const conditions = featuresNamed(assessed.part, Object.keys(feature.when).filter(isOpen)).map((other) =>
+    listed(
+      (feature.when[other.id] ?? []).map((state) => stateName(other, state)),
+      "or",
+    ),
+  );
   return conditions.length === 0 ? line : photographWhen(line, conditions.join(", "));
 }
 

@@ -2,12 +2,12 @@
 import {
   type Claim,
   type Feature,
-  featureById,
   type PartKind,
   planQuestions,
   type Variant,
 } from "../../knowledge/index.ts";
 import type { Assessed } from "../conversation/assessed.ts";
+import { featuresNamed } from "../conversation/features-named.ts";
 import { copiesLead, copyLine, noCopiesKnown, tellOfCopy } from "../conversation/phrases/variants.ts";
 import { byInformationPerEffort } from "../conversation/question-worth.ts";
 import { sayNumber } from "../conversation/saying/say-value.ts";
@@ -39,8 +39,10 @@ export function tellCopies({ assessed, knowledge }: Scene): readonly Block[] {
 
 function byEffort({ compiled, part }: Assessed): readonly Feature[] {
   const asked = { car: { isLoosePart: true }, goal: "genuine", reports: [], isWhole: true } as const;
-  return byInformationPerEffort(planQuestions(compiled, asked).table).flatMap(
-    ({ question }) => featureById(part, question.id) ?? [],
+  const questions = byInformationPerEffort(planQuestions(compiled, asked).table);
+  return featuresNamed(
+    part,
+    questions.map(({ question }) => question.id),
   );
 }
 

@@ -1,5 +1,5 @@
 /** "where do I go from here?": what evidence would settle it, and the notes of the case ready for a keeper. */
-import { featureById } from "../../knowledge/index.ts";
+import { featuresNamed } from "../conversation/features-named.ts";
 import {
   handOverLead,
   needsPart,
@@ -18,8 +18,8 @@ const mostEvidence = 4;
 export function whereFromHere(scene: Scene): readonly Block[] {
   const { assessed, kept, knowledge } = scene;
   if (assessed === undefined) return [{ kind: "text", text: needsPart }];
-  const items = byInformationPerEffort(assessed.table)
-    .flatMap(({ question }) => featureById(assessed.part, question.id) ?? [])
+  const ids = byInformationPerEffort(assessed.table).map(({ question }) => question.id);
+  const items = featuresNamed(assessed.part, ids)
     .slice(0, mostEvidence)
     .map((feature) => whereLine(feature.question, effortWords(feature.effort)));
   const evidence: Block =

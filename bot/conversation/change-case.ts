@@ -1,6 +1,6 @@
 /** What one message does to one case: wishes that change it first, then the facts, then answers to the open question. */
 import type { Feature, Interval, MessageReading, PartKind } from "../../knowledge/index.ts";
-import { featureById, readMessage } from "../../knowledge/index.ts";
+import { readMessage } from "../../knowledge/index.ts";
 import { startOver } from "../commands/start-over.ts";
 import { undo } from "../commands/undo.ts";
 import { withdraw } from "../commands/withdraw.ts";
@@ -10,6 +10,7 @@ import { applyFacts } from "./apply-facts.ts";
 import { applyMarks } from "./apply-marks.ts";
 import type { Case, CaseFacts } from "./case.ts";
 import { type Change, withRemark } from "./change.ts";
+import { featuresNamed } from "./features-named.ts";
 import type { Heard } from "./hear.ts";
 import { findPart, type Knowledge } from "./knowledge.ts";
 import { needsPart } from "./phrases/commands.ts";
@@ -126,9 +127,9 @@ function towardsTheCar(change: Change, reading: MessageReading): Change {
 /** Features whose fact a second look confirmed. */
 function lookedTwice(part: PartKind, before: CaseFacts, after: CaseFacts): readonly Feature[] {
   const fresh = after.rechecked.filter((id) => !before.rechecked.includes(id));
-  return fresh
-    .flatMap((id) => featureById(part, id) ?? [])
-    .filter((feature) => sayReported(feature, before.reports) === sayReported(feature, after.reports));
+  return featuresNamed(part, fresh).filter(
+    (feature) => sayReported(feature, before.reports) === sayReported(feature, after.reports),
+  );
 }
 
 /** What could belong to more than one part or feature; the part, once named, may settle which. */

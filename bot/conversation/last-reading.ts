@@ -1,6 +1,6 @@
 /**
  * Words that go on from the last size that was told: its unit alone ("mm"), or another figure in its place ("no, sorry,
- * 47 inches"). By themselves they name no feature, and would be left aside.
+ * 47 inches"), or the same once more. By themselves they name no feature, and would be left aside.
  */
 import type { MessageReading, ReadingContext, Report, ReportValue } from "../../knowledge/index.ts";
 import { unitQuestionPrefix } from "./answer-open-question.ts";
@@ -9,7 +9,8 @@ import type { Knowledge } from "./knowledge.ts";
 import { readWords } from "./read-words.ts";
 
 const bareUnit = /^\W*(?:(?:in|its|it is|they are|sorry|i meant) )?([a-z]+)\W*$/i;
-const correcting = /\b(no|sorry|meant|mean|rather|correction|make (that|it)|actually|should be|typo|oops)\b/i;
+const correcting =
+  /\b(yes|no|sorry|meant|mean|rather|correction|make (that|it)|actually|should be|typo|oops)\b/i;
 
 /** The message read as going on from the person's last size; undefined when it is no such thing. */
 export function readOnLastSize(

@@ -21,9 +21,9 @@ export function readingRemarks(
   { reading, trade }: Heard,
 ): readonly string[] {
   const isComparing = reading.intents.some((intent) => intent.kind === "compare");
-  const isUnderstood =
-    trade !== undefined ||
-    reading.findings.length + reading.car.length + reading.intents.length + reading.parts.length > 0;
+  const isAnswered =
+    trade !== undefined || reading.findings.length + reading.car.length + reading.intents.length > 0;
+  const isUnderstood = isAnswered || reading.parts.length > 0;
   const names = reading.variants.flatMap((mention) => {
     const part = findPart(knowledge, mention.part);
     if (part === undefined || mention.as === "question" || isComparing) return [];
@@ -31,7 +31,7 @@ export function readingRemarks(
   });
   const isClaimed = reading.variants.some((mention) => mention.as === "hearsay");
   const part = findPart(knowledge, change.facts.part);
-  const aside = asideRemarks(part, reading, isClaimed, isUnderstood);
+  const aside = asideRemarks(part, reading, isClaimed, isAnswered);
   // Beside words that were understood a near miss is more often chatter than a slip.
   const figure = reading.isOpaque ? bareFigure(part, reading) : [];
   const near = reading.nearMisses
@@ -47,7 +47,7 @@ function asideRemarks(
   part: PartKind | undefined,
   reading: MessageReading,
   isClaimed: boolean,
-  isUnderstood: boolean,
+  isAnswered: boolean,
 ): readonly string[] {
   const wordsFor = (because: MessageReading["leftAside"][number]["because"]) =>
     reading.leftAside.filter((one) => one.because === because).map((one) => one.words);
@@ -57,8 +57,18 @@ function asideRemarks(
     hearsay.length === 0 ? undefined : hearsayLeftAside(hearsay),
     others.length === 0 ? undefined : anotherCarLeftAside(others),
     ...(part === undefined ? [] : unclearRemark(part, reading)),
-    isUnderstood || wordsFor("question").length === 0 ? undefined : questionLeftAside,
+    isAnswered || !wordsFor("question").some((words) => asksMore(reading, words))
+      ? undefined
+      : questionLeftAside,
   ].filter((remark) => remark !== undefined);
+}
+
+/** Fewer words than this beside the part only name it. */
+const fewWords = 4;
+
+// "Rear spoiler?" names a part; "is a rear spoiler with four studs possible?" asks what is not answered.
+function asksMore({ parts }: MessageReading, words: string): boolean {
+  return parts.length === 0 || words.split(/\s+/).length > fewWords;
 }
 
 /** What could be more than one thing of this part; while the part is not known it is kept, not left aside. */

@@ -1,7 +1,9 @@
 // What a message says of the car: model, trim and market by name, how well its history is known, whether the part
 // is loose. Somebody else's car is left aside; a question may still tell of the speaker's own.
 import type { ProvenanceGrade } from "../evidence/car-description.ts";
+import type { Goal } from "../evidence/goal.ts";
 import { embeddedQuestionCues } from "./cue-words.ts";
+import { goalPatterns } from "./intents.ts";
 import { stemsOf } from "./lexicon.ts";
 import type { CarFinding } from "./message-reading.ts";
 import { type MessageView, wordsBetween } from "./message-view.ts";
@@ -126,10 +128,17 @@ function namedCar(view: MessageView, spotted: Spotted): readonly CarFinding[] {
 const own =
   /\b(?:my|mine|our|i (?:have|ve|own|got|bought)|ive|im|this|these(?! days)|it|its|here|got|picked|it s|they)\b/;
 
+function isOfCar(goal: Goal): boolean {
+  return goal === "right-for-car" || goal === "what-should-it-have";
+}
+
 /** "Six screws for a 1981 car?": a question in which nothing is the speaker's own is about any car. */
 export function isAnyCar(view: MessageView, at: number): boolean {
   if (view.stances[at]?.aside !== "question" || view.context.part !== undefined) return false;
-  return !view.clauses.some((clause) => own.test(clause.text));
+  const asksForOwn = goalPatterns.some(
+    ([goal, pattern]) => isOfCar(goal) && view.clauses.some((clause) => pattern.test(clause.text)),
+  );
+  return !asksForOwn && !view.clauses.some((clause) => own.test(clause.text));
 }
 
 /** "Shrike" stands in the names of every model: it names the make of car, not one model of it. */

@@ -42,12 +42,22 @@ export function observeLooseWords(
     if (meant === undefined || told.some((each) => each.feature === meant.feature && each.clause === clause))
       return [];
     const denial = (negations[clause] ?? []).find((negation) => negation.cue < at && at <= negation.to);
-    if (denial !== undefined && !mayBeDenied(view, at)) return [];
-    const place = { part, clause, from: denial?.cue ?? at, to: at };
-    const absent = denial === undefined ? undefined : absentBy(view, part, meant.feature, at);
-    if (absent !== undefined) return [{ ...place, feature: meant.feature, state: absent, isDenied: false }];
-    return [{ ...place, ...meant, isDenied: denial !== undefined }];
+    if (denial === undefined) return [{ part, ...meant, isDenied: false, clause, from: at, to: at }];
+    return mayBeDenied(view, at)
+      ? [deniedWord(view, { part, ...meant }, { clause, from: denial.cue, to: at })]
+      : [];
   });
+}
+
+function deniedWord(
+  view: MessageView,
+  meant: Meant & { readonly part: string },
+  place: { readonly clause: number; readonly from: number; readonly to: number },
+): Observation {
+  const absent = absentBy(view, meant.part, meant.feature, place.to);
+  return absent === undefined
+    ? { ...meant, ...place, isDenied: true }
+    : { ...meant, ...place, state: absent, isDenied: false };
 }
 
 function mayTell(view: MessageView, part: string, at: number, clause: number): boolean {

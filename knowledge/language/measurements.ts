@@ -106,10 +106,14 @@ function chooseFeature(
   if (support < namedOutright && isOfSomethingElse(quantity)) return undefined;
   if (!isNamed && quantity.unit === null) return undefined;
   if (support === 0 && second !== undefined) return undefined;
-  // A size that its name stands beside is a size, however odd: the identification weighs it.
-  const isOutright = support >= namedOutright && quantity.unit !== null;
-  const factor = isOutright ? 25 : isNamed ? 5 : 2;
+  const factor = widestFactor(support, quantity, isNamed);
   return isPlausible(candidate, quantity, factor) ? candidate : onlyFitting(candidates, quantity);
+}
+
+/** A size that its name stands beside is a size, however odd: the identification weighs it. */
+function widestFactor(support: number, quantity: Quantity, isNamed: boolean): number {
+  if (support >= namedOutright && quantity.unit !== null) return 25;
+  return isNamed ? 5 : 2;
 }
 
 /** "8 mm studs" is the size of the studs; "screw count 3", small, whole and without a unit, is no size at all. */

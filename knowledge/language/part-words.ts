@@ -136,16 +136,15 @@ function ownWords(feature: Feature): ReadonlySet<string> {
   return new Set([feature.name, ...feature.also].filter((name) => !/ or /.test(name)).flatMap(tellingStems));
 }
 
-const denying = /\b(?:no|not|nothing|none|never|without|cannot|cant|can't|missing)\b/i;
+/** A name that says what is not there. */
+export const denyingName = /\b(?:no|not|nothing|none|never|without|cannot|cant|can't|missing)\b/i;
 
 function leadingWords(feature: Feature, times: number): ReadonlyMap<string, string> {
   const uses = new Map<string, Map<string, number>>();
   for (const state of feature.kind === "states" ? feature.states : []) {
-    for (const name of [state.name, ...state.also]) {
-      // The "cast" of "nothing cast in" speaks for no state.
-      if (denying.test(name)) continue;
-      for (const stem of new Set(tellingStems(name))) count(uses, stem, state.id);
-    }
+    // The "cast" of "nothing cast in" speaks for no state.
+    const names = [state.name, ...state.also].filter((name) => !denyingName.test(name));
+    for (const stem of names.flatMap((name) => [...new Set(tellingStems(name))])) count(uses, stem, state.id);
   }
   const leading = new Map<string, string>();
   for (const [stem, byState] of uses) {

@@ -4,7 +4,7 @@
 import { type Instrument, notThere, type ReportValue } from "../evidence/report.ts";
 import type { Feature, StateFeature } from "../handbook/schema.ts";
 import { generalWords, glueWords } from "./common-words.ts";
-import { cueWords } from "./cue-words.ts";
+import { cueWords, wishCues } from "./cue-words.ts";
 import { numberOf } from "./fold-word.ts";
 import { cannotTell } from "./intents.ts";
 import type { FeatureFinding, Intent } from "./message-reading.ts";
@@ -56,6 +56,7 @@ function answerIn(
   quantities: readonly Quantity[],
 ): ReportValue | undefined {
   const { feature } = words;
+  if (view.clauses.some(({ text }) => wishCues.test(text))) return undefined;
   if (view.stances.some((stance) => stance.aside === "hearsay" || stance.aside === "another-car"))
     return undefined;
   if (feature.kind === "measurement") return measured(view, quantities, feature.instrument);

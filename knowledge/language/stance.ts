@@ -36,18 +36,23 @@ export function stancesOf(
   let lasting: Aside | undefined = isNeverSeen ? "hearsay" : undefined;
   clauses.forEach((clause, at) => {
     const isNewSentence = clause.join === "sentence";
-    if (fictionCues.test(clause.text)) lasting = "question";
-    else if (ownEyesCues.test(clause.text) || /\bmy (?!wife|husband|mother|friend)/.test(clause.text))
-      lasting = undefined;
+    lasting = lastingAfter(clause.text, lasting);
     if (isNewSentence || clause.join === "contrast" || ownEyesCues.test(clause.text)) running = lasting;
-    const own =
-      isQuoted(clause) || saysOn(clause, asides[at - 1]) ? "hearsay" : ownAside(clause, clauses, at);
+    const isTold = isQuoted(clause) || saysOn(clause, asides[at - 1]);
+    const own = isTold ? "hearsay" : ownAside(clause, clauses, at);
     if (own !== undefined) running = own;
     asides.push(running ?? (tellsNothing(clause.text) ? "question" : undefined));
   });
   spreadTrailing(clauses, asides);
   spreadDisclaimer(clauses, asides);
   return clauses.map((clause, at) => ({ aside: asides[at], certainty: certaintyOf(clauses, at, clause) }));
+}
+
+/** What fiction begins lasts until the speaker comes to what is their own. */
+function lastingAfter(text: string, lasting: Aside | undefined): Aside | undefined {
+  if (fictionCues.test(text)) return "question";
+  const isOwn = ownEyesCues.test(text) || /\bmy (?!wife|husband|mother|friend)/.test(text);
+  return isOwn ? undefined : lasting;
 }
 
 /** "Bloke reckons it is early. Says it is rough inside.": the next sentence leaves its speaker out. */
@@ -145,6 +150,7 @@ function isHeading(clause: Clause, next: Clause | undefined): boolean {
 
 /** "is it …", "does the …": the verb stands before who does it. "Has the notches" leaves its subject out instead. */
 function looksInverted(text: string): boolean {
+  if (/^(?:is|are|was|were) (?:the|an?) .*\b(?:than|better|enough|or)\b/.test(text)) return true;
   return (
     /^(?:does|do|did|can|could|should|would|will|shall|may|doesnt|dont|didnt|shouldnt|wouldnt) (?:i|it|its|this|that|these|those|they|the|my|you|we|he|she|a|an|any|anyone|anybody|all|there|someone|somebody)\b/.test(
       text,

@@ -281,3 +281,20 @@ describe("why, after the answer", () => {
     expect(text).toContain("Speaks for the First spoiler rather than");
   });
 });
+
+describe("before a part is named", () => {
+  test.each([
+    ["show the sources", "Tell me first which part it is"],
+    ["what would fit without drilling?", "Tell me first which part it is"],
+    ["where do I go from here?", "Tell me first which part it is"],
+    ["what photographs should I ask for?", "Name the part"],
+  ])("%s asks for it", (asked, said) => {
+    expect(talk(asked).text).toContain(said);
+  });
+});
+
+describe("cases without a fact", () => {
+  test("are listed as such", () => {
+    expect(talk("rear spoiler", "new case", "door mirror", "cases").text).toContain("nothing told yet");
+  });
+});

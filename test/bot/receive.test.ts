@@ -65,6 +65,16 @@ describe("receiving a message", () => {
     ]);
   });
 
+  test.each([
+    [["rear spoiler", ...Array.from({ length: 5 }, () => "cannot tell")], "left open"],
+    [["hello"], "part unknown"],
+    [["door mirror, pressed steel, clamp on, bright, 64 mm foot"], "corvane-bullet"],
+  ])("the outcome of %j is logged as %s", async (texts, outcome) => {
+    const { receive, lines } = surroundings();
+    for (const text of texts) await receive(said(text));
+    expect(lines.at(-1)?.fields).toMatchObject({ outcome });
+  });
+
   test("no log line carries what was said", async () => {
     const { receive, lines } = surroundings();
     await receive(said("rear spoiler with an unusual sticker"));

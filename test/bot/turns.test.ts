@@ -464,3 +464,67 @@ describe("what an answer leaves open", () => {
     expect(text).toMatch(/tells the two clearly apart|What would settle it/);
   });
 });
+
+describe("a fact that one member told and another could not tell", () => {
+  test("is named as it was told when it does not go with the rest", () => {
+    const { text } = talk(
+      "rear spoiler, rough inside",
+      { from: "dora", text: "four studs" },
+      "square tips",
+      { answer: { feature: "fixing", cannotTell: true } },
+      "square tips",
+    );
+    expect(text).not.toContain("fixing (cannot tell)");
+  });
+});
+
+describe("an answer about the car that is pressed", () => {
+  test("is taken for market, trim and model", () => {
+    const { reply } = talk(
+      "rear spoiler",
+      { answer: { feature: "car.market", state: "home" } },
+      { answer: { feature: "car.trim", state: "shrike-s" } },
+    );
+    expect(reply.summary.car.market).toBe("Home market");
+  });
+
+  test("a date of a part in the strict form is taken as it stands", () => {
+    const { reply } = talk("road wheel", { answer: { feature: "machining-stamp", reading: "1981-W31" } });
+    expect(reply.summary.understood[0]?.reading).toBe("27 July to 2 August 1981");
+  });
+
+  test("cannot be told, and is not asked again", () => {
+    const { reply, text } = talk("is this rear spoiler right for my car?", {
+      answer: { feature: "car.built", cannotTell: true },
+    });
+    expect(text).toContain("Car built: cannot tell");
+    expect(reply.summary.question?.feature).not.toBe("car.built");
+  });
+});
+
+describe("what the car should have", () => {
+  test("is not said again whole when a word changes nothing of it", () => {
+    const { conversation } = talk("what front wing should my mark II have?", "1983");
+    const { text } = talkOn(conversation, "home");
+    expect(text).toContain("That does not change the answer.");
+    expect(text).not.toContain("What the works fitted");
+  });
+
+  test("offers no photographs, for nothing is looked at", () => {
+    const { reply } = talk("what front wing should my mark II have?", "1983");
+    expect(blocksOf(reply, "choices")[0]?.choices.map(({ id }) => id)).not.toContain("photographs");
+  });
+});
+
+describe("a question that no command answers", () => {
+  test("is called one, and its figures are no facts", () => {
+    const { reply, text } = talk("is a rear spoiler with 4 studs and a hairy inside from 1978 possible?");
+    expect(reply.summary.understood).toEqual([]);
+    expect(text).toContain("I read that as a question");
+  });
+
+  test("what was unclear before the part was named is told when it is", () => {
+    const { text } = talk("about 17 inches", "steering wheel");
+    expect(text).toMatch(/I read – .*17 in|“17 inches” I cannot place/);
+  });
+});

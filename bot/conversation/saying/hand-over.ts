@@ -3,6 +3,7 @@ import { featureById, type Handbook, shortEdition } from "../../../knowledge/ind
 import { carInWords } from "../apply-car.ts";
 import type { Assessed } from "../assessed.ts";
 import type { Case } from "../case.ts";
+import { featuresNamed } from "../features-named.ts";
 import { edition } from "../phrases/answer.ts";
 import { goalWords } from "../phrases/goals.ts";
 import { listed } from "../phrases/grammar.ts";
@@ -66,9 +67,11 @@ function factLines(kept: Case, { part, facts }: Assessed): readonly string[] {
     const by = report.by === kept.owner ? "" : notes.byAnother;
     return [notes.fact(feature.name, sayValue(feature, report.value), report.words, by)];
   });
-  const unsure = facts.reports
-    .filter((report) => report.value.kind === "cannot-tell")
-    .flatMap((report) => featureById(part, report.feature)?.name ?? []);
+  const untold = facts.reports.filter((report) => report.value.kind === "cannot-tell");
+  const unsure = featuresNamed(
+    part,
+    untold.map(({ feature }) => feature),
+  ).map(({ name }) => name);
   return [
     ...(lines.length === 0 ? [notes.seenNothing] : [notes.seen, ...lines]),
     ...(unsure.length === 0 ? [] : [notes.couldNotTell(listed(unsure))]),
@@ -80,10 +83,7 @@ function factsLine(
   features: readonly string[],
   say: (facts: string) => string,
 ): string | undefined {
-  const told = features.flatMap((id) => {
-    const feature = featureById(part, id);
-    return feature === undefined ? [] : [sayReported(feature, facts.reports)];
-  });
+  const told = featuresNamed(part, features).map((feature) => sayReported(feature, facts.reports));
   return told.length === 0 ? undefined : say(listed(told));
 }
 
@@ -92,6 +92,6 @@ function namesLine(
   features: readonly string[],
   say: (features: string) => string,
 ): string | undefined {
-  const names = [...new Set(features)].flatMap((id) => featureById(part, id)?.name ?? []);
+  const names = featuresNamed(part, [...new Set(features)]).map(({ name }) => name);
   return names.length === 0 ? undefined : say(listed(names));
 }

@@ -16,15 +16,20 @@ export function sayAnswerAgain(
 ): readonly Block[] {
   const wasAnswered =
     before.open === null && before.part === assessed.facts.part && before.goal === assessed.goal;
-  if (!wasAnswered || assessed.goal === "what-should-it-have") return sayAnswer(knowledge, assessed);
+  const whole = () => sayAnswer(knowledge, assessed);
+  if (!wasAnswered) return whole();
   const earlier = assess(assessed.compiled, before);
+  if (assessed.goal === "what-should-it-have") {
+    const isTheSame = JSON.stringify(sayAnswer(knowledge, earlier)) === JSON.stringify(whole());
+    return isTheSame ? [{ kind: "text", text: stillSo(undefined) }] : whole();
+  }
   const was = headline(earlier);
   const now = headline(assessed);
   const isSame =
     now !== null &&
     was?.class === now.class &&
     earlier.identification.ranking[0]?.variant === assessed.identification.ranking[0]?.variant;
-  if (!isSame) return sayAnswer(knowledge, assessed);
+  if (!isSame) return whole();
   const wasWords = sayProbability(was.probability);
   const hasMoved = wasWords !== sayProbability(now.probability);
   const line: Block = { kind: "text", text: stillSo(hasMoved ? wasWords : undefined) };

@@ -2,14 +2,10 @@
  * The answer, given when asking more would not change it: what it is and how sure, what speaks for and against, what is
  * left open and would settle it, what it means for the car, and the edition it rests on.
  */
-import {
-  type ClassProbability,
-  featureById,
-  notInHandbook,
-  sayProbability,
-} from "../../../knowledge/index.ts";
+import { type ClassProbability, notInHandbook, sayProbability } from "../../../knowledge/index.ts";
 import type { Block } from "../../reply.ts";
 import type { Assessed } from "../assessed.ts";
+import { featuresNamed } from "../features-named.ts";
 import type { Knowledge } from "../knowledge.ts";
 import * as words from "../phrases/answer.ts";
 import { kindItWasBuiltWithClass, notInHandbookWords } from "../phrases/goals.ts";
@@ -64,20 +60,17 @@ export function verdictBlocks(assessed: Assessed): readonly Block[] {
 
 // A contradiction that a second look did not resolve stays named.
 function apart({ identification, facts, part }: Assessed): string | undefined {
-  const names = identification.contradictions
+  const again = identification.contradictions
     .filter(({ feature }) => facts.rechecked.includes(feature))
-    .flatMap(({ feature: id }) => {
-      const feature = featureById(part, id);
-      return feature === undefined ? [] : [sayReported(feature, facts.reports)];
-    });
+    .map(({ feature }) => feature);
+  const names = featuresNamed(part, again).map((feature) => sayReported(feature, facts.reports));
   return names.length === 0 ? undefined : stillApart(names);
 }
 
 function hinges(assessed: Assessed): string | undefined {
-  const facts = assessed.identification.hingesOn.flatMap((id) => {
-    const feature = featureById(assessed.part, id);
-    return feature === undefined ? [] : [sayReported(feature, assessed.facts.reports)];
-  });
+  const facts = featuresNamed(assessed.part, assessed.identification.hingesOn).map((feature) =>
+    sayReported(feature, assessed.facts.reports),
+  );
   return facts.length === 0 || facts.length > 2 ? undefined : words.hingesOn(facts);
 }
 
@@ -85,10 +78,9 @@ function nothingFitsBlocks(knowledge: Knowledge, assessed: Assessed): readonly B
   const { identification, part, facts } = assessed;
   const best = identification.ranking.find((one) => one.variant !== notInHandbook);
   const unknown = identification.ranking.find((one) => one.variant === notInHandbook)?.probability ?? 0;
-  const odd = identification.misfits.flatMap((id) => {
-    const feature = featureById(part, id);
-    return feature === undefined ? [] : [sayReported(feature, facts.reports)];
-  });
+  const odd = featuresNamed(part, identification.misfits).map((feature) =>
+    sayReported(feature, facts.reports),
+  );
   return [
     { kind: "text", text: words.answerLine(sayProbability(unknown), notInHandbookWords), tone: "answer" },
     ...texts([

@@ -4,6 +4,7 @@ import { featureById } from "../../../knowledge/index.ts";
 import type { Block } from "../../reply.ts";
 import type { Assessed } from "../assessed.ts";
 import { leadTime } from "../phrases/lead-time.ts";
+import { lastTold } from "./say-value.ts";
 
 /** 1.2816 standard deviations to either side hold 80 of 100 (normal distribution). */
 const fourFifths = 1.2816;
@@ -32,7 +33,7 @@ export function sayLeadTimes(assessed: Assessed, justTold: readonly string[]): r
 const widestDates = 3;
 
 function onlyReading({ facts }: Assessed, feature: Feature): Interval | undefined {
-  const value = facts.reports.findLast((report) => report.feature === feature.id)?.value;
+  const value = lastTold(feature.id, facts.reports)?.value;
   if (value?.kind !== "date" || value.readings.length !== 1) return undefined;
   return value.readings[0]?.interval;
 }

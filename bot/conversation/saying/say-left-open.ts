@@ -1,6 +1,7 @@
 /** What an answer leaves open: its rival, how likely that is, and what would tell the two apart, true to the last word. */
 import { featureById, notInHandbook, sayProbability } from "../../../knowledge/index.ts";
 import type { Assessed } from "../assessed.ts";
+import { featuresNamed } from "../features-named.ts";
 import * as words from "../phrases/answer.ts";
 import { effortWords } from "../phrases/effort.ts";
 import { writtenUp } from "../phrases/trouble.ts";
@@ -39,7 +40,9 @@ function whatWouldSettle(assessed: Assessed, first: string, rival: string): stri
     : byInformation(assessed.table).map(({ question }) => question.id);
   const open = ids.filter((id) => !isUntellable(assessed, id)).flatMap((id) => looked(assessed, id) ?? []);
   if (open.length > 0) return words.wouldSettle(open.slice(0, mostNamed));
-  const untold = ids.flatMap((id) => featureById(assessed.part, id)?.name ?? []).slice(0, mostNamed);
+  const untold = featuresNamed(assessed.part, ids)
+    .map(({ name }) => name)
+    .slice(0, mostNamed);
   return untold.length === 0 ? undefined : words.wouldSettleUntold(untold);
 }
 

@@ -1,7 +1,8 @@
 /** A fact just told that hardly moves anything is called so: its owner should not build on it. */
-import { featureById, identify } from "../../../knowledge/index.ts";
+import { identify } from "../../../knowledge/index.ts";
 import type { Assessed } from "../assessed.ts";
 import { carForGoal } from "../car-for-goal.ts";
+import { featuresNamed } from "../features-named.ts";
 import { saysLittle } from "../phrases/standing.ts";
 import { sayReported } from "./say-value.ts";
 import { shownDuel } from "./shown-duel.ts";
@@ -22,10 +23,9 @@ export function sayLittleTold(assessed: Assessed, justTold: readonly string[]): 
   const isQuiet = (id: string) =>
     Math.abs(weights.find((one) => one.feature === id)?.bans ?? 0) < quietBans &&
     shiftBy(assessed, id) < littleShift;
-  const names = justTold.filter(isQuiet).flatMap((id) => {
-    const feature = featureById(part, id);
-    return feature === undefined ? [] : [sayReported(feature, facts.reports)];
-  });
+  const names = featuresNamed(part, justTold.filter(isQuiet)).map((feature) =>
+    sayReported(feature, facts.reports),
+  );
   return names.length === 0 ? undefined : saysLittle(names);
 }
 

@@ -26,7 +26,7 @@ export function choicesAfter(assessed: Assessed): readonly Choice[] {
       ? undefined
       : { id: "compare", label: choiceLabels.compare, say: `compare ${first.name} and ${second.name}` };
   return [
-    identification.verdict === null || !hasEvidence(assessed)
+    goal !== "what-should-it-have" && (identification.verdict === null || !hasEvidence(assessed))
       ? { id: "photographs", label: choiceLabels.photographs, say: "what photographs should I ask for?" }
       : undefined,
     goal === "right-for-car" || goal === "what-should-it-have"

@@ -1,14 +1,9 @@
 /** Where it stands, before it is settled: the goal's classes, then which kind, with the cause of the doubt named. */
-import {
-  type ClassProbability,
-  featureById,
-  type Goal,
-  notInHandbook,
-  sayProbability,
-} from "../../../knowledge/index.ts";
+import { type ClassProbability, type Goal, notInHandbook, sayProbability } from "../../../knowledge/index.ts";
 import type { Block } from "../../reply.ts";
 import { asBuiltShares } from "../assess.ts";
 import type { Assessed } from "../assessed.ts";
+import { featuresNamed } from "../features-named.ts";
 import { kindItWasBuiltWithClass, notInHandbookWords, wordsOfClass } from "../phrases/goals.ts";
 import { withThe } from "../phrases/grammar.ts";
 import {
@@ -143,9 +138,8 @@ function notVerdict(assessed: Assessed): string | undefined {
   if (identification.verdict !== null || question !== null) return undefined;
   const [one, other] = identification.ranking;
   if (one === undefined || other === undefined) return undefined;
-  const features = identification.toldApartBy
-    .flatMap((pair) => pair.features)
-    .flatMap((id) => featureById(part, id)?.name ?? []);
+  const telling = identification.toldApartBy.flatMap((pair) => pair.features);
+  const features = featuresNamed(part, telling).map(({ name }) => name);
   return noVerdictYet(
     nameOfClass(assessed, one.variant),
     nameOfClass(assessed, other.variant),

@@ -15,7 +15,7 @@ import {
   pullsAlone,
 } from "../phrases/trouble.ts";
 import { partnerOf } from "./contradiction-partner.ts";
-import { sayNumber, sayReported, sayValue } from "./say-value.ts";
+import { lastTold, sayNumber, sayReported, sayValue } from "./say-value.ts";
 
 /** What makes a second look necessary, to stand before its question; undefined for any other question. */
 export function sayReason(assessed: Assessed, question: NextQuestion | null): Block | undefined {
@@ -41,7 +41,7 @@ function contradiction(assessed: Assessed, feature: Feature): string {
 }
 
 function farAway({ part, facts }: Assessed, feature: Feature): string {
-  const told = facts.reports.findLast((report) => report.feature === feature.id);
+  const told = lastTold(feature.id, facts.reports);
   const reading = told === undefined ? feature.name : sayValue(feature, told.value);
   const means = part.variants.flatMap((variant) => {
     const mean = variant.tells[feature.id]?.mean;
@@ -64,7 +64,7 @@ function brokenLink(assessed: Assessed, link: BrokenDateLink): string {
 function dateName({ part, facts }: Assessed, id: string): string {
   if (id === "built") return builtDate(facts.car.built === undefined ? "" : formatInterval(facts.car.built));
   const feature = featureById(part, id);
-  const value = facts.reports.findLast((report) => report.feature === id)?.value;
+  const value = lastTold(id, facts.reports)?.value;
   if (feature === undefined || value === undefined) return id;
   return datedMark(feature.name, sayValue(feature, value));
 }

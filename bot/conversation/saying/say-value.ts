@@ -39,15 +39,21 @@ function namesItsFeature(name: string, said: string): boolean {
   return words.some((word) => said.toLowerCase().includes(word.replace(/s$/, "")));
 }
 
+/** What was told last of a feature; that somebody could not tell only when nobody told anything. */
+export function lastTold(feature: string, reports: readonly Report[]): Report | undefined {
+  const own = reports.filter((report) => report.feature === feature);
+  return own.findLast((report) => report.value.kind !== "cannot-tell") ?? own.at(-1);
+}
+
 /** The fact of a feature as the last person told it; the feature's name alone when nobody has. */
 export function sayReported(feature: Feature, reports: readonly Report[]): string {
-  const last = reports.findLast((report) => report.feature === feature.id);
+  const last = lastTold(feature.id, reports);
   return last === undefined ? feature.name : sayFact(feature, last.value);
 }
 
 /** The same standing alone on a line: "inside finish: rough, fibres showing". */
 export function sayReportedPlainly(feature: Feature, reports: readonly Report[]): string {
-  const last = reports.findLast((report) => report.feature === feature.id);
+  const last = lastTold(feature.id, reports);
   return last === undefined ? feature.name : `${feature.name}: ${sayValue(feature, last.value)}`;
 }
 

@@ -10,6 +10,7 @@ describe("a question of general trade knowledge", () => {
     ["tyre says DOT XYZ 318, how old is it", "Tyre date"],
     ["how old is glass with dots ..7", "Glass date"],
     ["what is the difference between AS1 and AS2", "Glass mark"],
+    ["whats the colour code for lucas wiring brown", "Wiring"],
   ])("%s is answered as one and opens no case of a part nobody named", (asked, topic) => {
     const { reply, text } = talk(asked);
     expect(text).toContain(topic);

@@ -1,9 +1,15 @@
 // The small grammar and the published edges of words.
 import { describe, expect, test } from "vitest";
+import { saysNothingEitherWay, shouldHaveOpen } from "../../../bot/conversation/phrases/answer.ts";
 import { effortWords, misreadWords } from "../../../bot/conversation/phrases/effort.ts";
 import { counted, listed, quoted, sentence, withThe } from "../../../bot/conversation/phrases/grammar.ts";
 import { leadTime } from "../../../bot/conversation/phrases/lead-time.ts";
+import { noVerdictYet } from "../../../bot/conversation/phrases/standing.ts";
 import { strengthOf } from "../../../bot/conversation/phrases/strength.ts";
+import { tradeReadingLine } from "../../../bot/conversation/phrases/trade.ts";
+import { nothingFits, oddOnesOut } from "../../../bot/conversation/phrases/trouble.ts";
+import { hearsayLeftAside, severalReadingsLeftAside } from "../../../bot/conversation/phrases/understood.ts";
+import { copyLine, tellOfCopy } from "../../../bot/conversation/phrases/variants.ts";
 
 describe("weights in words", () => {
   // Kass & Raftery (1995), section 3.2: edges at half a ban, one ban and two bans.
@@ -85,5 +91,37 @@ describe("grammar", () => {
 
   test("a long quotation is cut", () => {
     expect(quoted("a".repeat(100), 10)).toBe(`“${"a".repeat(9)}…”`);
+  });
+});
+
+describe("one thing and several", () => {
+  test("take their own grammar", () => {
+    expect(oddOnesOut(["black gel coat"])).toContain(
+      "The odd one out is black gel coat. Please photograph it",
+    );
+    expect(oddOnesOut(["black gel coat", "woven cloth"])).toContain("The odd ones out are");
+    expect(nothingFits("road wheel", 11, "")).toContain("none of the 11 kinds of road wheel");
+  });
+
+  test("of many words only the first few come back", () => {
+    expect(hearsayLeftAside(["a", "b", "c", "d"])).toContain("“a”, “b”, “c” and the rest");
+    expect(saysNothingEitherWay(["a", "b"], 2)).toBe("Says little either way: a, b and two more.");
+  });
+
+  test("a size is met with what it could be: nothing, one thing, several", () => {
+    expect(severalReadingsLeftAside(["smooth and rough"])).toContain("in more than one way");
+    expect(severalReadingsLeftAside(["6 kg"], [])).toContain("records no size");
+    expect(severalReadingsLeftAside(["6 kg"], ["mass"])).toContain("does not look like the mass");
+    expect(severalReadingsLeftAside(["6 mm"], ["width", "height"])).toContain("width or height");
+  });
+
+  test("what is missing leaves no gap", () => {
+    expect(tellOfCopy("seam", "glued", [])).toBe("seam: glued");
+    expect(copyLine("Copy", ["seam: glued"], "")).toBe("Copy – seam: glued");
+    expect(tradeReadingLine("week 31", "", "a guide")).toBe("Week 31. [a guide]");
+    expect(noVerdictYet("one", "the other", [])).toContain("nothing that I may still ask tells them apart");
+    expect(shouldHaveOpen("First wing", "unlikely (30 %)", false)).toContain(
+      "The build date would tell more.",
+    );
   });
 });

@@ -73,3 +73,38 @@ describe("worth of a question", () => {
     expect(masses).toEqual([0.5, 0.5, 1, 0]);
   });
 });
+
+describe("questions of one worth", () => {
+  const [, half] = table.questions;
+  if (half === undefined) throw new Error("the table has a second question");
+  const alike = (id: string, cost = 1) => ({ ...half, id, cost });
+
+  test("stand by their cost, and then by their ids, whatever the order they come in", () => {
+    const mixed = { ...table, questions: [alike("c"), alike("a"), alike("b", 3), alike("a")] };
+    expect(byInformation(mixed).map(({ question }) => question.id)).toEqual(["a", "a", "c", "b"]);
+    expect(byInformationPerEffort(mixed).map(({ question }) => question.id)).toEqual(["a", "a", "c", "b"]);
+  });
+
+  test("that nobody can answer are not listed", () => {
+    expect(byInformation({ ...table, questions: [{ ...half, cannotTell: 1 }] })).toEqual([]);
+  });
+});
+
+describe("answers foretold", () => {
+  const [, half] = table.questions;
+  if (half === undefined) throw new Error("the table has a second question");
+
+  test("leave out one that cannot be given, and stand by their names when equally likely", () => {
+    const never = {
+      ...half,
+      answers: ["x", "y", "z"],
+      likelihood: new Float64Array([0.5, 0.5, 0, 0.5, 0.5, 0, 0.5, 0.5, 0]),
+    };
+    expect(afterAnswers(table, never).map(({ answer }) => answer)).toEqual(["x", "y"]);
+  });
+
+  test("are none when nothing is possible any more", () => {
+    const empty = { ...table, hypotheses: table.hypotheses.map((one) => ({ ...one, prior: 0 })) };
+    expect(afterAnswers(empty, half)).toEqual([]);
+  });
+});
