@@ -78,7 +78,7 @@ export const plainIntents: readonly (readonly [PlainIntent, RegExp])[] = [
   ],
   [
     "yes",
-    /^(?:(?:oh|ah|er|um|well) )?(?:yes|yep|yeah|yup|aye|correct|right|thats right|that is right|it is|they are|it does|they do|it has|there is|there are|sure|indeed|affirmative|confirmed|true|exactly|definitely|absolutely|y|of course|spot on|ja|oui|si)(?: (?:it is|it does|they are|they do|it has|there is|there are|i can|it was|please|sir|indeed|definitely|i think so|mate|of course|thanks|that is right|thats right))*$/,
+    /^(?:(?:oh|ah|er|um|well) )?(?:yes|yep|yeah|yup|aye|correct|right|thats right|that is right|it is|they are|it does|they do|it has|there is|there are|sure|indeed|affirmative|confirmed|true|exactly|definitely|absolutely|y|of course|spot on|ja|oui|si)(?: (?:it is|it does|they are|they do|it has|there is|there are|i can|it was|please|sir|indeed|definitely|i think so|mate|of course|thanks|that is right|thats right|one|two|some))*$/,
   ],
   [
     "no",

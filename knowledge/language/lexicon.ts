@@ -30,7 +30,9 @@ export function compileLexicon(handbook: Handbook): Lexicon {
   for (const [name, meaning] of allNames(handbook)) addPhrase(phrases, name, meaning);
   const all = Array.from(phrases.values(), (phrase) => ({
     ...phrase,
-    isOrdered: phrase.meanings.some(({ kind }) => kind !== "state" && kind !== "feature"),
+    isOrdered:
+      phrase.meanings.some(({ kind }) => kind !== "state" && kind !== "feature") ||
+      phrase.stems.some((stem) => /^(?:no|not|nothing|never|without)$/.test(stem)),
     isGeneral: phrase.stems.length === 1 && phrase.stems.every(isGeneralWord),
   }));
   const { models, trims, markets } = handbook.cars;

@@ -36,9 +36,7 @@ export function observeLooseWords(
     if (part === undefined || !mayTell(view, part, at, clause) || tried >= mostTried) return [];
     tried += 1;
     const meant =
-      besideFeature(view, part, at, clause) ??
-      standsAlone(view, part, at, clause) ??
-      twoTogether(view, part, at, clause);
+      besideFeature(view, part, at, clause) ?? notBesidesQuestion(view, unnamed(view, part, at, clause));
     if (meant === undefined || told.some((each) => each.feature === meant.feature && each.clause === clause))
       return [];
     const denial = (negations[clause] ?? []).find((negation) => negation.cue < at && at <= negation.to);
@@ -47,6 +45,18 @@ export function observeLooseWords(
       ? [deniedWord(view, { part, ...meant }, { clause, from: denial.cue, to: at })]
       : [];
   });
+}
+
+/** What a word tells without its feature being named. */
+function unnamed(view: MessageView, part: string, at: number, clause: number): Meant | undefined {
+  return standsAlone(view, part, at, clause) ?? twoTogether(view, part, at, clause);
+}
+
+/** A lone word in a short answer is about what was asked, if about anything. */
+function notBesidesQuestion(view: MessageView, meant: Meant | undefined): Meant | undefined {
+  const asked = view.context.askedFeature;
+  const isBesides = asked !== undefined && meant !== undefined && asked !== meant.feature;
+  return isBesides && view.tokens.length <= 8 ? undefined : meant;
 }
 
 function deniedWord(
@@ -80,7 +90,9 @@ function absentBy(view: MessageView, part: string, feature: string, at: number):
   const before = view.tokens.slice(Math.max(0, at - 2), at).map(({ folded }) => folded);
   if (!/^(?:no|any|without)(?: \w+)?$/.test(before.join(" ")) && before.at(-1) !== "no") return undefined;
   if (numberOf(view.tokens[at]?.folded ?? "") !== undefined) return undefined;
-  return view.lexicon.parts.get(part)?.features.get(feature)?.polarity.absent;
+  const words = view.lexicon.parts.get(part);
+  const isNoun = words?.cues.get(view.words[at] ?? "")?.has(feature) === true;
+  return isNoun ? words?.features.get(feature)?.polarity.absent : undefined;
 }
 
 /** "Not metal" excludes more than the one state that the word is counted for. */

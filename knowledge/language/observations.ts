@@ -87,10 +87,22 @@ function decideState(
     spotted.phrase.isGeneral || (best.candidate.part === null && spotted.phrase.stems.length === 1);
   if (isThin && best.support === 0) return undefined;
   if (isSaidOfAnother(view, spotted, best.candidate)) return undefined;
+  // A lone word in a short answer is about what was asked, if about anything.
+  if (best.support === 0 && isBesidesQuestion(view, spotted, best.candidate)) return undefined;
   if (best.support === 0 && isWordOfAsked(view, spotted, best.candidate)) return "several";
   if (second !== undefined && second.support === best.support)
     return spotted.phrase.isGeneral ? undefined : "several";
   return best.candidate;
+}
+
+function isBesidesQuestion(view: MessageView, spotted: Spotted, candidate: Candidates): boolean {
+  const asked = view.context.askedFeature;
+  return (
+    asked !== undefined &&
+    asked !== candidate.feature &&
+    spotted.phrase.stems.length === 1 &&
+    view.tokens.length <= 8
+  );
 }
 
 /** "The rough edge", "machined week stamp": one word right before the name of another feature describes that one. */

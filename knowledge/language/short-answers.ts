@@ -9,6 +9,7 @@ import { numberOf } from "./fold-word.ts";
 import { cannotTell } from "./intents.ts";
 import type { FeatureFinding, Intent } from "./message-reading.ts";
 import { type MessageView, wordsBetween } from "./message-view.ts";
+import { nearestState } from "./nearest-state.ts";
 import type { FeatureWords } from "./part-words.ts";
 import type { Quantity } from "./quantities.ts";
 import { statesLeft } from "./states-left.ts";
@@ -19,6 +20,8 @@ const fillers: ReadonlySet<string> = new Set(
     " ",
   ),
 );
+const undecided: ReadonlySet<string> = new Set("both either mix mixture between half".split(" "));
+const mixed = /\b(?:bit of (?:both|each)|mix(?:ture)? of|half and half|in between)\b/;
 const ordinals = "first second third fourth fifth sixth".split(" ");
 
 /**
@@ -56,16 +59,28 @@ function answerIn(
   quantities: readonly Quantity[],
 ): ReportValue | undefined {
   const { feature } = words;
-  if (view.clauses.some(({ text }) => wishCues.test(text))) return undefined;
+  if (view.clauses.some(({ text }) => wishCues.test(text) || mixed.test(text))) return undefined;
   if (view.stances.some((stance) => stance.aside === "hearsay" || stance.aside === "another-car"))
     return undefined;
   if (feature.kind === "measurement") return measured(view, quantities, feature.instrument);
   const isUnseen = intents.some((intent) => intent.kind === "cannot-tell" || intent.kind === "how-to-check");
-  const polar = isUnseen ? undefined : yesOrNo(words, intents, isBareNo(view));
+  const polar = isUnseen ? undefined : yesOrNo(view, words, intents);
   if (feature.kind === "date") return polar;
   const told = toldByWord(view, words);
   if (told !== undefined || isUnseen) return told;
-  return polar ?? chosenByPlace(view.tokens, feature);
+  return polar ?? chosenByPlace(view.tokens, feature) ?? nearest(view, feature);
+}
+
+/** The state that the answer's words come nearest to, when it denies and asks nothing. */
+function nearest(view: MessageView, feature: StateFeature): ReportValue | undefined {
+  const isPlain = view.clauses.every(
+    (clause, at) => view.stances[at]?.aside === undefined && !clause.isAsked && !cannotTell.test(clause.text),
+  );
+  const isMixed = ({ folded }: Token): boolean => cueWords.negations.has(folded) || undecided.has(folded);
+  if (!isPlain || view.tokens.some(isMixed)) return undefined;
+  const said = view.words.filter((_, at) => !fillers.has(view.tokens[at]?.folded ?? ""));
+  const state = nearestState(feature, said);
+  return state === undefined ? undefined : { kind: "state", state };
 }
 
 function measured(
@@ -125,22 +140,25 @@ function isDenied(tokens: readonly Token[], at: number): boolean {
 }
 
 function yesOrNo(
+  view: MessageView,
   words: FeatureWords,
   intents: readonly Intent[],
-  isBareNo: boolean,
 ): ReportValue | undefined {
   const { absent, present } = words.polarity;
   if (absent === undefined) return undefined;
+  const isBareNo = isOnlyNo(view);
   // "Nope" to "are the letters raised or sunk?" does not say that there are none.
   if (absent === notThere && isBareNo) return undefined;
-  if (intents.some((intent) => intent.kind === "no")) return { kind: "state", state: absent };
+  const isNone =
+    view.tokens.length <= 4 && view.tokens.some(({ folded }) => folded === "none" || folded === "nothing");
+  if (isNone || intents.some((intent) => intent.kind === "no")) return { kind: "state", state: absent };
   if (!intents.some((intent) => intent.kind === "yes") || present.length === 0) return undefined;
   const [only] = present;
   if (present.length === 1 && only !== undefined) return { kind: "state", state: only };
   return { kind: "weighed-states", weights: Object.fromEntries(present.map((state) => [state, 1])) };
 }
 
-function isBareNo(view: MessageView): boolean {
+function isOnlyNo(view: MessageView): boolean {
   return view.tokens.every(({ folded }) =>
     /^(?:no|nope|nah|n|nein|non|sorry|sir|mate|thanks|negative)$/.test(folded),
   );
