@@ -8,12 +8,14 @@ import { readOptions } from "./options.ts";
 
 export async function run(written: readonly string[]): Promise<void> {
   const options = readOptions("chat", written, { handbook: "text", store: "text" });
-  const { handbook, receive, log, close } = await openConversation({ platform: "terminal", ...options });
+  const open = await openConversation({ platform: "terminal", ...options });
+  const { handbook, receive, log, prepare, close } = open;
   try {
     await startTerminal({
       input: process.stdin,
       output: process.stdout,
       greeting: greetingFor([handbook.handbook]),
+      greeted: prepare,
       receive,
       log,
       locate: locateIn([handbook], process.cwd()),

@@ -1,5 +1,5 @@
 /** What the commands that hold a conversation share: one handbook, a store in memory or in a file, and the bot between them. */
-import { knowledgeOf, type Log, type Receive, receiver, type Store } from "../../bot/index.ts";
+import type { Log, Receive, Store } from "../../bot/index.ts";
 import { systemClock } from "../clock.ts";
 import { demonstrationHandbook, parseConfiguration } from "../configuration.ts";
 import { OutsideError } from "../errors.ts";
@@ -9,8 +9,11 @@ import { memoryStore } from "../store/memory.ts";
 export interface OpenConversation {
   readonly handbook: OpenHandbook;
   readonly store: Store;
+  /** Answers; the bot is loaded and learns the handbook's words with the first message, or when `prepare` was called. */
   readonly receive: Receive;
   readonly log: Log;
+  /** Begins what the first message needs. Should that fail, the first message says so. */
+  prepare(): void;
   close(): Promise<void>;
 }
 
@@ -25,16 +28,30 @@ export interface ConversationPlace {
 export async function openConversation(place: ConversationPlace): Promise<OpenConversation> {
   const handbook = await openHandbook(place.handbook ?? demonstrationHandbook);
   const log = await scriptLog();
-  const known = [knowledgeOf(handbook.handbook)];
   const { store, close } = await openStore(place.store, log);
-  const receive = receiver({
-    knowledge: () => known,
+  let opening: Promise<Receive> | undefined;
+  const bot = (): Promise<Receive> => {
+    opening ??= openBot(handbook, { store, log, platform: place.platform });
+    return opening;
+  };
+  return {
+    handbook,
     store,
-    clock: systemClock(),
+    receive: async (message) => (await bot())(message),
     log,
-    platform: place.platform,
-  });
-  return { handbook, store, receive, log, close };
+    prepare: () => void bot().catch(() => undefined),
+    close,
+  };
+}
+
+/** A second of work on a slow machine, which nobody who only reads the greeting should wait for. */
+async function openBot(
+  { handbook }: OpenHandbook,
+  surroundings: { readonly store: Store; readonly log: Log; readonly platform: string },
+): Promise<Receive> {
+  const { knowledgeOf, receiver } = await import("../../bot/index.ts");
+  const known = [knowledgeOf(handbook)];
+  return receiver({ ...surroundings, knowledge: () => known, clock: systemClock() });
 }
 
 async function openStore(

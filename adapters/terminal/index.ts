@@ -16,6 +16,8 @@ export interface TerminalOptions {
   readonly input: NodeJS.ReadStream | ReadStream;
   readonly output: NodeJS.WriteStream | WriteStream;
   readonly greeting: Greeting;
+  /** Called once the greeting stands and typing can begin: the moment for work that the greeting did not need. */
+  readonly greeted?: () => void;
   readonly receive: Receive;
   readonly log: Pick<Log, "error">;
   /** Where a drawing of the handbook lies for this person. */
@@ -63,6 +65,7 @@ async function converse(
   const { output, greeting, locate } = options;
   write(output, greetingLines(greeting, pageOf(output).width));
   prompt();
+  options.greeted?.();
   let last: Reply | undefined;
   for await (const message of messages) {
     if (FAREWELLS.has(message.trim().toLowerCase())) break;
