@@ -7,6 +7,8 @@ import { linesOf } from "./page.ts";
 import { type Figure, holds, type Row } from "./row.ts";
 import { calibrationOfDemo } from "./rows/calibration-of-demo.ts";
 import { calibrationOfOwners } from "./rows/calibration-of-owners.ts";
+import { changeoverCoverageRow } from "./rows/changeover-coverage.ts";
+import { changeoverTimes } from "./rows/changeover-times.ts";
 import { durableMessagesRow } from "./rows/durable-messages.ts";
 import { hostileMessages } from "./rows/hostile-messages.ts";
 import { policyAgainstForm } from "./rows/policy-against-form.ts";
@@ -25,6 +27,7 @@ const rows: readonly Row[] = [
   readingMessages,
   turnOnLargeHandbook,
   posteriorAgainstNetwork,
+  changeoverTimes,
   calibrationOfOwners,
   calibrationOfDemo,
   policyOnRandomTables,
@@ -32,6 +35,7 @@ const rows: readonly Row[] = [
   policyAgainstForm,
   hostileMessages,
   durableMessagesRow,
+  changeoverCoverageRow,
 ];
 
 const { values: options } = parseArgs({ options: { json: { type: "boolean" }, only: { type: "string" } } });

@@ -13,7 +13,6 @@ import { changeoverChain } from "../../../knowledge/dating/changeover-chain.ts";
 import { pairInChain, widerInterval } from "../../../knowledge/dating/pair-in-chain.ts";
 import { chainCoverage } from "../../bench/chain-coverage.ts";
 import { granted } from "../../support/granted.ts";
-import { leastProcessorMilliseconds } from "../../support/processor-time.ts";
 import { type Chance, chanceFrom } from "../../support/random-tables.ts";
 
 const grid: CellGrid = { from: 0, cell: 1, cells: 14, cars: new Float64Array(14).fill(1) };
@@ -191,13 +190,4 @@ test("nine in ten intervals of a chain hold the truth", () => {
   const { changeovers, held } = chainCoverage(35, 60, 9);
   expect(changeovers).toBe(140);
   expect(held / changeovers).toBeGreaterThan(0.85);
-});
-
-test("ten thousand sightings of twenty variants take less than 300 ms", () => {
-  const seen = cars(10_000, 20, 240, chanceFrom(8)).map((one, index) => {
-    const year = 12 * Math.floor(one.built.from / 12);
-    return index % 7 === 0 ? { ...one, built: { from: year, to: year + 12 } } : one;
-  });
-  const setting = { window: { from: 0, to: 240 }, replacements: new Array<number>(20).fill(1) };
-  expect(leastProcessorMilliseconds(6, () => changeoverChain(setting, seen))).toBeLessThan(300);
 });

@@ -1,13 +1,10 @@
 import { describe, expect, test } from "vitest";
-import { type CellGrid, cellGrid } from "../../../knowledge/dating/cells.ts";
 import { changeover } from "../../../knowledge/dating/changeover.ts";
 import { borderWeights } from "../../../knowledge/dating/changeover-posterior.ts";
 import { spreadQuantile } from "../../../knowledge/dating/credible-run.ts";
-import { posteriorOf, whenChanged } from "../../../knowledge/dating/dated-change.ts";
-import { type ChangeoverSighting, groupReports } from "../../../knowledge/dating/report-groups.ts";
+import type { ChangeoverSighting } from "../../../knowledge/dating/report-groups.ts";
 import { granted } from "../../support/granted.ts";
 import { inCell } from "../../support/plain-sightings.ts";
-import { leastProcessorMilliseconds } from "../../support/processor-time.ts";
 import { chanceFrom } from "../../support/random-tables.ts";
 import { simulatedProduction, simulatedWindow, simulateSightings } from "../../support/simulated-works.ts";
 
@@ -145,15 +142,4 @@ test("what is remembered from earlier calls changes no digit", () => {
   const again = changeover(setting, history(60, 0.1), memory);
   expect(first.ok && again.ok).toBe(true);
   expect(again).toEqual(changeover(setting, history(60, 0.1)));
-});
-
-test("one more sighting beside two hundred is worked in within 20 ms", () => {
-  const grid = cellGrid(setting.window, setting.production) as CellGrid;
-  const memory = new Map();
-  const all = history(208, 0.1);
-  posteriorOf(grid, setting, groupReports(grid, all.slice(0, 200)), { memory });
-  const least = leastProcessorMilliseconds(8, (more) => {
-    whenChanged(posteriorOf(grid, setting, groupReports(grid, all.slice(0, 201 + more)), { memory }));
-  });
-  expect(least).toBeLessThan(20);
 });
