@@ -39,9 +39,9 @@ export function compare(scene: Scene, partId: string | null, named: readonly str
 function chosen(scene: Scene, part: PartKind, named: readonly string[]): readonly Variant[] {
   const known = named.flatMap((id) => part.variants.filter((variant) => variant.id === id));
   if (known.length > 0) return known;
-  const isInHand = scene.assessed?.part.id === part.id;
-  const leaders = isInHand ? (scene.assessed?.identification.ranking ?? []) : [];
-  return leaders
+  const { assessed } = scene;
+  if (assessed?.part.id !== part.id) return [];
+  return assessed.identification.ranking
     .flatMap(({ variant: id }) => part.variants.filter((variant) => variant.id === id))
     .slice(0, 2);
 }

@@ -6,11 +6,14 @@ import type {
   Identification,
   PartKind,
   QuestionTable,
+  ReportValue,
 } from "../../knowledge/index.ts";
 import type { CaseFacts } from "./case.ts";
 
 export const carQuestions = ["car.built", "car.trim", "car.market", "car.model"] as const;
 export type CarQuestion = (typeof carQuestions)[number];
+
+type Size = Extract<ReportValue, { kind: "measurement" }>;
 
 /** Why a question about a part is put: the search chose it, or a fact that was told needs a second look. */
 export type Reason =
@@ -21,7 +24,7 @@ export type Reason =
 export type NextQuestion =
   | { readonly about: "part" }
   | { readonly about: "car"; readonly ask: CarQuestion }
-  | { readonly about: "unit"; readonly feature: Feature; readonly unit: string }
+  | { readonly about: "unit"; readonly feature: Feature; readonly unit: string; readonly said: Size }
   | { readonly about: "feature"; readonly feature: Feature; readonly because: Reason };
 
 export interface Assessed {

@@ -38,7 +38,7 @@ export function changeCase(
   const { reading } = heard;
   const wished = wishes(knowledge, begun, reading, speaker);
   const placed = withPart(knowledge, wished, part);
-  const told = withFacts(knowledge, placed, reading, speaker, today);
+  const told = withFacts(knowledge, placed, heard, speaker, today);
   const turned = towardsTheCar(told, reading);
   const marked = applyMarks(findPart(knowledge, turned.facts.part), turned, heard, speaker);
   const answered = answers(knowledge, marked, reading, speaker);
@@ -82,10 +82,11 @@ function withPart(knowledge: Knowledge, change: Change, id: string | null): Chan
 function withFacts(
   knowledge: Knowledge,
   change: Change,
-  reading: MessageReading,
+  heard: Heard,
   speaker: Speaker,
   today: Interval,
 ): Change {
+  const { reading } = heard;
   const { handbook } = knowledge;
   const car = applyCar(handbook.cars, change.facts, reading.car, speaker);
   const withCar: Change = {
@@ -95,7 +96,7 @@ function withFacts(
     remarks: [...change.remarks, ...car.remarks],
   };
   const part = partOf(knowledge, withCar);
-  if (part === undefined) return keepForLater(withCar, reading);
+  if (part === undefined) return keepForLater(withCar, heard);
   const waited = withCar.facts.unplaced.map((text) =>
     readMessage(text, knowledge.lexicon, { part: part.id, today }),
   );
@@ -137,8 +138,9 @@ function isUnclear({ because }: MessageReading["leftAside"][number]): boolean {
   return because === "several-readings";
 }
 
-function keepForLater(change: Change, reading: MessageReading): Change {
-  if (reading.findings.length === 0 && !reading.leftAside.some(isUnclear)) return change;
+function keepForLater(change: Change, { reading, marks }: Heard): Change {
+  const isMarked = marks.some((mark) => mark.kind === "material");
+  if (reading.findings.length === 0 && !isMarked && !reading.leftAside.some(isUnclear)) return change;
   if (reading.shownText.trim() === "") return withRemark(change, needsPart);
   const unplaced = [...change.facts.unplaced, reading.shownText].slice(-mostUnplaced);
   return withRemark({ ...change, facts: { ...change.facts, unplaced } }, keptForLater);

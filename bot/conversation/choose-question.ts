@@ -18,8 +18,8 @@ function unitInDoubt({ identification, part, facts }: Found): NextQuestion | und
   for (const { feature: id, reason, meantUnit } of identification.doubtful) {
     const feature = featureById(part, id);
     if (feature === undefined || reason !== "unit" || meantUnit === undefined) continue;
-    if (doubtedReading(facts.reports, id, meantUnit) === undefined) continue;
-    return { about: "unit", feature, unit: meantUnit };
+    const doubted = doubtedReading(facts.reports, id, meantUnit);
+    if (doubted !== undefined) return { about: "unit", feature, unit: meantUnit, said: doubted.value };
   }
   return undefined;
 }

@@ -19,7 +19,7 @@ import { type Conversation, caseInHand, findCase } from "./conversation.ts";
 import { asksForCopies, towardsGenuine } from "./copies-asked.ts";
 import { hearTrade } from "./hear-trade.ts";
 import type { Knowledge } from "./knowledge.ts";
-import { readOnLastSize } from "./last-reading.ts";
+import { readOn } from "./read-on.ts";
 import { readWords } from "./read-words.ts";
 
 /** Longer messages are read only so far, and that is said. */
@@ -50,7 +50,7 @@ export function hear(
   const text = (message.text ?? "").slice(0, longestMessage);
   const context = contextOf(kept, today);
   const read = readWords(knowledge, text, context);
-  const continued = readOnLastSize(knowledge, text, context, kept, message.from, read) ?? read;
+  const continued = readOn(knowledge, text, context, kept, message.from, read) ?? read;
   const isAboutCopies = asksForCopies(continued, text);
   const { reading: spoken, ...ofTrade } = hearTrade(
     text,

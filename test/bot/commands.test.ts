@@ -298,3 +298,15 @@ describe("cases without a fact", () => {
     expect(talk("rear spoiler", "new case", "door mirror", "cases").text).toContain("nothing told yet");
   });
 });
+
+describe("compare, when little is known", () => {
+  test("without a part asks for it", () => {
+    expect(talk("compare").text).toContain("Name the part, and I lay its kinds side by side");
+  });
+
+  test("of a part that is not in hand offers its kinds", () => {
+    const { text, reply } = talk("rear spoiler", "compare the mirrors");
+    expect(text).toContain("Name the two that I shall compare");
+    expect(reply.summary.part).toBe("rear-spoiler");
+  });
+});

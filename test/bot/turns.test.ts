@@ -259,7 +259,7 @@ describe("manners", () => {
   test("an answer that stands is not repeated whole", () => {
     const before = talk(
       "is my rear spoiler right for the car? built may 1979, Shrike S, home market",
-      "rough",
+      "rough inside",
     );
     const done = talkOn(before.conversation, "square tips", "two drain notches", "six screws");
     expect(done.reply.summary.done).toBe(true);
@@ -526,5 +526,52 @@ describe("a question that no command answers", () => {
   test("what was unclear before the part was named is told when it is", () => {
     const { text } = talk("about 17 inches", "steering wheel");
     expect(text).toMatch(/I read – .*17 in|“17 inches” I cannot place/);
+  });
+});
+
+describe("a mark told before the part is named", () => {
+  test("counts once it is", () => {
+    const { reply, text } = talk("it says >PUR< on the inside", "rear spoiler");
+    expect(reply.summary.understood.map(({ feature }) => feature)).toEqual(["flex"]);
+    expect(text).toContain("gives, polyurethane");
+  });
+});
+
+describe("the question which part it is", () => {
+  test.each([
+    ["cannot tell", "say where on the car it sits"],
+    ["yes", "I asked nothing that yes or no would answer"],
+    ["why this?", "Each part has its own tells"],
+    ["how do I check?", "Name it in your own words"],
+  ])("is not answered by %s, and that is said", (said, answer) => {
+    const { text, reply } = talk("hello", said);
+    expect(text).toContain(answer);
+    expect(reply.summary.question?.feature).toBe("part");
+  });
+});
+
+describe("a unit that is wrong", () => {
+  test("is asked back with the size as it was said", () => {
+    const { text } = talk("rear spoiler, width 118 mm");
+    expect(text).toMatch(/You wrote 118 mm. Did you mean 118 cm\?|118 mm lies far from every kind/);
+  });
+});
+
+describe("withdrawing by another member", () => {
+  test("takes nothing of the owner's", () => {
+    const { reply, text } = talk("rear spoiler, rough inside", {
+      from: "dora",
+      text: "withdraw the inside finish",
+    });
+    expect(text).toContain("You have told me nothing that could be withdrawn");
+    expect(reply.summary.understood).toHaveLength(1);
+  });
+});
+
+describe("what was told in answer to a question about copies", () => {
+  test("is weighed for the goal that the question set", () => {
+    const { reply } = talk("front wing", "how can I tell if it is a repro?", "N in a square");
+    expect(reply.summary.goal).toBe("genuine");
+    expect(reply.summary.understood.map(({ feature }) => feature)).toEqual(["moulded-number"]);
   });
 });

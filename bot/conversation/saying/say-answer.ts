@@ -34,9 +34,9 @@ export function sayAnswer(knowledge: Knowledge, assessed: Assessed): readonly Bl
 
 /** What the answer says first: a class with its probability; "the kind it was built with" before its two classes. */
 export function headline({ identification, goal }: Assessed): ClassProbability | null {
-  const { verdict, kindItWasBuiltWith } = identification;
-  const isKind = verdict !== null && goal === "right-for-car" && (kindItWasBuiltWith ?? 0) >= 0.5;
-  return isKind ? { class: kindItWasBuiltWithClass, probability: kindItWasBuiltWith ?? 0 } : verdict;
+  const { verdict, kindItWasBuiltWith: kind = 0 } = identification;
+  const isKind = verdict !== null && goal === "right-for-car" && kind >= 0.5;
+  return isKind ? { class: kindItWasBuiltWithClass, probability: kind } : verdict;
 }
 
 /** What it is and how sure; empty without a verdict. */

@@ -1,18 +1,12 @@
 /** What the works fitted to the car: a line beside a verdict, or the whole answer when that was the question. */
-import {
-  formatInterval,
-  type Handbook,
-  sayProbability,
-  type Variant,
-  variantById,
-} from "../../../knowledge/index.ts";
+import { formatInterval, type Handbook, sayProbability, type Variant } from "../../../knowledge/index.ts";
 import type { Block } from "../../reply.ts";
 import { asBuiltShares } from "../assess.ts";
 import type { Assessed } from "../assessed.ts";
 import type { Knowledge } from "../knowledge.ts";
 import * as words from "../phrases/answer.ts";
 import { asBuiltLead } from "../phrases/standing.ts";
-import { fittedTimes, variantName, whereItComesFrom } from "./say-variant.ts";
+import { fittedTimes, whereItComesFrom } from "./say-variant.ts";
 import { inBrackets } from "./sources-of.ts";
 
 /** Shares of the as-built mix below this are shelf stock and not worth a row. */
@@ -43,13 +37,11 @@ function besideVerdict(handbook: Handbook, assessed: Assessed): string | undefin
     .filter((one, index) => index === 0 || one.share >= worthASentence)
     .slice(0, 3);
   if (named.length === 0) return undefined;
-  const shares = named.map((one) =>
-    words.variantShare(variantName(part, one.variant), sayProbability(one.share)),
-  );
+  const shares = named.map((one) => words.variantShare(one.variant.name, sayProbability(one.share)));
   return withSources(
     handbook,
     words.carShouldHave(formatInterval(facts.car.built), shares),
-    named.flatMap((one) => variantById(part, one.variant) ?? []),
+    named.map((one) => one.variant),
   );
 }
 
@@ -60,39 +52,32 @@ function withSources(handbook: Handbook, line: string, variants: readonly Varian
 }
 
 function asBuiltAnswer(knowledge: Knowledge, assessed: Assessed): readonly Block[] {
-  const { part, facts } = assessed;
+  const { facts } = assessed;
   const shares = sharesLargestFirst(assessed);
   const [first, second] = shares;
   if (first === undefined) return [];
   const date = facts.car.built === undefined ? undefined : formatInterval(facts.car.built);
   const rows = shares
     .filter((one) => one.share >= worthARow)
-    .map(({ variant: id, share }) => {
-      const variant = part.variants.find((one) => one.id === id);
-      const sources = variant?.fitted.flatMap((period) => period.sources) ?? [];
-      return [
-        variantName(part, id),
-        sayProbability(share),
-        variant === undefined ? "" : whereItComesFrom(variant),
-        inBrackets(knowledge.handbook, sources),
-      ];
-    });
-  const isOverlap = second !== undefined && second.share >= 0.1 && date !== undefined;
-  const overlap: Block = {
-    kind: "text",
-    text: words.inChangeover(
-      date ?? "",
-      variantName(part, first.variant),
-      variantName(part, second?.variant ?? ""),
-    ),
-  };
+    .map(({ variant, share }) => [
+      variant.name,
+      sayProbability(share),
+      whereItComesFrom(variant),
+      inBrackets(
+        knowledge.handbook,
+        variant.fitted.flatMap((period) => period.sources),
+      ),
+    ]);
+  const isOverlap = second !== undefined && second.share >= worthASentence && date !== undefined;
   return [
     {
       kind: "text",
-      text: shouldHaveLine(variantName(part, first.variant), first.share, date !== undefined),
+      text: shouldHaveLine(first.variant.name, first.share, date !== undefined),
       tone: "answer",
     },
-    ...(isOverlap ? [overlap] : []),
+    ...(isOverlap
+      ? [{ kind: "text", text: words.inChangeover(date, first.variant.name, second.variant.name) } as const]
+      : []),
     { kind: "table", caption: asBuiltLead, head: words.asBuiltHead, rows },
   ];
 }
@@ -105,10 +90,15 @@ function shouldHaveLine(name: string, share: number, isDated: boolean): string {
     : words.shouldHaveOpen(name, probability, isDated);
 }
 
-function sharesLargestFirst(
-  assessed: Assessed,
-): readonly { readonly variant: string; readonly share: number }[] {
-  return [...asBuiltShares(assessed.compiled, assessed.facts)]
-    .map(([variant, share]) => ({ variant, share }))
+interface Share {
+  readonly variant: Variant;
+  readonly share: number;
+}
+
+function sharesLargestFirst({ compiled, facts, part }: Assessed): readonly Share[] {
+  const shares = asBuiltShares(compiled, facts);
+  return part.variants
+    .map((variant) => ({ variant, share: shares.get(variant.id) ?? 0 }))
+    .filter(({ share }) => share > 0)
     .toSorted((one, other) => other.share - one.share);
 }

@@ -5,7 +5,6 @@ import type { Block, Choice, QuestionBlock } from "../../reply.ts";
 import { unitQuestionPrefix } from "../answer-open-question.ts";
 import type { CarQuestion, NextQuestion, Reason } from "../assessed.ts";
 import type { CaseFacts, OpenQuestion } from "../case.ts";
-import { doubtedReading } from "../doubted-reading.ts";
 import {
   besides,
   inUnit,
@@ -45,7 +44,7 @@ export function questionBlock(handbook: Handbook, facts: CaseFacts, question: Ne
     case "car":
       return carQuestion(handbook.cars, facts, question.ask);
     case "unit":
-      return unitQuestion(facts, question.feature, question.unit);
+      return unitQuestion(question);
     case "feature":
       return featureQuestion(question.feature, question.because);
   }
@@ -89,15 +88,13 @@ function named(things: readonly { readonly id: string; readonly name: string }[]
   return things.map(({ id, name }) => ({ id, label: name, say: name }));
 }
 
-function unitQuestion(facts: CaseFacts, feature: Feature, unit: string): QuestionBlock {
-  const told = doubtedReading(facts.reports, feature.id, unit)?.value;
-  const value = told === undefined ? "" : sayNumber(told.value);
-  const said = told?.unit ?? null;
+function unitQuestion({ feature, unit, said }: Extract<NextQuestion, { about: "unit" }>): QuestionBlock {
+  const value = sayNumber(said.value);
   const meant = `${value} ${unit}`;
   return {
     kind: "question",
     feature: `${unitQuestionPrefix}${feature.id}`,
-    text: said === null ? noUnitSaid(value, meant) : isItThisUnit(`${value} ${said}`, meant),
+    text: said.unit === null ? noUnitSaid(value, meant) : isItThisUnit(`${value} ${said.unit}`, meant),
     effort: 1,
     photographDoes: false,
     answers: [yes, no],

@@ -15,7 +15,7 @@ import {
   pullsAlone,
 } from "../phrases/trouble.ts";
 import { partnerOf } from "./contradiction-partner.ts";
-import { lastTold, sayNumber, sayReported, sayValue } from "./say-value.ts";
+import { lastTold, sayNumber, sayReported, sayReportedValue, sayValue } from "./say-value.ts";
 
 /** What makes a second look necessary, to stand before its question; undefined for any other question. */
 export function sayReason(assessed: Assessed, question: NextQuestion | null): Block | undefined {
@@ -41,8 +41,7 @@ function contradiction(assessed: Assessed, feature: Feature): string {
 }
 
 function farAway({ part, facts }: Assessed, feature: Feature): string {
-  const told = lastTold(feature.id, facts.reports);
-  const reading = told === undefined ? feature.name : sayValue(feature, told.value);
+  const reading = sayReportedValue(feature, facts.reports);
   const means = part.variants.flatMap((variant) => {
     const mean = variant.tells[feature.id]?.mean;
     return typeof mean === "number" ? [mean] : [];

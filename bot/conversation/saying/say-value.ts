@@ -45,6 +45,12 @@ export function lastTold(feature: string, reports: readonly Report[]): Report | 
   return own.findLast((report) => report.value.kind !== "cannot-tell") ?? own.at(-1);
 }
 
+/** The value alone, as it was told last; the feature's name when nobody has. */
+export function sayReportedValue(feature: Feature, reports: readonly Report[]): string {
+  const last = lastTold(feature.id, reports);
+  return last === undefined ? feature.name : sayValue(feature, last.value);
+}
+
 /** The fact of a feature as the last person told it; the feature's name alone when nobody has. */
 export function sayReported(feature: Feature, reports: readonly Report[]): string {
   const last = lastTold(feature.id, reports);

@@ -80,3 +80,11 @@ describe("a figure alone", () => {
     expect(talk("rear spoiler", "1180 kg").text).toContain("does not look like the mass of the bare spoiler");
   });
 });
+
+describe("a question by its time", () => {
+  test("about a rule is one of trade knowledge, whatever part is in hand", () => {
+    const { reply } = talk("door mirror", "when was the 43R mark introduced?");
+    expect(reply.summary.understood).toEqual([]);
+    expect(reply.summary.part).toBe("door-mirror");
+  });
+});

@@ -1,4 +1,4 @@
-// Words that go on from the size told last.
+// Words that go on from what was told before.
 import { describe, expect, test } from "vitest";
 import { talk } from "../../support/talking.ts";
 
@@ -36,5 +36,24 @@ describe("a size that was told", () => {
   test("stays when yes, no or undo is said", () => {
     expect(reading(talk("rear spoiler, width 118", "yes"))).toEqual(["width 118 cm"]);
     expect(reading(talk("rear spoiler, width 118", "no"))).toEqual([]);
+  });
+});
+
+describe("a state that was told", () => {
+  const states = (said: ReturnType<typeof talk>) =>
+    said.reply.summary.understood.map(({ feature, state }) => `${feature} ${state}`);
+
+  test.each(["no its rough", "sorry, rough", "actually rough"])(
+    "is put right by %s, whatever is asked meanwhile",
+    (said) => {
+      expect(states(talk("rear spoiler, smooth inside", said))).toEqual(["inside-finish rough"]);
+    },
+  );
+
+  test("stays when nothing is put in its place", () => {
+    expect(states(talk("rear spoiler, two drain notches", "no"))).toEqual(["drain-notches notches"]);
+    expect(states(talk("rear spoiler, two drain notches", "sorry, no idea"))).toEqual([
+      "drain-notches notches",
+    ]);
   });
 });
