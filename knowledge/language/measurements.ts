@@ -83,7 +83,7 @@ export function tokenAt(view: MessageView, start: number): number {
 
 /** Nouns after a size that make it the size of something else: "8 mm studs". */
 const sizeOf =
-  /^ ?-?(?:stud|screw|bolt|hole|nut|thread|head|spanner|socket|drill|washer|wire|self|rivet|allen|hex|tap|wheel|tire|tyre|engine|cc|crack|chip|scratch|dent|gap|tape)\w*\b(?! (?:spacing|cent|apart|circle|pitch|to))|^ ?(?:when )?(?:in|under) water\b/i;
+  /^ ?-?(?:stud|screw|bolt|hole|nut|thread|head|spanner|socket|drill|washer|wire|self|rivet|allen|hex|tap|wheel|tire|tyre|engine|cc|crack|chip|scratch|dent|gap|tape)\w*\b(?! (?:spacing|cent|apart|circle|pitch|to))|^ ?(?:when )?(?:in|under) water\b|^ ?(?:\/|per )/i;
 
 function chooseFeature(
   view: MessageView,

@@ -51,6 +51,27 @@ export function f1(scores: readonly Score[]): number {
   return hits + errors === 0 ? 1 : (2 * hits) / (2 * hits + errors);
 }
 
+/** Hits among all that was read; 1 when nothing was. */
+export function precision(scores: readonly Score[]): number {
+  return shareOf(scores, ({ invented }) => invented);
+}
+
+/** Hits among all that was noted; 1 when nothing was. */
+export function recall(scores: readonly Score[]): number {
+  return shareOf(scores, ({ missed }) => missed);
+}
+
+function shareOf(scores: readonly Score[], errorsOf: (score: Score) => number): number {
+  const hits = scores.reduce((sum, score) => sum + score.hits, 0);
+  const errors = scores.reduce((sum, score) => sum + errorsOf(score), 0);
+  return hits + errors === 0 ? 1 : hits / (hits + errors);
+}
+
+/** Whether a state, or a choice between states, was read. */
+export function assertsState({ reading }: ScoredMessage): boolean {
+  return reading.findings.some(({ value }) => value.kind === "state" || value.kind === "weighed-states");
+}
+
 export function scoreMessage(message: AnnotatedMessage, lexicon: Lexicon): ScoredMessage {
   const reading = readMessage(message.text, lexicon, { today: testToday, ...message.context });
   const facts = match(message.facts, reading.findings, factHits, JSON.stringify, findingLabel);
