@@ -54,7 +54,10 @@ function goingOn(text: string, { feature, value }: Report, { facts }: Case): str
   const isUnitAsked = facts.open?.feature === `${unitQuestionPrefix}${feature}`;
   if (rest === text.trim() && !isUnitAsked) return undefined;
   const isFigure = /\d/.test(rest);
-  return isFigure === (value.kind !== "state") && /[\p{L}\p{N}]/u.test(rest) ? rest : undefined;
+  if (isFigure !== (value.kind !== "state") || !/[\p{L}\p{N}]/u.test(rest)) return undefined;
+  // "1180 mm; no, 1181": the unit stays what it was.
+  const isBare = /\d$/.test(rest) && value.kind === "measurement" && value.unit !== null;
+  return isBare ? `${rest} ${value.unit}` : rest;
 }
 
 /** "420" and then "mm": the size in full; undefined when a unit was said before or none is said now. */

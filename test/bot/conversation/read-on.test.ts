@@ -10,6 +10,14 @@ describe("a size that was told", () => {
     expect(reading(talk("rear spoiler, width 46 inches", "no sorry 47 inches"))).toEqual(["width 47 in"]);
   });
 
+  test("keeps its unit when only the figure is put right", () => {
+    expect(reading(talk("rear spoiler, width 1180 mm", "no 1181"))).toEqual(["width 1181 mm"]);
+  });
+
+  test("is said once more without harm", () => {
+    expect(reading(talk("rear spoiler, width 1180 mm", "yes 1180 mm"))).toEqual(["width 1180 mm"]);
+  });
+
   test("gets its unit from a unit alone", () => {
     expect(reading(talk("rear spoiler is 420 wide", "mm"))).toEqual(["width 420 mm"]);
   });
