@@ -1,6 +1,6 @@
 /** What one message does to one case: wishes that change it first, then the facts, then answers to the open question. */
 import type { Feature, Interval, MessageReading, PartKind } from "../../knowledge/index.ts";
-import { readMessage } from "../../knowledge/index.ts";
+import { readMessage, readTradeEvidence } from "../../knowledge/index.ts";
 import { startOver } from "../commands/start-over.ts";
 import { undo } from "../commands/undo.ts";
 import { withdraw } from "../commands/withdraw.ts";
@@ -20,6 +20,7 @@ import { comparedWithTheCar, goalChanged, keptForLater, partLabel } from "./phra
 import { readingRemarks, unclearRemark } from "./reading-remarks.ts";
 import { sayReported } from "./saying/say-value.ts";
 import { type Speaker, speakerOf } from "./speaker.ts";
+import { findingsOfMarks } from "./trade-evidence.ts";
 import { understoodItem } from "./understood.ts";
 
 /** How many messages wait for the part to be named. */
@@ -100,7 +101,8 @@ function withFacts(
   const waited = withCar.facts.unplaced.map((text) =>
     readMessage(text, knowledge.lexicon, { part: part.id, today }),
   );
-  const waiting = waited.flatMap(({ findings }) => findings);
+  const marks = withCar.facts.unplaced.flatMap((text) => readTradeEvidence(text, { today }));
+  const waiting = [...findingsOfMarks(part, marks, undefined), ...waited.flatMap(({ findings }) => findings)];
   const own = [...waiting, ...reading.findings].filter(
     (finding) => finding.part === null || finding.part === part.id,
   );

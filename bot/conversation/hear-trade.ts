@@ -40,9 +40,15 @@ export function hearTrade(
   }
   // A mark that is told counts, and is explained only when nothing else was read.
   const isAsking = asking.test(text);
-  const marks = isAsking ? [] : readTradeEvidence(text, context);
+  const marks = readTradeEvidence(withoutQuestions(text), context);
   const isElse = reading.findings.length > 0 || reading.intents.length > 0 || (!isAsking && marks.length > 0);
   return { reading, trade: isElse ? undefined : answer, marks };
+}
+
+/** What is told beside a question: "it says >PUR< inside, is it genuine?" tells a mark. */
+function withoutQuestions(text: string): string {
+  const pieces = text.split(/(?<=[.?!;,]\s)/);
+  return pieces.filter((piece) => !asking.test(piece)).join("");
 }
 
 /** Whether all that was read may be the question's own words: figures, and wishes that name nothing of a handbook. */
