@@ -12,7 +12,7 @@ ENV NODE_ENV=production \
 WORKDIR /opt/witness-mark
 RUN install -d -o node -g node -m 0700 "$DATA_DIR"
 COPY --from=packages /opt/witness-mark/node_modules node_modules
-COPY package.json LICENSE* ./
+COPY package.json ./
 COPY knowledge knowledge
 COPY bot bot
 COPY adapters adapters
