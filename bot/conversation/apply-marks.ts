@@ -19,7 +19,8 @@ export function applyMarks(
   const told = new Set(heard.reading.findings.map((finding) => finding.feature));
   const asked = change.facts.open?.feature;
   const found = part === undefined ? [] : findingsOfMarks(part, heard.marks, asked);
-  const findings = found.filter((finding) => !told.has(finding.feature));
+  // A weighing keeps its doubt, even where the reader has taken it for a fact.
+  const findings = found.filter(({ feature, certainty }) => certainty < 1 || !told.has(feature));
   const applied =
     part === undefined
       ? { facts: change.facts, items: [] }
