@@ -102,7 +102,7 @@ export const generalWords: ReadonlySet<string> = new Set(
   one two three four five six seven eight nine ten zero first second third only normal standard other plain light dark thin thick wide narrow deep shallow open closed
   full half single both clear hidden good bad loose tight hard soft inside outside top bottom upper lower side different same part type kind version mark marks number
   set fitted without with not never nothing something like style center middle end edge all any some odd black white red blue green silver gray brown yellow gold cream
-  line point hole gap body surface cover common usual unknown dated stamp letter figure made color car cast round square molded drilled drill original even soft straight sharp flat paint metal miles mile tape steel`.split(
+  line point hole gap body surface cover common usual unknown dated stamp letter figure made color car cast round square molded drilled drill original even soft straight sharp flat paint metal miles mile tape steel blank bare spare naked`.split(
     /\s+/,
   ),
 );

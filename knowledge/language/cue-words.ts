@@ -54,7 +54,7 @@ export const ownEyesCues =
 
 /** Wanted, planned or imagined: nothing that was seen. */
 export const wishCues =
-  /\b(?:wtb|wanted(?! to (?:know|ask|say|share|show))|(?:looking|searching|hunting|on the lookout) (?:for|to (?:buy|find))|in search of|iso|(?:need|want|after|prefer|rather have) (?:a|an|one|ones|some|the|two|three|four|six|to (?:buy|find|fit|get|make|paint|have))\b|want to buy|planning|next on (?:the|my) list|to ?do list|still to do|jobs? (?:for|left)|\bbringing\b|would (?:love|prefer|fancy)|wouldnt mind|dying for|plan (?:to|on)|going to (?:fit|paint|make|buy|put|drill|get|change|swap|convert)|gonna|intend(?:ing)? to|thinking (?:of|about)|would like|would love|id like|id love|hoping (?:to|for)|tempted to|could (?:fit|make|paint|drill)|swap (?:it|them|mine)? ?for|dream(?:t|ed)? (?:of|about)|i (?:want|need|fancy) (?!to (?:know|ask|say|be|see|make|check|find out|identify|understand|tell))|lets (?:suppose|say|assume|imagine)|suppose (?:it|the|that|i|you)|imagine|hypothetical\w*|(?:i|we)(?: will|ll| shall| am going to| m going to|m going to|d) (?:bring|fit|put|buy|get|make|take|sell|use|drill|weld|paint|order|need|swap|keep an eye|look for|convert|go for)\b|wish (?:i|it|they|mine)|hope (?:it|the|its|that|my|they|mine)|hopefully (?:it|the|its|my|they) (?:will|has|have|is|are)|if only)/;
+  /\b(?:wtb|wanted(?! to (?:know|ask|say|share|show))|(?:looking|searching|hunting|on the lookout) (?:for|to (?:buy|find))|in search of|iso|(?:need|want|after|prefer|rather have) (?:a|an|one|ones|some|the|two|three|four|six|to (?:buy|find|fit|get|make|paint|have))\b|want to buy|planning|(?:just |have |ive |i )?ordered (?!by)|on order|next on (?:the|my) list|to ?do list|still to do|jobs? (?:for|left)|\bbringing\b|would (?:love|prefer|fancy)|wouldnt mind|dying for|plan (?:to|on)|going to (?:fit|paint|make|buy|put|drill|get|change|swap|convert)|gonna|intend(?:ing)? to|thinking (?:of|about)|would like|would love|id like|id love|hoping (?:to|for)|tempted to|could (?:fit|make|paint|drill)|swap (?:it|them|mine)? ?for|dream(?:t|ed)? (?:of|about)|i (?:want|need|fancy) (?!to (?:know|ask|say|be|see|make|check|find out|identify|understand|tell))|lets (?:suppose|say|assume|imagine)|suppose (?:it|the|that|i|you)|imagine|hypothetical\w*|(?:i|we)(?: will|ll| shall| am going to| m going to|m going to|d) (?:bring|fit|put|buy|get|make|take|sell|use|drill|weld|paint|order|need|swap|keep an eye|look for|convert|go for)\b|wish (?:i|it|they|mine)|hope (?:it|the|its|that|my|they|mine)|hopefully (?:it|the|its|my|they) (?:will|has|have|is|are)|if only)/;
 
 /** Wanted, dreamt or supposed for the rest of the message, until the speaker comes to what is their own. */
 export const fictionCues =
@@ -63,6 +63,10 @@ export const fictionCues =
 /** The speaker has not had the part before them: what the message holds is somebody's word. */
 export const neverSeenCues =
   /\b(?:havent|have not|haven t|hasnt|not|never) (?:actually |even |personally )?(?:seen|had|touched|held|viewed|met|got|collected|picked|been to see)(?: to see)? (?:it|them|one|the (?:car|part|thing)|any)(?: (?:yet|myself|in person|in the flesh|up yet|at all|here yet))|(?:havent|have not) (?:seen|touched|held|viewed) (?:it|them)$|not (?:arrived|here|come|turned up) yet|hasnt (?:arrived|come|turned up)|still in the post\b/;
+
+/** Thanks for what somebody else said. */
+export const thanksCues =
+  /\b(?:thanks|thank you|cheers|ta|thx|grateful|appreciate) (?:\w+ ){0,3}(?:for|about) (?:the|your|that|all|this)\b/;
 
 /** Nothing was seen, so nothing about it is told. */
 export const unseenCues =

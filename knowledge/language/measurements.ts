@@ -83,7 +83,7 @@ export function tokenAt(view: MessageView, start: number): number {
 
 /** Nouns after a size that make it the size of something else: "8 mm studs". */
 const sizeOf =
-  /^ ?-?(?:stud|screw|bolt|hole|nut|thread|head|spanner|socket|drill|washer|wire|self|rivet|allen|hex|tap|wheel|tire|tyre|engine|cc|crack|chip|scratch|dent|gap|tape)\w*\b(?! (?:spacing|cent|apart|circle|pitch|to))|^ ?(?:when )?(?:in|under) water\b|^ ?(?:\/|per )/i;
+  /^ ?-?(?:stud|screw|bolt|hole|nut|thread|head|spanner|socket|drill|washer|wire|self|rivet|allen|hex|tap|wheel|tire|tyre|engine|cc|crack|chip|scratch|dent|gap|tape)\w*\b(?! (?:spacing|cent|apart|circle|pitch|to|in the))|^ ?(?:when )?(?:in|under) water\b|^ ?(?:\/|per )/i;
 
 function chooseFeature(
   view: MessageView,
@@ -103,7 +103,7 @@ function chooseFeature(
   const { candidate, support } = best;
   const isNamed = isNamedBy(view, clause, support);
   if (!isNamed && view.context.askedFeature === candidate.feature.id) return candidate;
-  if (support < namedOutright && isOfSomethingElse(quantity)) return undefined;
+  if (isClockHour(quantity) || (support < namedOutright && isOfSomethingElse(quantity))) return undefined;
   if (!isNamed && quantity.unit === null) return undefined;
   if (support === 0 && second !== undefined) return undefined;
   const factor = widestFactor(support, quantity, isNamed);
@@ -120,6 +120,11 @@ function widestFactor(support: number, quantity: Quantity, isNamed: boolean): nu
 function isOfSomethingElse(quantity: Quantity): boolean {
   const isCount = quantity.unit === null && Number.isInteger(quantity.value) && quantity.value <= 12;
   return isCount || sizeOf.test(quantity.after);
+}
+
+/** "At 3 o'clock" is a place. */
+function isClockHour({ after }: Quantity): boolean {
+  return /^ ?o'? ?clock\b/i.test(after);
 }
 
 /** Support that only a feature's own name gives. */

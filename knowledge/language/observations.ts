@@ -1,6 +1,7 @@
 // What the speaker says about states: each phrase that names a state, decided to one part and one feature by the
 // words around it, with whether it was denied. Several readings are left aside, never guessed.
 import { cueWords } from "./cue-words.ts";
+import { headFeatureAt } from "./head-nouns.ts";
 import { stemsOf } from "./lexicon.ts";
 import type { MessageView } from "./message-view.ts";
 import { type Negation, negationsIn } from "./negation.ts";
@@ -109,6 +110,8 @@ function isBesidesQuestion(view: MessageView, spotted: Spotted, candidate: Candi
 function isSaidOfAnother(view: MessageView, spotted: Spotted, candidate: Candidates): boolean {
   const next = spotted.to + 1;
   if (spotted.phrase.stems.length !== 1 || view.tokens[next]?.breakBefore !== "none") return false;
+  const head = candidate.part === null ? undefined : headFeatureAt(view, candidate.part, next);
+  if (head !== undefined && head !== candidate.feature && !view.phrasesAt.has(next)) return true;
   return (view.phrasesAt.get(next) ?? []).some(
     (other) =>
       other.from === next &&

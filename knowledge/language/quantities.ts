@@ -82,7 +82,7 @@ function quantityOf(match: RegExpMatchArray, text: string): Quantity | undefined
   };
 }
 
-/** "17 in the middle" and "2 in each": a place, not inches. */
+/** "17 in the middle", "31 in stencil": a place or a manner, not inches, unless the words of a size follow. */
 function isPreposition(
   said: string,
   number: string,
@@ -91,8 +91,8 @@ function isPreposition(
   rest: string | undefined,
 ): boolean {
   if (said.toLowerCase() !== "in" || rest !== undefined || /[.,/]/.test(number)) return false;
-  return /^ (?:the|a|an|my|his|her|its|it|each|every|front|total|all|this|that|one|both|place|between|from|there|here|line|pairs?|(?:19|20)\d\d|use|behind|black|white|gr[ea]y|good|poor|fair)\b/i.test(
-    text.slice(end, end + 12),
+  return !/^(?:$|[^ ]| [^a-z]| (?:wide|high|tall|across|thick|long|deep|dia\w*|overall|at|over|from|tip|to|on|with|by|x|and|or|for|exactly|approx\w*|about|max\w*|is|so|but|rims?|wheels?|between|apart|off|as|i|it|its|measured|centres?|centers?)\b(?! (?:pencil|ink|the resin)))/i.test(
+    text.slice(end, end + 24),
   );
 }
 

@@ -17,6 +17,7 @@ import type {
 } from "./message-reading.ts";
 import { type MessageView, viewMessage, wordsBetween } from "./message-view.ts";
 import { findMisbeliefs } from "./misbeliefs.ts";
+import { observeNamedFeatures } from "./named-features.ts";
 import { findNearMisses } from "./near-misses.ts";
 import { negationsOf, observeStates } from "./observations.ts";
 import { observePresence } from "./presence.ts";
@@ -48,7 +49,8 @@ export function readMessage(text: string, lexicon: Lexicon, context: ReadingCont
   const negations = negationsOf(view);
   const { observations, undecided } = observeStates(view, negations);
   const loose = [...observations, ...observeLooseWords(view, negations, observations)];
-  const states = [...loose, ...observeCarriedNouns(view, negations, loose)];
+  const carried = [...loose, ...observeCarriedNouns(view, negations, loose)];
+  const states = [...carried, ...observeNamedFeatures(view, carried)];
   const weighed = weighObservations(view, [...states, ...observePresence(view, negations, states)]);
   const measured = attachQuantities(
     view,

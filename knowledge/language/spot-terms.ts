@@ -189,6 +189,8 @@ function isTogether(
   const isName = phrase.meanings.every((meaning) => meaning.kind === "part");
   if (between > (places.length > 1 && !isName ? 1 : 0) || (between > 0 && isParted(used, tokens)))
     return false;
+  // "Mirror folds flat" is no flat mirror: turned round, the words must touch.
+  if (between > 0 && places.length === 2 && (places[0] ?? 0) > (places[1] ?? 0)) return false;
   return !(phrase.isOrdered && places.some((each, at) => each < (places[at - 1] ?? 0)));
 }
 

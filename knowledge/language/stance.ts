@@ -11,6 +11,7 @@ import {
   neverSeenCues,
   otherCarCues,
   ownEyesCues,
+  thanksCues,
   thinksCues,
   unseenCues,
   wishCues,
@@ -65,7 +66,7 @@ function saysOn(clause: Clause, before: Aside | undefined): boolean {
 
 /** What could not be seen, or is taken back. */
 function tellsNothing(text: string): boolean {
-  return unseenCues.test(text) || withdraw.test(text);
+  return unseenCues.test(text) || thanksCues.test(text) || withdraw.test(text);
 }
 
 function ownAside(clause: Clause, clauses: readonly Clause[], at: number): Aside | undefined {

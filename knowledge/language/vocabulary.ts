@@ -78,7 +78,9 @@ function closestWords(word: string, vocabulary: Vocabulary): readonly WordMatch[
     least = edits;
     if (!found.includes(candidate)) found.push(candidate);
   }
-  return found.slice(0, 4).map((stem) => ({ stem, edits: least }));
+  // A letter lost, doubled or swapped is likelier than one for another: "spoier" is "spoiler" and no "spoker".
+  const likely = found.filter((each) => each.length !== word.length || isSafeInFour(word, each));
+  return (likely.length > 0 ? likely : found).slice(0, 4).map((stem) => ({ stem, edits: least }));
 }
 
 /** In four letters a changed one is more often another word ("soap" is not "snap"); a swap or a lost letter is a slip. */
