@@ -1,8 +1,33 @@
 // The front door of the knowledge room: explicit names under headings; nothing else is imported from outside.
 
 // Calendar
+export { civilDayAt } from "./calendar/civil-day.ts";
 export { formatInterval, parseDateText } from "./calendar/date-text.ts";
 export type { Interval } from "./calendar/interval.ts";
+export { midpoint } from "./calendar/interval.ts";
+
+// Dating
+export type { CarWanted } from "./dating/cars-wanted.ts";
+export { carsWanted } from "./dating/cars-wanted.ts";
+export type { Changeover } from "./dating/changeover.ts";
+export { changeover } from "./dating/changeover.ts";
+export type { MarketChangeover } from "./dating/changeover-by-market.ts";
+export { changeoverByMarket } from "./dating/changeover-by-market.ts";
+export type { ChangeoverSetting } from "./dating/dated-change.ts";
+export { EVEN_REPLACEMENTS } from "./dating/dated-change.ts";
+export type { EndSighting } from "./dating/ends-of-use.ts";
+export type { UseEnd, UseLimit } from "./dating/last-sighting.ts";
+export { firstSighting, lastSighting } from "./dating/last-sighting.ts";
+export type { LikelyMonth } from "./dating/likely-month.ts";
+export { likelyMonth } from "./dating/likely-month.ts";
+export { swapByGrade } from "./dating/provenance-swap.ts";
+export type { Refusal, Result } from "./dating/result.ts";
+export type { ShapeOfChange, ShapesOfChange } from "./dating/shape-of-change.ts";
+export { shapeOfChange } from "./dating/shape-of-change.ts";
+export type { Sighting } from "./dating/sighting.ts";
+export { sightingsOfChange } from "./dating/sighting.ts";
+export { parseSightings } from "./dating/sightings.ts";
+export { statedChange } from "./dating/stated-change.ts";
 
 // Evidence: what is said of a part and of its car
 export type { CarDescription, ProvenanceGrade } from "./evidence/car-description.ts";

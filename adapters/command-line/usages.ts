@@ -53,6 +53,21 @@ export const usages: Readonly<Record<string, Usage>> = {
       "  --json           as one JSON object; without it as a table",
     ],
   },
+  changeover: {
+    purpose: "from a list of sightings: when one version of a part gave way to the next",
+    lines: [
+      "witness-mark changeover --sightings FILE.csv [--old VARIANT --new VARIANT] [--from 1976-09 --to 1985-06]",
+      "                        [--handbook DIR [--part KIND]] [--json] [--picture FILE.svg]",
+      "  --sightings FILE the list; its first row names the columns: variant, built and, if wanted, id, grade,",
+      "                   misread, sought, ruling, model, trim, market, note",
+      "  --old, --new     what gave way and what came; several ids with commas; not needed when the list has two",
+      "  --from, --to     first and last month of the whole production, not of the list; the handbook knows them too",
+      "  --handbook DIR   the cars built per year are taken from it; there is none unless it is given",
+      "  --part KIND      the part kind in it: its stated periods are taken as a hint",
+      "  --json           one JSON object; without it plain text",
+      "  --picture FILE   also draw a timeline, and print the same as a table",
+    ],
+  },
   check: {
     purpose: "say whether a handbook is sound, and list every problem",
     lines: ["witness-mark check [--handbook DIR]", HANDBOOK],
@@ -88,6 +103,6 @@ export const commandNames: readonly string[] = Object.keys(usages);
 export function usageText(command?: string): string {
   const usage = command === undefined ? undefined : usages[command];
   if (usage !== undefined) return usage.lines.join("\n");
-  const rows = Object.entries(usages).map(([name, { purpose }]) => `  ${name.padEnd(10)}${purpose}`);
+  const rows = Object.entries(usages).map(([name, { purpose }]) => `  ${name.padEnd(12)}${purpose}`);
   return ["witness-mark COMMAND [options]", ...rows].join("\n");
 }

@@ -15,6 +15,7 @@ const commands: Readonly<Record<string, () => Promise<{ readonly run: Run }>>> =
   converse: () => import("./converse.ts"),
   model: () => import("./model.ts"),
   simulate: () => import("./simulate.ts"),
+  changeover: () => import("./changeover.ts"),
   check: () => import("./check.ts"),
   schema: () => import("./schema.ts"),
   store: () => import("./store.ts"),

@@ -27,8 +27,11 @@ export interface SightingProblem {
 
 /** One row: `id` and everything after `built` may be left out. */
 const SightingRow = z.object({
-  id: z.string().max(120).default(""),
-  variant: z.string().min(1, "a sighting names the variant that was seen").max(120),
+  id: z.string().max(120, "no more than 120 characters stand here").default(""),
+  variant: z
+    .string()
+    .min(1, "a sighting names the variant that was seen")
+    .max(120, "no more than 120 characters stand here"),
   built: z.string().transform((text, context): Interval => {
     const interval = readBuilt(text);
     if (interval) return interval;
@@ -49,10 +52,10 @@ const SightingRow = z.object({
     .default(0.02),
   sought: z.enum(["yes", "no"], { error: "sought is yes or no" }).default("no"),
   ruling: z.enum(["as-built"], { error: "a ruling is as-built or nothing" }).optional(),
-  model: z.string().max(120).optional(),
-  trim: z.string().max(120).optional(),
-  market: z.string().max(120).optional(),
-  note: z.string().max(2000).optional(),
+  model: z.string().max(120, "no more than 120 characters stand here").optional(),
+  trim: z.string().max(120, "no more than 120 characters stand here").optional(),
+  market: z.string().max(120, "no more than 120 characters stand here").optional(),
+  note: z.string().max(2000, "no more than 2000 characters stand here").optional(),
 });
 type SightingRow = z.output<typeof SightingRow>;
 

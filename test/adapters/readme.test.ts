@@ -64,6 +64,20 @@ test("the script example in the README runs, and its second answer is understood
   expect(JSON.parse(second).understood).toEqual([expect.objectContaining({ state: "rough" })]);
 });
 
+test("the answer to when it changed is what the command says, as far as it is shown", async () => {
+  const typed = block("witness-mark -- changeover").replace(/^npm run -s witness-mark -- /u, "");
+  const written = block("The change of the door mirror");
+  const { status, out } = await run(commandLine, typed.split(/\s+/u), "", { folder: root });
+  expect(status).toBe(0);
+  const shown = `${out.slice(0, out.indexOf("\n\nSightings\n"))}\n…`;
+  if (process.env.README === "write")
+    writeFileSync(
+      readmeFile,
+      readFileSync(readmeFile, "utf8").replace(written, () => shown),
+    );
+  else expect(written).toBe(shown);
+});
+
 test("the README begins with its title and one paragraph that states the job", () => {
   const [title, paragraph, next] = readme.split("\n\n");
   expect(title).toBe("# witness-mark");

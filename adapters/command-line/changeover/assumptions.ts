@@ -1,0 +1,26 @@
+/** What an answer takes for granted, a sentence each: an interval means nothing without it. */
+import { formatInterval, provenanceGrades, swapByGrade } from "../../../knowledge/index.ts";
+import type { ChangeoverFindings } from "./findings.ts";
+import { sideName } from "./names.ts";
+import { assumptionWords, gradeWords } from "./phrases.ts";
+import type { ChangeoverQuestion } from "./question.ts";
+
+export function assumptionsOf(question: ChangeoverQuestion, findings: ChangeoverFindings): readonly string[] {
+  const { setting, windowFrom, chosen } = question;
+  const swaps = provenanceGrades
+    .map((grade) => `${gradeWords[grade]} ${Math.round(100 * swapByGrade[grade])} %`)
+    .join(", ");
+  const ruled = findings.judged.filter(({ sighting }) => sighting.isRuledAsBuilt).length;
+  const isChange = findings.kind === "change";
+  const order = assumptionWords.order(sideName(question, "old"), sideName(question, "new"));
+  const stated = setting.stated === undefined ? assumptionWords.notStated : assumptionWords.stated;
+  return [
+    assumptionWords.window(formatInterval(setting.window), windowFrom),
+    setting.production === undefined ? assumptionWords.evenProduction : assumptionWords.production,
+    ...(isChange ? [stated] : []),
+    ...(chosen === "order" ? [order] : []),
+    isChange ? assumptionWords.swaps(swaps) : assumptionWords.swapsFixed(swaps),
+    ...(ruled > 0 ? [assumptionWords.rulings(ruled)] : []),
+    ...(isChange ? [assumptionWords.replacements] : []),
+  ];
+}

@@ -1,0 +1,158 @@
+/** From the options to the question: the sightings, which variant gave way to which, and within what production. */
+import {
+  type ChangeoverSetting,
+  type Handbook,
+  type Interval,
+  midpoint,
+  type PartKind,
+  parseDateText,
+  type Sighting,
+  statedChange,
+} from "../../../knowledge/index.ts";
+import { closestName } from "../../closest-name.ts";
+import { OutsideError } from "../../errors.ts";
+import { openHandbook } from "../../handbooks.ts";
+import { type Options, UsageError } from "../options.ts";
+import { oneLine } from "./one-line.ts";
+import { listedCounts, optionRefusals } from "./phrases.ts";
+import { readSightingsFile } from "./sightings-file.ts";
+
+export const changeoverOptions = {
+  sightings: "text",
+  old: "text",
+  new: "text",
+  from: "text",
+  to: "text",
+  handbook: "text",
+  part: "text",
+  json: "flag",
+  picture: "text",
+} as const;
+
+type ChangeoverOptions = Options<typeof changeoverOptions>;
+
+export interface ChangeoverQuestion {
+  readonly sightings: readonly Sighting[];
+  /** Ids of the variants that gave way and of those that came; one side may be empty. */
+  readonly old: readonly string[];
+  readonly new: readonly string[];
+  /** asked: by option; order: of two in the list, the one on the older cars is the old one; alone: the list has but one. */
+  readonly chosen: "asked" | "order" | "alone";
+  readonly setting: ChangeoverSetting;
+  readonly windowFrom: "options" | "handbook";
+  readonly part: PartKind | undefined;
+}
+
+/** Throws UsageError for options that cannot be used together, OutsideError for what they name. */
+export async function openQuestion(options: ChangeoverOptions): Promise<ChangeoverQuestion> {
+  if (options.sightings === undefined) throw refusal(optionRefusals.sightings);
+  if (options.part !== undefined && options.handbook === undefined) throw refusal(optionRefusals.partAlone);
+  const asked = windowAsked(options);
+  if (asked === undefined && options.handbook === undefined) throw refusal(optionRefusals.window);
+  const handbook =
+    options.handbook === undefined ? undefined : (await openHandbook(options.handbook)).handbook;
+  const part = handbook && partNamed(handbook, options.part);
+  const sightings = await readSightingsFile(options.sightings);
+  const sides = sidesOf(options, sightings, part);
+  const window = asked ?? windowOf(handbook);
+  return {
+    sightings,
+    ...sides,
+    part,
+    windowFrom: asked === undefined ? "handbook" : "options",
+    setting: { window, ...productionOf(handbook), ...statedBy(part, sides) },
+  };
+}
+
+function refusal(message: string): UsageError {
+  return new UsageError(message, "changeover");
+}
+
+function windowAsked({ from, to }: ChangeoverOptions): Interval | undefined {
+  if (from === undefined && to === undefined) return undefined;
+  if (from === undefined || to === undefined) throw refusal(optionRefusals.halfWindow);
+  const [first, last] = [parseDateText(from), parseDateText(to)];
+  if (first === undefined) throw refusal(optionRefusals.date("from"));
+  if (last === undefined) throw refusal(optionRefusals.date("to"));
+  if (last.to <= first.from) throw refusal(optionRefusals.backwards);
+  if (last.to - first.from > 1200) throw refusal(optionRefusals.century);
+  return { from: first.from, to: last.to };
+}
+
+/** From the first car of the first model to the last car of the last. */
+function windowOf(handbook: Handbook | undefined): Interval {
+  const spans = (handbook?.cars.models ?? []).flatMap(({ from, to }) => {
+    const [first, last] = [parseDateText(from), parseDateText(to)];
+    return first && last ? [{ from: first.from, to: last.to }] : [];
+  });
+  if (spans.length === 0) throw refusal(optionRefusals.window);
+  return { from: Math.min(...spans.map(({ from }) => from)), to: Math.max(...spans.map(({ to }) => to)) };
+}
+
+function productionOf(handbook: Handbook | undefined): Pick<ChangeoverSetting, "production"> {
+  const years = Object.entries(handbook?.cars.production ?? {});
+  return years.length === 0 ? {} : { production: new Map(years.map(([year, cars]) => [Number(year), cars])) };
+}
+
+function partNamed(handbook: Handbook, written: string | undefined): PartKind | undefined {
+  if (written === undefined) return undefined;
+  const found = handbook.parts.find(({ id }) => id === written);
+  if (found !== undefined) return found;
+  const ids = handbook.parts.map(({ id }) => id);
+  throw new OutsideError(optionRefusals.unknown("part", written, closestName(written, ids), ids.join(", ")));
+}
+
+type Sides = Pick<ChangeoverQuestion, "old" | "new" | "chosen">;
+
+function statedBy(part: PartKind | undefined, sides: Sides): Pick<ChangeoverSetting, "stated"> {
+  const periodsOf = (ids: readonly string[]) =>
+    (part?.variants ?? []).filter(({ id }) => ids.includes(id)).flatMap(({ fitted }) => fitted);
+  const stated = statedChange(periodsOf(sides.old), periodsOf(sides.new));
+  return stated === undefined ? {} : { stated };
+}
+
+function sidesOf(
+  options: ChangeoverOptions,
+  sightings: readonly Sighting[],
+  part: PartKind | undefined,
+): Sides {
+  const counts = countsOf(sightings);
+  if (options.old === undefined && options.new === undefined) return sidesFound(sightings, counts);
+  const known = [...new Set([...counts.keys(), ...(part?.variants ?? []).map(({ id }) => id)])];
+  const named = (option: "old" | "new"): readonly string[] => {
+    const ids = (options[option] ?? "").split(",").flatMap((id) => (id.trim() === "" ? [] : [id.trim()]));
+    const strange = ids.find((id) => !known.includes(id));
+    if (strange === undefined) return ids;
+    const meant = closestName(strange, known);
+    throw new OutsideError(optionRefusals.unknown(option, strange, meant, oneLine(listedCounts(counts))));
+  };
+  const sides = { old: named("old"), new: named("new") };
+  const both = sides.old.find((id) => sides.new.includes(id));
+  if (both !== undefined) throw refusal(optionRefusals.onBothSides(both));
+  if (![...sides.old, ...sides.new].some((id) => counts.has(id))) {
+    throw new OutsideError(optionRefusals.noneSeen(oneLine(listedCounts(counts))));
+  }
+  return { ...sides, chosen: "asked" };
+}
+
+/** Of two variants the one on the older cars gave way; of more nobody can tell which pair is asked about. */
+function sidesFound(sightings: readonly Sighting[], counts: ReadonlyMap<string, number>): Sides {
+  const meanDate = (variant: string): number => {
+    const dates = sightings.filter((one) => one.variant === variant).map(({ built }) => midpoint(built));
+    return dates.reduce((sum, date) => sum + date, 0) / dates.length;
+  };
+  const [first, second, ...more] = [...counts.keys()].sort(
+    (one, other) => meanDate(one) - meanDate(other) || (one < other ? -1 : 1),
+  );
+  if (more.length > 0) throw new OutsideError(optionRefusals.which(oneLine(listedCounts(counts))));
+  if (first === undefined || second === undefined) {
+    return { old: first === undefined ? [] : [first], new: [], chosen: "alone" };
+  }
+  return { old: [first], new: [second], chosen: "order" };
+}
+
+export function countsOf(sightings: readonly Sighting[]): ReadonlyMap<string, number> {
+  const counts = new Map<string, number>();
+  for (const { variant } of sightings) counts.set(variant, (counts.get(variant) ?? 0) + 1);
+  return counts;
+}

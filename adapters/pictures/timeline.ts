@@ -1,0 +1,167 @@
+/**
+ * A change over time as a drawing: a ruler with months, the old sightings above it, the new ones below, a value in and SVG
+ * out. 320 units wide, so that on the narrowest phone 12 units are 12 pixels; it grows with its place. Ink and paper only,
+ * one line weight: grades are told by shape, doubt by a ring, the interval by hatching.
+ */
+import type { Interval, ProvenanceGrade } from "../../knowledge/index.ts";
+import { escapeXml } from "./escape-xml.ts";
+import { hatching, markShape, RING, ringAround } from "./timeline-marks.ts";
+import { ruler, type TimeScale } from "./timeline-ruler.ts";
+import { type PlacedMark, stacked } from "./timeline-stack.ts";
+
+export interface TimelineMark {
+  readonly side: "old" | "new";
+  readonly built: Interval;
+  readonly grade: ProvenanceGrade;
+  readonly isSuspect: boolean;
+  /** Shown when a pointer rests on the mark. */
+  readonly words: string;
+}
+
+export interface Timeline {
+  /** For whoever cannot see it. */
+  readonly title: string;
+  readonly description: string;
+  /** Lines above the drawing, none longer than `timelineLineLength`. */
+  readonly heading: readonly string[];
+  /** Lines beside each side; empty when that side is not there. */
+  readonly old: readonly string[];
+  readonly new: readonly string[];
+  /** What the ruler shows, in months; widened to whole years. */
+  readonly span: Interval;
+  readonly marks: readonly TimelineMark[];
+  /** Hatched. */
+  readonly band?: Interval;
+  /** Blocked in on the ruler. */
+  readonly month?: Interval;
+  /** What the signs mean, in the order shown. */
+  readonly legend: readonly { readonly sign: TimelineSign; readonly words: string }[];
+}
+
+export type TimelineSign = ProvenanceGrade | "suspect" | "range" | "band" | "month";
+
+/** Characters of 12 units that fit a line; longer lines are cut. */
+export const timelineLineLength = 42;
+
+const WIDTH = 320;
+const MARGIN = 10;
+const LINE = 16;
+const LEGEND_LINE = 19;
+const RULER_HEIGHT = 34;
+const LEVEL = 14;
+/** From the ruler to the middle of the nearest mark, and from the farthest mark to what stands beyond it. */
+const NEAREST = 13;
+const BEYOND = 11;
+const SHORT_RANGE = 18;
+/** Every rule is held inside the drawing, so that it leaves a page that it is put into alone. */
+const STYLE = [
+  `${inside(".paper", ".open")}{fill:#fdfcf8}`,
+  `${inside(".ink")}{fill:none;stroke:#1c1b19;stroke-width:1.2;stroke-linecap:round;stroke-linejoin:round}`,
+  `${inside(".ink.open")}{fill:#fdfcf8}`,
+  `${inside(".solid", ".ink.solid", "text")}{fill:#1c1b19}`,
+  `${inside("text")}{font:12px sans-serif}`,
+  `@media (prefers-color-scheme:dark){${inside(".paper", ".open", ".ink.open")}{fill:#1d1c1a}`,
+  `${inside(".ink")}{stroke:#e9e6de}${inside(".solid", ".ink.solid", "text")}{fill:#e9e6de}}`,
+  `@media print{${inside(".paper", ".open", ".ink.open")}{fill:#fff}`,
+  `${inside(".ink")}{stroke:#000}${inside(".solid", ".ink.solid", "text")}{fill:#000}}`,
+].join("");
+
+function inside(...selectors: readonly string[]): string {
+  return selectors.map((selector) => `.timeline ${selector}`).join(",");
+}
+
+/** The drawing as one SVG element, complete in itself. O(marks · height of the tallest stack). */
+export function timeline(value: Timeline): string {
+  const scale = scaleOf(value.span);
+  const old = stacked(
+    value.marks.filter(({ side }) => side === "old"),
+    scale,
+  );
+  const fresh = stacked(
+    value.marks.filter(({ side }) => side === "new"),
+    scale,
+  );
+  const headEnd = MARGIN + value.heading.length * LINE;
+  const oldTop = headEnd + (value.heading.length > 0 ? 10 : 0);
+  const bandTop = oldTop + value.old.length * LINE + 3;
+  const rulerTop = bandTop + stackHeight(old.levels);
+  const rulerEnd = rulerTop + RULER_HEIGHT;
+  const bandEnd = rulerEnd + stackHeight(fresh.levels);
+  const legendTop = bandEnd + value.new.length * LINE + 14;
+  const height = legendTop + Math.ceil(value.legend.length / 2) * LEGEND_LINE + MARGIN - 4;
+  const levelAt = ({ level, side }: PlacedMark): number => {
+    const away = NEAREST + (level - 1) * LEVEL;
+    return side === "old" ? rulerTop - away : rulerEnd + away;
+  };
+  return [
+    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${WIDTH} ${height}" class="timeline" role="img">`,
+    `<title>${escapeXml(value.title)}</title>`,
+    `<desc>${escapeXml(value.description)}</desc>`,
+    `<style>${STYLE}</style>`,
+    `<rect class="paper" width="${WIDTH}" height="${height}"/>`,
+    ...lines(value.heading, MARGIN),
+    ...lines(value.old, oldTop),
+    ...(value.band ? [hatchedBand(scale, value.band, bandTop, bandEnd)] : []),
+    ruler(scale, rulerTop, RULER_HEIGHT, value.month),
+    ...[...old.placed, ...fresh.placed].map((mark) => drawnMark(mark, levelAt(mark))),
+    ...lines(value.new, bandEnd + 1),
+    ...value.legend.map((entry, index) => legendEntry(entry, index, legendTop)),
+    "</svg>",
+    "",
+  ].join("\n");
+}
+
+/** A little of the band shows even where nothing was seen. */
+function stackHeight(levels: number): number {
+  return levels === 0 ? NEAREST : NEAREST + (levels - 1) * LEVEL + BEYOND;
+}
+
+/** Whole years, at least one; the drawing's width shared evenly among the months. */
+function scaleOf(span: Interval): TimeScale {
+  const from = 12 * Math.floor(span.from / 12);
+  const to = Math.max(from + 12, 12 * Math.ceil(span.to / 12));
+  const perMonth = (WIDTH - 2 * MARGIN) / (to - from);
+  const at = (instant: number): number => MARGIN + (Math.min(to, Math.max(from, instant)) - from) * perMonth;
+  return { from, to, perMonth, at };
+}
+
+function lines(texts: readonly string[], top: number): readonly string[] {
+  return texts.map((text, index) => {
+    const characters = [...text];
+    const shown =
+      characters.length <= timelineLineLength
+        ? text
+        : `${characters.slice(0, timelineLineLength - 1).join("")}…`;
+    return `<text x="${MARGIN}" y="${top + (index + 1) * LINE - 4}">${escapeXml(shown)}</text>`;
+  });
+}
+
+function hatchedBand(scale: TimeScale, band: Interval, top: number, bottom: number): string {
+  const left = scale.at(band.from);
+  const right = Math.max(left + 2, scale.at(band.to));
+  return `<path class="ink" d="${hatching(left, right, top, bottom)}"/>`;
+}
+
+function drawnMark({ x, from, to, grade, isSuspect, words }: PlacedMark, y: number): string {
+  const range =
+    to > from ? `<path class="ink" d="M${from} ${y}H${to}M${from} ${y - 3}v6M${to} ${y - 3}v6"/>` : "";
+  const around = isSuspect ? ringAround(x, y) : `<circle class="paper" cx="${x}" cy="${y}" r="5.5"/>`;
+  // A range too short to show on both sides of its mark is drawn across it.
+  const ground = to - from > SHORT_RANGE ? range + around : around + range;
+  return `<g class="sighting"><title>${escapeXml(words)}</title>${ground}${markShape(grade, x, y)}</g>`;
+}
+
+function legendEntry({ sign, words }: Timeline["legend"][number], index: number, top: number): string {
+  const x = MARGIN + RING + (index % 2) * 160;
+  const y = top + Math.floor(index / 2) * LEGEND_LINE + LEGEND_LINE / 2;
+  return `${legendSign(sign, x, y)}<text x="${x + 14}" y="${y + 4}">${escapeXml(words)}</text>`;
+}
+
+function legendSign(sign: TimelineSign, x: number, y: number): string {
+  if (sign === "suspect") return ringAround(x, y);
+  if (sign === "band") return `<path class="ink" d="${hatching(x - 8, x + 8, y - 6, y + 6)}"/>`;
+  if (sign === "month") return `<rect class="solid" x="${x - 4}" y="${y - 3}" width="8" height="6"/>`;
+  if (sign === "range")
+    return `<path class="ink" d="M${x - 8} ${y}h16M${x - 8} ${y - 3}v6M${x + 8} ${y - 3}v6"/>`;
+  return markShape(sign, x, y);
+}
