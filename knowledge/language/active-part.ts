@@ -73,9 +73,24 @@ export function partMentions(view: PartView): readonly (string | undefined)[] {
     // "The rim of the steering wheel": a word of the part named plainly later is no other part.
     const owner = inHand ?? plainly.find((part) => isWordOf(spotted, part));
     const part = betterPointed(partNamed(spotted, words, view.lexicon, owner), words, view.lexicon, pointed);
+    if (part !== inHand && isAmidst(view, spotted, inHand)) return undefined;
     if (part !== undefined) inHand = part;
     return part;
   });
+}
+
+/** "The horn push shows a bird with spread wings": said amid words that only the part in hand has. */
+function isAmidst(view: PartView, spotted: Spotted, inHand: string | undefined): boolean {
+  if (inHand === undefined || spotted.used.length > 1) return false;
+  const clause = view.clauseOf[spotted.from];
+  return view.spotted.some(
+    ({ from, to, phrase }) =>
+      to < spotted.from &&
+      view.clauseOf[from] === clause &&
+      !phrase.isGeneral &&
+      phrase.stems.length > 1 &&
+      phrase.meanings.every((each) => "feature" in each && each.part === inHand),
+  );
 }
 
 /** "Sweeps round the wings", "next to the mirror": where something is, not what is spoken of. */

@@ -31,6 +31,9 @@ test.each([
   ["is it right for my car?", "right-for-car"],
   ["is this the right mirror for a Nov 81 Shrike?", "right-for-car"],
   ["is it genuine?", "genuine"],
+  ["how can I tell if it is a repro", "genuine"],
+  ["how much can I ask for it", "price"],
+  ["I made a mistake about that", "withdraw"],
   ["legit?", "genuine"],
   ["real or fake?", "genuine"],
   ["which one is it?", "which-variant"],
@@ -56,6 +59,18 @@ test.each([
   ["2.9 by the caliper", "rear-spoiler edge-thickness", "rear-spoiler.edge-thickness 2.9±0.05 ?"],
 ])("%s answers the question just asked (%s)", (text, about, expected) => {
   expect(findingsInWords(readDemo(text, about))).toEqual([expected]);
+});
+
+test.each(["a bit of both", "would love it rough one day"])("%s chooses no state", (text) => {
+  expect(readDemo(text, "rear-spoiler inside-finish").findings).toEqual([]);
+});
+
+test("a bare no says nothing where none of the answers is no", () => {
+  expect(readDemo("nope", "road-wheel lettering").findings).toEqual([]);
+});
+
+test("a plain description states no misbelief", () => {
+  expect(readDemo("symbols on the lamps, Mark II", "instrument-panel").misbeliefs).toEqual([]);
 });
 
 test.each(["can't see", "dunno", "how do I check?", "why?", "what do you mean"])(

@@ -22,6 +22,15 @@ test.each([
   ["early ones have two screws", "another-car"],
   ["should have two screws", "another-car"],
   ["the other car has two screws", "another-car"],
+  ["the bloke selling it reckons two screws", "hearsay"],
+  ["my brother in law thinks it is alloy", "hearsay"],
+  ["two screws and an alloy housing, apparently", "hearsay"],
+  ["seller has confirmed two screws", "hearsay"],
+  ["his mirror has two screws", "another-car"],
+  ["they usually have two screws", "another-car"],
+  ["all mirrors were alloy", "another-car"],
+  ["I used to own a mirror with two screws", "another-car"],
+  ["I will fit two screws and an alloy housing", "question"],
 ])("%s: nothing is taken as seen (%s)", (text, because) => {
   const reading = readDemo(text, "door-mirror");
   expect(findingsInWords(reading)).toEqual([]);
@@ -79,6 +88,10 @@ test.each([
   "someone asked 600 for a spoiler with a Q mark last week",
   "every Mk2 I've seen has the two spoke wheel",
   "`two screws` is what the code says",
+  "Bloke says rough spoiler, six screws. Says the tips are square. I haven't seen it yet.",
+  "thanks for the tip about the rough inside of the spoiler",
+  "saw three Shrikes at the meet, one with a walnut dash",
+  "What's a fair price for a leather rim steering wheel these days?",
 ])("chatter fills no fact: %s", (text) => {
   expect(readDemo(text).findings).toEqual([]);
 });

@@ -100,6 +100,16 @@ const paraphrased: readonly Row[] = [
   ["Q and a long number moulded in", "rear-spoiler", ["rear-spoiler.maker-mark quellam-q"]],
   ["mirror joint is plastic", "", ["door-mirror.joint nylon"]],
   ["the bolt holes are even", "front-wing", ["front-wing.bolt-holes even"]],
+  ["tips sweep forward round the wings", "rear-spoiler", ["rear-spoiler.tips swept"]],
+  ["Letters A B S with no arrows", "door-mirror material-mark", ["door-mirror.material-mark plain-letters"]],
+  ["its white as milk under the paint", "rear-spoiler gel-coat", ["rear-spoiler.gel-coat white"]],
+  [
+    "3 spokes, silver",
+    "steering-wheel",
+    ["steering-wheel.spoke-finish silver", "steering-wheel.spokes three"],
+  ],
+  ["hollowed with a rib down the middle", "road-wheel", ["road-wheel.spoke-back ribbed"]],
+  ["machined week stamp on the hub face", "road-wheel", []],
 ];
 test.each(paraphrased)(
   "words that no handbook lists are led back to its own: %s",
@@ -131,6 +141,9 @@ const denied: readonly Row[] = [
   ["gelcoat is not black, its white", "rear-spoiler", ["rear-spoiler.gel-coat white"]],
   ["theres a logo moulded in", "rear-spoiler", ["rear-spoiler.maker-mark wc-ring|quellam-q|norrick-n|ghost"]],
   ["it doesn't flex", "rear-spoiler", ["rear-spoiler.flex stiff"]],
+  ["no logo no letter no nothing", "rear-spoiler", ["rear-spoiler.maker-mark no-mark"]],
+  ["no steel plate, just big washers", "front-wing", ["front-wing.bonded-plate no-plate"]],
+  ["no diamond inside the casting", "door-mirror", ["door-mirror.casting-mark no-mark"]],
 ];
 test.each(denied)("a negation reaches as far as its clause: %s", (text, about, expected) => {
   expect(findingsInWords(readDemo(text, about)).toSorted()).toEqual([...expected].toSorted());
