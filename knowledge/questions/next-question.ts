@@ -38,8 +38,8 @@ const NEGLIGIBLE_BELIEF = 1e-7;
 /** Groups of like hypotheses in one search. */
 const GROUPS = 64;
 /** Scorings allowed to a search of all questions, or of a shortlist, which took time to choose. */
-const SCORINGS_WHOLE = 20_000;
-const SCORINGS_SHORTLISTED = 8_000;
+const SCORINGS_WHOLE = 5000;
+const SCORINGS_SHORTLISTED = 8000;
 /** Belief outside the search above which its values are not trusted, or its advice to stop is not. */
 const DROPPED_TOO_MUCH = 0.05;
 const DROPPED_TOO_MUCH_TO_STOP = 0.02;

@@ -85,16 +85,21 @@ function lowestBit(bits: number): number {
   return 31 - Math.clz32(bits & -bits);
 }
 
-/** The `width` best questions by gain on `ends` ÷ effective cost, best first, of those cheaper than stopping. */
+/**
+ * The `width` best questions by gain on `ends` ÷ effective cost, best first, of those cheaper than stopping. No answer can
+ * concentrate more than certainty does: once even that gain would be too dear, the questions left, dearer still, are not scored.
+ */
 function bestScored(search: Search, place: Place, ends: Int32Array, width: number, worth: number): number[] {
   const { table } = search;
   const best: number[] = [];
   const scores: number[] = [];
   const before = concentrationBefore(table, place.weights, ends);
+  const mostGain = place.mass - before;
   for (let rest = place.open; rest !== 0; rest &= rest - 1) {
     const index = lowestBit(rest);
     const question = table.questions[index] as SearchQuestion;
     if (question.effectiveCost >= worth) break;
+    if (best.length === width && mostGain / question.effectiveCost <= (scores[width - 1] as number)) break;
     search.scorings += 1;
     const gain = concentrationAfter(question, place.weights, ends) - before;
     if (gain < USELESS_GAIN * place.mass) continue;
