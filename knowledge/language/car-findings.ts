@@ -70,7 +70,7 @@ function historyIn(
 /** "A Mark II Touring", "an S", "the '80 S": a trim's own word, in a name's place and with a capital. */
 function trimsByWord(view: MessageView): readonly CarFinding[] {
   const { models, trims } = view.lexicon.handbook.cars;
-  const family = new Set(models.flatMap((model) => [model.name, ...model.also]).flatMap(stemsOf));
+  const family = new Set(models.flatMap(({ name }) => stemsOf(name)));
   const own = trims.flatMap((trim) => {
     const words = stemsOf(trim.name).filter((stem) => !family.has(stem));
     const [word] = words;

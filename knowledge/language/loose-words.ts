@@ -82,6 +82,7 @@ function mayTell(view: MessageView, part: string, at: number, clause: number): b
     return false;
   const [token, next] = [view.tokens[at], view.tokens[at + 1]];
   if (token === undefined || isPreposition(token, next)) return false;
+  if (folded.length === 1 && !token.isCapital) return false;
   return !glueWords.has(folded) && !cueWords.negations.has(folded);
 }
 

@@ -40,7 +40,7 @@ function usesOf(feature: StateFeature): Uses {
 
 function vote(uses: Uses, stem: string, state: string): number {
   const byState = uses.get(stem);
-  if (byState === undefined || glueWords.has(stem)) return 0;
+  if (byState === undefined || glueWords.has(stem) || stem.length < 2) return 0;
   const all = [...byState.values()].reduce((sum, count) => sum + count, 0);
   const weight = isGeneralWord(stem) && numberOf(stem) === undefined ? generalWeight : 1;
   return (weight * (byState.get(state) ?? 0)) / all;
