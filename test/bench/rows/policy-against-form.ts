@@ -14,12 +14,12 @@ import type { Figure, Row } from "../row.ts";
 const OWNERS = 400;
 const START = 1;
 /** How many times dearer an error is made for the bot, one after the other, until it errs no more often than the form. */
-const DEARER = [4, 16];
+const DEARER = [1, 2, 4, 8, 16, 32];
 const GOALS = ["which-variant", "right-for-car"] as const;
 
 export const policyAgainstForm: Row = {
   name: "policy-against-form",
-  about: `${OWNERS} owners of each demo part kind, asked by the bot and by a form until 95 %`,
+  about: `effort at no more errors than a form until 95 %, ${OWNERS} owners of each demo part kind`,
   starts: [START],
   measure: () => GOALS.flatMap(figuresOf),
 };
@@ -28,37 +28,36 @@ function figuresOf(goal: Goal): readonly Figure[] {
   const plain = comparedAt(goal, 1);
   let careful = plain;
   for (const times of DEARER) {
+    careful = times === 1 ? plain : comparedAt(goal, times);
     if (careful.wrong <= careful.formWrong) break;
-    careful = comparedAt(goal, times);
   }
   return [
     {
-      what: `${goal}: effort over the form's`,
-      value: plain.effort,
-      unit: "x",
-      budget: { atMost: 0.6 },
-      remark: `worst ${plain.worst}`,
-    },
-    { what: `${goal}: wrong, the bot`, value: 100 * plain.wrong, unit: "%" },
-    { what: `${goal}: wrong, the form`, value: 100 * plain.formWrong, unit: "%" },
-    {
-      what: `${goal}: effort + λ·wrong over the form's`,
-      value: plain.objective,
-      unit: "x",
-      budget: { atMost: 1 },
-    },
-    {
-      what: `${goal}: effort over the form's when an error is dearer`,
+      what: `${goal}: effort over the form's, at no more errors`,
       value: careful.effort,
       unit: "x",
       budget: { atMost: 0.6 },
-      remark: `λ times ${careful.times}`,
+      remark: `λ times ${careful.times}, worst ${careful.worst}`,
     },
     {
       what: `${goal}: wrong more often than the form, same`,
       value: 100 * (careful.wrong - careful.formWrong),
       unit: "%",
       budget: { atMost: 0 },
+    },
+    {
+      what: `${goal}: effort over the form's, as it is set`,
+      value: plain.effort,
+      unit: "x",
+      remark: `worst ${plain.worst}`,
+    },
+    { what: `${goal}: wrong, the bot, as it is set`, value: 100 * plain.wrong, unit: "%" },
+    { what: `${goal}: wrong, the form`, value: 100 * plain.formWrong, unit: "%" },
+    {
+      what: `${goal}: effort + λ·wrong over the form's, as it is set`,
+      value: plain.objective,
+      unit: "x",
+      budget: { atMost: 1 },
     },
   ];
 }
