@@ -1,15 +1,17 @@
 // States told by a single word beside the name of their feature ("tips: round", "I count three" after somebody's
 // two screws), or by a word that stands for nothing else in the part ("says CORVANE"). Such a word means nothing
 // alone: its feature must stand close by, or the clause must speak of a mark.
-import { commonWords, generalWords, glueWords, isGeneralWord } from "./common-words.ts";
+import { generalWords, glueWords, isGeneralWord } from "./common-words.ts";
 import { cueWords } from "./cue-words.ts";
 import { numberOf } from "./fold-word.ts";
 import { headFeatureAt } from "./head-nouns.ts";
+import { type Meant, unnamed } from "./lone-words.ts";
 import type { MessageView } from "./message-view.ts";
 import type { Negation } from "./negation.ts";
 import type { Observation } from "./observations.ts";
 import type { FeatureWords } from "./part-words.ts";
-import { isPreposition, type Spotted } from "./spot-terms.ts";
+import { isPreposition } from "./split-words.ts";
+import type { Spotted } from "./spot-terms.ts";
 
 const reach = 4;
 /** General words ("round", "black") must stand closer. */
@@ -17,11 +19,6 @@ const nearReach = 1;
 const farthest = 12;
 /** Most words tried in one message. */
 const mostTried = 200;
-const marking =
-  /\b(?:says?|reads?|reading|stamp\w*|mark\w*|cast|molded|raised|letters?|lettering|written|engraved|embossed|punched|struck|etched|scribed|incised|imprinted|spells?|shows?)\b/;
-const having = /\b(?:there is a|theres a|there are|has a|has the|with a|with the)\b/;
-const markNouns =
-  /\b(?:mark|marks|stamp|stamps|letters?|lettering|numbers?|dates?|badge|button|push|logo|legends?|scale|size|dial)\b/i;
 
 /** States told by loose words in the speaker's own clauses; features that `told` holds for the clause are left out. */
 export function observeLooseWords(
@@ -45,11 +42,6 @@ export function observeLooseWords(
       ? [deniedWord(view, { part, ...meant }, { clause, from: denial.cue, to: at })]
       : [];
   });
-}
-
-/** What a word tells without its feature being named. */
-function unnamed(view: MessageView, part: string, at: number, clause: number): Meant | undefined {
-  return standsAlone(view, part, at, clause) ?? twoTogether(view, part, at, clause);
 }
 
 /** A lone word in a short answer is about what was asked, if about anything. */
@@ -107,70 +99,6 @@ function isHeld(view: MessageView, at: number): boolean {
   return (view.phrasesAt.get(at) ?? []).some(({ phrase }) =>
     phrase.meanings.some((each) => each.kind !== "variant"),
   );
-}
-
-interface Meant {
-  readonly feature: string;
-  readonly state: string;
-}
-
-/** A word that belongs to one state alone, in a clause that speaks of a mark or of its feature. */
-function standsAlone(view: MessageView, part: string, at: number, clause: number): Meant | undefined {
-  const token = view.tokens[at];
-  const meant = view.lexicon.parts.get(part)?.distinctive.get(view.words[at] ?? "");
-  if (meant === undefined || token === undefined || commonWords.has(token.folded)) return undefined;
-  const next = view.clauses[clause + 1];
-  const said = `${view.clauses[clause]?.text ?? ""} ${next?.join === "and" ? next.text : ""}`;
-  if (isAnothersWord(view, at, meant.feature)) return undefined;
-  if (having.test(said) || (marking.test(said) && isOfMark(view, part, meant.feature)))
-    return token.folded.length > 1 || token.isCapital ? meant : undefined;
-  return token.folded.length > 1 && isCued(view, part, at, clause, meant.feature) ? meant : undefined;
-}
-
-/** Whether the feature is something written, stamped or cast. */
-function isOfMark(view: MessageView, part: string, id: string): boolean {
-  const feature = view.lexicon.parts.get(part)?.features.get(id)?.feature;
-  return feature !== undefined && [feature.name, ...feature.also].some((name) => markNouns.test(name));
-}
-
-/** "Machined week stamp": the word describes the feature named right behind it. */
-function isAnothersWord(view: MessageView, at: number, feature: string): boolean {
-  if (view.tokens[at + 1]?.breakBefore !== "none") return false;
-  return (view.phrasesAt.get(at + 1) ?? []).some(
-    ({ from, phrase }) =>
-      from === at + 1 && phrase.meanings.every((each) => each.kind === "feature" && each.feature !== feature),
-  );
-}
-
-/** Two words of one state, one of them used for no other feature: "short chopped strands" of "short chopped fibre". */
-function twoTogether(view: MessageView, part: string, at: number, clause: number): Meant | undefined {
-  const words = view.lexicon.parts.get(part);
-  const word = view.words[at] ?? "";
-  const feature = words?.owners.get(word);
-  const telling = feature === undefined ? undefined : words?.features.get(feature)?.tellingWords;
-  const state = telling?.get(word);
-  if (feature === undefined || telling === undefined || state === undefined) return undefined;
-  if (isGeneralWord(view.tokens[at]?.folded ?? "")) return undefined;
-  for (let near = Math.max(0, at - reach); near <= at + reach; near += 1) {
-    const other = view.words[near] ?? "";
-    const isHere = near !== at && view.clauseOf[near] === clause && other !== word;
-    if (isHere && telling.get(other) === state) return { feature, state };
-  }
-  return undefined;
-}
-
-/** Whether another word near by in the sentence, not of the part's own name, points to the feature. */
-function isCued(view: MessageView, part: string, at: number, clause: number, feature: string): boolean {
-  const words = view.lexicon.parts.get(part);
-  const sentence = view.clauses[clause]?.sentence;
-  if (words === undefined) return false;
-  for (let near = Math.max(0, at - farthest); near <= at + farthest; near += 1) {
-    const token = view.tokens[near];
-    const isHere = view.clauses[view.clauseOf[near] ?? -1]?.sentence === sentence;
-    if (near === at || token === undefined || !isHere || words.nameWords.has(token.folded)) continue;
-    if (words.cues.get(token.stem)?.has(feature) === true) return true;
-  }
-  return false;
 }
 
 /** The state the word tells of the one feature named close to it. */

@@ -1,21 +1,14 @@
-// Hangs each quantity on the measurement feature it speaks of: the one named beside it, the one just asked, or the
-// only one of its dimension where the size is plausible. Anything else is left as not understood.
-import type { MeasurementUnit } from "../evidence/report.ts";
-import type { MeasurementFeature, PartKind } from "../handbook/schema.ts";
+import type { MeasurementFeature } from "../handbook/schema.ts";
 import { convertUnits } from "../trade/units.ts";
 import type { FeatureFinding } from "./message-reading.ts";
 import type { MessageView } from "./message-view.ts";
+import { type Candidate, isPlausible } from "./plausible-size.ts";
 import type { Quantity } from "./quantities.ts";
 
 export interface Measured {
   readonly findings: readonly FeatureFinding[];
   /** Words of quantities that fit no feature or several. */
   readonly leftAside: readonly string[];
-}
-
-interface Candidate {
-  readonly part: PartKind;
-  readonly feature: MeasurementFeature;
 }
 
 interface Attached {
@@ -217,39 +210,4 @@ function onlyFitting(candidates: readonly Candidate[], quantity: Quantity): Cand
   return fitting.length === 1 && only !== undefined && isPlausible(only, quantity, 1.2, [quantity.unit])
     ? only
     : undefined;
-}
-
-/** Units commonly said one for the other; a slip is for the identification to weigh, not for the reader to refuse. */
-const slips: Readonly<Record<string, readonly MeasurementUnit[]>> = {
-  mm: ["mm", "cm", "in"],
-  cm: ["cm", "mm", "in"],
-  in: ["in", "cm", "mm"],
-  kg: ["kg", "lb"],
-  lb: ["lb", "kg"],
-  g: ["g", "oz", "kg"],
-  oz: ["oz", "g"],
-};
-
-/** Within `factor` times the range of the variants' means, in the unit said or one it is mistaken for. */
-function isPlausible(
-  candidate: Candidate,
-  quantity: Quantity,
-  factor: number,
-  units: readonly MeasurementUnit[] = unitsMeant(quantity),
-): boolean {
-  const { part, feature } = candidate;
-  const means = part.variants.flatMap((variant) => {
-    const claim = variant.tells[feature.id];
-    return claim !== undefined && "mean" in claim && typeof claim.mean === "number" ? [claim.mean] : [];
-  });
-  if (means.length === 0) return factor > 2;
-  const [least, most] = [Math.min(...means) / factor, Math.max(...means) * factor];
-  return units.some((unit) => {
-    const value = convertUnits(quantity.value, unit, feature.unit);
-    return value !== undefined && value >= least && value <= most;
-  });
-}
-
-function unitsMeant(quantity: Quantity): readonly MeasurementUnit[] {
-  return quantity.unit === null ? ["mm", "cm", "in", "g", "kg", "lb"] : (slips[quantity.unit] ?? []);
 }

@@ -1,12 +1,12 @@
 // Finds the handbook's phrases in a message: windows of neighbouring words in any order with at most one word
 // between them, misspellings through the vocabulary; the longest phrases win, and no word is used twice.
-import { commonWords, glueWords } from "./common-words.ts";
+import { glueWords } from "./common-words.ts";
 import { cueWords } from "./cue-words.ts";
-import { stemWord } from "./fold-word.ts";
 import type { Lexicon } from "./lexicon.ts";
 import type { Phrase } from "./meaning.ts";
+import { isPreposition, joinSplit, splitJoined } from "./split-words.ts";
 import type { Token } from "./tokens.ts";
-import { findWords, longestWord, type WordMatch } from "./vocabulary.ts";
+import { findWords, type WordMatch } from "./vocabulary.ts";
 
 /** A phrase found at words `from` to `to` (inclusive, positions among the message's tokens). */
 export interface Spotted {
@@ -120,35 +120,6 @@ function slotsOf(tokens: readonly Token[], lexicon: Lexicon, taken: ReadonlySet<
     if (joined !== undefined) slots.push({ ...slot, lastToken: at + 1, matches: [joined] });
   });
   return slots;
-}
-
-/** "Round the edge": no shape. */
-export function isPreposition(token: Token, next: Token | undefined): boolean {
-  return (
-    token.folded === "round" &&
-    next?.breakBefore === "none" &&
-    /^(?:the|my|his|her|its|it|them|a)$/.test(next.folded)
-  );
-}
-
-/** "wind screen": a known word written as two. */
-function joinSplit(token: Token, next: Token | undefined, lexicon: Lexicon): WordMatch | undefined {
-  if (next === undefined || next.breakBefore !== "none") return undefined;
-  const stem = stemWord(token.folded + next.folded);
-  return stem.length > 5 && lexicon.vocabulary.stems.has(stem) ? { stem, edits: 0 } : undefined;
-}
-
-/** "doormirror": two known words run together. */
-function splitJoined(folded: string, lexicon: Lexicon): readonly WordMatch[] | undefined {
-  if (folded.length < 7 || folded.length > longestWord || commonWords.has(folded)) return undefined;
-  for (let at = 3; at <= folded.length - 3; at += 1) {
-    const left = folded.slice(0, at);
-    const right = stemWord(folded.slice(at));
-    if (lexicon.vocabulary.stems.has(left) && lexicon.vocabulary.stems.has(right)) {
-      return [left, right].map((stem) => ({ stem, edits: 0 }));
-    }
-  }
-  return undefined;
 }
 
 /** The phrase laid over the words around one of its words; undefined when it does not fit there. */
