@@ -4,9 +4,10 @@
  */
 import { once } from "node:events";
 import { createInterface } from "node:readline";
-import { conversationKind, readConversation } from "../../bot/index.ts";
+import { conversationKind, type Reply, readConversation } from "../../bot/index.ts";
 import { OutsideError } from "../errors.ts";
 import { renderReply } from "../terminal/render.ts";
+import { typedAgainst } from "../terminal/typed-choice.ts";
 import { addressOf, type CaseAddress } from "./case-names.ts";
 import { type OpenConversation, openConversation } from "./conversation.ts";
 import { unknownId } from "./known-ids.ts";
@@ -41,10 +42,12 @@ export async function run(written: readonly string[]): Promise<void> {
 
 type Answerer = (line: string, number: number) => Promise<string>;
 
+/** The page shows numbers before the answers, as the terminal does, so a number is understood as there. */
 function plainAnswerer({ receive }: OpenConversation): Answerer {
+  let last: Reply | undefined;
   return async (line) => {
-    const reply = await receive({ conversation: "converse", from: "you", text: line });
-    return `${renderReply(reply, { width: PLAIN_WIDTH, colour: false }).join("\n")}\n`;
+    last = await receive({ conversation: "converse", from: "you", ...typedAgainst(line, last) });
+    return `${renderReply(last, { width: PLAIN_WIDTH, colour: false }).join("\n")}\n`;
   };
 }
 

@@ -1,6 +1,7 @@
 // States told by a single word beside the name of their feature ("tips: round", "I count three" after somebody's
 // two screws), or by a word that stands for nothing else in the part ("says CORVANE"). Such a word means nothing
 // alone: its feature must stand close by, or the clause must speak of a mark.
+import { isBesideQuestion } from "./beside-question.ts";
 import { generalWords, glueWords, isGeneralWord } from "./common-words.ts";
 import { cueWords } from "./cue-words.ts";
 import { numberOf } from "./fold-word.ts";
@@ -33,7 +34,7 @@ export function observeLooseWords(
     if (part === undefined || !mayTell(view, part, at, clause) || tried >= mostTried) return [];
     tried += 1;
     const meant =
-      besideFeature(view, part, at, clause) ?? notBesidesQuestion(view, unnamed(view, part, at, clause));
+      besideFeature(view, part, at, clause) ?? notBesideQuestion(view, unnamed(view, part, at, clause));
     if (meant === undefined || told.some((each) => each.feature === meant.feature && each.clause === clause))
       return [];
     const denial = (negations[clause] ?? []).find((negation) => negation.cue < at && at <= negation.to);
@@ -44,11 +45,8 @@ export function observeLooseWords(
   });
 }
 
-/** A lone word in a short answer is about what was asked, if about anything. */
-function notBesidesQuestion(view: MessageView, meant: Meant | undefined): Meant | undefined {
-  const asked = view.context.askedFeature;
-  const isBesides = asked !== undefined && meant !== undefined && asked !== meant.feature;
-  return isBesides && view.tokens.length <= 8 ? undefined : meant;
+function notBesideQuestion(view: MessageView, meant: Meant | undefined): Meant | undefined {
+  return meant !== undefined && isBesideQuestion(view, meant.feature) ? undefined : meant;
 }
 
 function deniedWord(

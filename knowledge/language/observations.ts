@@ -1,5 +1,6 @@
 // What the speaker says about states: each phrase that names a state, decided to one part and one feature by the
 // words around it, with whether it was denied. Several readings are left aside, never guessed.
+import { isBesideQuestion } from "./beside-question.ts";
 import { cueWords } from "./cue-words.ts";
 import { headFeatureAt } from "./head-nouns.ts";
 import { stemsOf } from "./lexicon.ts";
@@ -88,22 +89,12 @@ function decideState(
     spotted.phrase.isGeneral || (best.candidate.part === null && spotted.phrase.stems.length === 1);
   if (isThin && best.support === 0) return undefined;
   if (isSaidOfAnother(view, spotted, best.candidate)) return undefined;
-  // A lone word in a short answer is about what was asked, if about anything.
-  if (best.support === 0 && isBesidesQuestion(view, spotted, best.candidate)) return undefined;
+  const isLoneWord = best.support === 0 && spotted.phrase.stems.length === 1;
+  if (isLoneWord && isBesideQuestion(view, best.candidate.feature)) return undefined;
   if (best.support === 0 && isWordOfAsked(view, spotted, best.candidate)) return "several";
   if (second !== undefined && second.support === best.support)
     return spotted.phrase.isGeneral ? undefined : "several";
   return best.candidate;
-}
-
-function isBesidesQuestion(view: MessageView, spotted: Spotted, candidate: Candidates): boolean {
-  const asked = view.context.askedFeature;
-  return (
-    asked !== undefined &&
-    asked !== candidate.feature &&
-    spotted.phrase.stems.length === 1 &&
-    view.tokens.length <= 8
-  );
 }
 
 /** "The rough edge", "machined week stamp": one word right before the name of another feature describes that one. */

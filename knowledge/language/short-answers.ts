@@ -68,7 +68,7 @@ function answerIn(
   if (feature.kind === "date") return polar;
   const told = toldByWord(view, words);
   if (told !== undefined || isUnseen) return told;
-  return polar ?? chosenByPlace(view.tokens, feature) ?? nearest(view, feature);
+  return polar ?? chosenByPlace(view, feature) ?? nearest(view, feature);
 }
 
 /** The state that the answer's words come nearest to, when it denies and asks nothing. */
@@ -165,8 +165,12 @@ function isOnlyNo(view: MessageView): boolean {
 }
 
 /** "b", "2", "the second one": the answers stand in the handbook's order. */
-function chosenByPlace(tokens: readonly Token[], feature: StateFeature): ReportValue | undefined {
-  const telling = tokens.filter((token) => !fillers.has(token.folded) || token.folded === "a");
+function chosenByPlace({ tokens, shown }: MessageView, feature: StateFeature): ReportValue | undefined {
+  // "One" fills a sentence, "1" does not.
+  const isFigure = ({ start, end }: Token): boolean => /^\d+$/.test(shown.slice(start, end));
+  const telling = tokens.filter(
+    (token) => !fillers.has(token.folded) || token.folded === "a" || isFigure(token),
+  );
   const [only] = telling.filter((token) => telling.length === 1 || token.folded !== "a");
   if (telling.length === 0 || telling.length > 2 || only === undefined) return undefined;
   const state = feature.states[placeOf(only, feature)];

@@ -394,7 +394,7 @@ describe("two who disagree", () => {
 
 describe("what is said once", () => {
   test("a caution of a case that waits is whole when its question is first put", () => {
-    const { text } = talk("door mirror and road wheel", "the wheel has eight spokes");
+    const { text } = talk("door mirror and road wheel", "the wheel has eight spokes", "cannot tell");
     expect(text).not.toContain("As said before");
     expect(text).toContain("Never under a car on a jack alone");
   });

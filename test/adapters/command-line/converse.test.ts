@@ -241,3 +241,10 @@ test("without --json a line is words and so is the answer", async () => {
   expect(out).toContain("spoiler");
   expect(out).not.toMatch(/^\{/u);
 });
+
+test("converse without --json takes the number before an answer as that answer", async () => {
+  const asked = "which rear spoiler is this? rough inside, square tips, home market car built may 1980";
+  const { status, out } = await run(commandLine, ["converse", "--handbook", shrike], `${asked}\n1\n`);
+  expect(status).toBe(0);
+  expect(out).toMatch(/drain notches {2}two drain notches/u);
+});

@@ -30,3 +30,16 @@ test("a build date and a mark on the part each fill their own role", () => {
   expect(carInWords(reading)).toEqual(["built 2 November 1981"]);
   expect(findingsInWords(reading)).toEqual(["door-mirror.glass-week 27 July to 2 August 1981"]);
 });
+
+test("a message that is one word of a state speaks for itself, whatever was asked; a word beside other talk does not", () => {
+  expect(findingsInWords(read("RIVADEN", "steering-wheel", "rim-diameter"))).toEqual([
+    "steering-wheel.maker-stamp rivaden",
+  ]);
+  expect(findingsInWords(read("can't reach it, rough day", "rear-spoiler", "width"))).toEqual([]);
+});
+
+test("a figure picks an answer by its place, unless the answers are figures themselves", () => {
+  expect(findingsInWords(read("1", "rear-spoiler", "tips"))).toEqual(["rear-spoiler.tips square"]);
+  expect(findingsInWords(read("2", "door-mirror", "screws"))).toEqual(["door-mirror.screws two"]);
+  expect(findingsInWords(read("1", "door-mirror", "screws"))).toEqual([]);
+});
