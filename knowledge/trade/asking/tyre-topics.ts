@@ -9,6 +9,9 @@ const LOOK = "Read the whole line on the sidewall and the date at the end of the
 const WEAR =
   "Tyres wear out: the size says what fits and roughly when such sizes were written, not what the works fitted.";
 
+/** Load and speed without a size, from index 50 on: "13s" are wheels of thirteen inches (common practice, no source). */
+const LONE_SERVICE = /(?<![\w/])((?:[5-9]\d|1[0-4]\d)(?:\/\d{2,3})?[a-hj-np-qs-wyz])\b/;
+
 function serviceReadings(service: string | undefined): readonly TradeReading[] {
   const match = /^(\d{2,3})(?:\/(\d{2,3}))? ?([A-Y])?$/i.exec(service ?? "");
   if (match === null) return [];
@@ -30,7 +33,7 @@ function sizeReadings(size: TyreSize): readonly TradeReading[] {
 /** "195/65 R 15 diameter". */
 export const tyreSizeTopic: TopicReader = (question) => {
   const service = /\bt[yi]re|^wh?[ao]t(?:'s|s| is| does) \d{2,3}[sthvw]\b/.test(question.lower)
-    ? /(?<![\w/])(\d{2,3}(?:\/\d{2,3})?[a-hj-np-qs-wyz])\b/.exec(question.lower)?.[1]
+    ? LONE_SERVICE.exec(question.lower)?.[1]
     : undefined;
   const cue = /\bt[yi]res?\b|cross-?ply|diameter|radius|\bsize\b|mean|rolling|circumference|height|decode/;
   if (!question.mayBeAnswered) return undefined;
