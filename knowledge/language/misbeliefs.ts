@@ -33,7 +33,7 @@ export function findMisbeliefs(view: MessageView): readonly MisbeliefFinding[] {
 
 function misbeliefsOf(view: MessageView, part: PartKind): readonly MisbeliefFinding[] {
   return part.misbeliefs.flatMap((misbelief) => {
-    const claims = [misbelief.claim, ...misbelief.also].map(claimOf).filter(({ words }) => words.size >= 2);
+    const claims = claimsOf(misbelief);
     const said = sentencesOf(view).find((sentence) =>
       claims.some((claim) => isStated(claim, sentence.stems)),
     );
@@ -41,6 +41,8 @@ function misbeliefsOf(view: MessageView, part: PartKind): readonly MisbeliefFind
     return [{ part: part.id, misbelief: misbelief.id, words: wordsBetween(view, said.from, said.to) }];
   });
 }
+
+type Misbelief = PartKind["misbeliefs"][number];
 
 interface Sentence {
   readonly from: number;
@@ -65,6 +67,17 @@ interface Claim {
   readonly words: ReadonlySet<string>;
   /** Whether it says "only", "always" or "all". */
   readonly isSweeping: boolean;
+}
+
+/** Worked out once for each misbelief of an edition, because every message is held against all of them. */
+const claimsKnown = new WeakMap<Misbelief, readonly Claim[]>();
+
+function claimsOf(misbelief: Misbelief): readonly Claim[] {
+  const known = claimsKnown.get(misbelief);
+  if (known !== undefined) return known;
+  const claims = [misbelief.claim, ...misbelief.also].map(claimOf).filter(({ words }) => words.size >= 2);
+  claimsKnown.set(misbelief, claims);
+  return claims;
 }
 
 function claimOf(claim: string): Claim {

@@ -23,8 +23,19 @@ export function nearestState(feature: StateFeature, said: readonly string[]): st
 
 type Uses = ReadonlyMap<string, ReadonlyMap<string, number>>;
 
-/** In how many names of each state a stem stands. */
+/** Counted once for each feature of an edition. */
+const usesKnown = new WeakMap<StateFeature, Uses>();
+
 function usesOf(feature: StateFeature): Uses {
+  const known = usesKnown.get(feature);
+  if (known !== undefined) return known;
+  const uses = countUses(feature);
+  usesKnown.set(feature, uses);
+  return uses;
+}
+
+/** In how many names of each state a stem stands. */
+function countUses(feature: StateFeature): Uses {
   const uses = new Map<string, Map<string, number>>();
   for (const state of feature.states) {
     for (const name of [state.name, ...state.also].filter((each) => !denyingName.test(each))) {
