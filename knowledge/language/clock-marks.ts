@@ -10,7 +10,7 @@ export interface ToldMark extends Span {
 const monthWord = String.raw`(?<name>jan\w*|feb\w*|mar(?:ch)?|apr\w*|may|june?|july?|aug\w*|sep\w*|oct\w*|nov\w*|dec\w*)`;
 const figure = String.raw`(?:the )?(?:number |figure |no\.? ?|month )?(?:(?<month>1[0-2]|0?[1-9])(?!\d)(?:th|st|nd|rd)?|${monthWord})`;
 const year = String.raw`(?<year>(?:19)?[4-9]\d|\d ?[|/] ?\d)(?!\d)`;
-const arrow = String.raw`\b(?:arrow|pointer|hand|needle|clock|dial|wheel)\b[^.\d\n]{0,34}?`;
+const arrow = String.raw`\b(?:arrow|pointer|needle|clock|dial|date wheel|(?:the|its|little|clock) hand)\b[^.\d\n]{0,34}?`;
 const middle = `(?:cent(?:re|er)|middle|inner|year|inside|in it)`;
 
 const clocks: readonly RegExp[] = [

@@ -43,11 +43,16 @@ export function stancesOf(
     const own = isTold ? "hearsay" : ownAside(clause, clauses, at);
     if (own !== undefined) running = own;
     asides.push(running ?? (tellsNothing(clause.text) ? "question" : undefined));
+    if (own === "question" && isWhatItIs.test(clause.text)) running = lasting;
   });
   spreadTrailing(clauses, asides);
   spreadDisclaimer(clauses, asides);
   return clauses.map((clause, at) => ({ aside: asides[at], certainty: certaintyOf(clauses, at, clause) }));
 }
+
+/** "Which mirror is it, plastic, three screws": who asks what the part in hand is goes on to describe it. */
+const isWhatItIs =
+  /^(?:\w+ ){0,2}(?:which|what)(?: \w+){0,5} (?:(?:is|are) (?:it|this|that|these|those|mine|they)|(?:have|did|do) i (?:got|have|get|buy|bought))$|^(?:is|are) (?:it|this|that|these|those|mine|they|my)(?: \w+){0,3} (?:genuine|original|legit|real|right|correct|(?:a )?(?:copy|repro\w*|fake))(?: (?:for|on) (?:\w+ ?){1,6})?$/;
 
 /** What fiction begins lasts until the speaker comes to what is their own. */
 function lastingAfter(text: string, lasting: Aside | undefined): Aside | undefined {

@@ -43,3 +43,26 @@ test("a figure picks an answer by its place, unless the answers are figures them
   expect(findingsInWords(read("2", "door-mirror", "screws"))).toEqual(["door-mirror.screws two"]);
   expect(findingsInWords(read("1", "door-mirror", "screws"))).toEqual([]);
 });
+
+test.each([
+  [
+    "which mirror is it, plastic housing, three screws",
+    ["door-mirror.housing moulded-plastic", "door-mirror.screws three"],
+  ],
+  [
+    "which spoiler have i got, its rough inside and has six screws",
+    ["rear-spoiler.inside-finish rough", "rear-spoiler.fixing six-screws"],
+  ],
+  ["is it rough or smooth inside, how do i tell", []],
+])("who asks what the part is goes on to describe it: %s", (text, expected) => {
+  expect(findingsInWords(read(text))).toEqual(expected);
+});
+
+test.each(["steering wheel, built june 81", "is this steering wheel right for my car? built june 81"])(
+  "a month beside a wheel is the car's, not a dial's: %s",
+  (text) => {
+    const reading = read(text);
+    expect(reading.parts.map(({ part }) => part)).toEqual(["steering-wheel"]);
+    expect(carInWords(reading)).toEqual(["built June 1981"]);
+  },
+);
