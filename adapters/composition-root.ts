@@ -4,7 +4,7 @@
  */
 import { join } from "node:path";
 import type { Logger } from "pino";
-import { knowledgeOf, type Receive, receiver } from "../bot/index.ts";
+import { type Bot, knowledgeOf, openBot, type Receive } from "../bot/index.ts";
 import { systemClock } from "./clock.ts";
 import { type Configuration, parseConfiguration } from "./configuration.ts";
 import { failureLine, OutsideError } from "./errors.ts";
@@ -20,7 +20,8 @@ import { startTerminal } from "./terminal/index.ts";
 interface Context {
   readonly configuration: Configuration;
   /** The bot, for one platform, named as the log shall name it. */
-  readonly receiverFor: (platform: string) => Receive;
+  readonly botFor: (platform: string) => Bot;
+  readonly log: Logger;
   /** May messages be taken now? */
   readonly isReady: () => boolean;
 }
@@ -60,11 +61,11 @@ async function main(): Promise<void> {
   try {
     const known = handbooks.map(({ handbook }) => knowledgeOf(handbook));
     const surroundings = { knowledge: () => known, store, clock: systemClock(), log };
-    const receiverFor = (platform: string) => receiver({ ...surroundings, platform });
-    const context = { configuration, receiverFor, isReady: () => isReady && store.isReady() };
+    const botFor = (platform: string) => openBot({ ...surroundings, platform });
+    const context = { configuration, botFor, log, isReady: () => isReady && store.isReady() };
     for (const door of doors) open.push(...(await opened(door, context, isTerminal)));
     isReady = true;
-    if (isTerminal) await talk(receiverFor("terminal"), log, handbooks, stop);
+    if (isTerminal) await talk(botFor("terminal").receive, log, handbooks, stop);
     else await serve(open, handbooks, stop, log);
   } finally {
     isReady = false;

@@ -1,12 +1,17 @@
 // The front door of the conversation room.
 
+// The bot, for a door
+export type { Bot, Notice, NoticeOutcome, Suggestion } from "./bot.ts";
+export { Settings } from "./bot.ts";
 // Conversation
 export { describedCar } from "./conversation/apply-car.ts";
 export { type Conversation, emptyConversation, readConversation } from "./conversation/conversation.ts";
 export { type Knowledge, knowledgeOf } from "./conversation/knowledge.ts";
+export { pinnedLead } from "./conversation/phrases/pinned.ts";
 export { step } from "./conversation/step.ts";
 // Messages and replies
-export { IncomingMessage, PressedAnswer } from "./message.ts";
+export { IncomingMessage, PressedAnswer, type Standing, standings } from "./message.ts";
+export { noSettings, openBot } from "./open-bot.ts";
 export { plainText } from "./plain-text.ts";
 // Ports
 export type { Advance, Change, Clock, Log, Store, Version } from "./ports.ts";

@@ -3,6 +3,7 @@
  * is that of the blocks and every word is theirs; only line breaks, marks and indents are added here.
  */
 import { speaksFor } from "./conversation/phrases/answer.ts";
+import { pinnedLead } from "./conversation/phrases/pinned.ts";
 import type { Block, Choice, QuestionBlock, Reply } from "./reply.ts";
 
 type EvidenceItem = Extract<Block, { kind: "evidence" }>["items"][number];
@@ -31,7 +32,13 @@ function plainBlock(block: Block): string {
     case "question":
       return questionLines(block);
     case "picture":
+    case "photograph":
+    case "file":
       return `(${block.alternative})`;
+    case "pinned":
+      return pinnedLines(block);
+    case "page":
+      return `${block.label}: ${block.path}`;
     case "table":
       return tableLines(block);
     case "list":
@@ -73,6 +80,11 @@ function evidenceLine({ words, strength, sources }: EvidenceItem): string {
 
 function questionLines(block: QuestionBlock): string {
   return lines([block.text, buttons([...block.answers, ...block.besides])]);
+}
+
+function pinnedLines(block: Extract<Block, { kind: "pinned" }>): string {
+  const sources = block.sources.length === 0 ? "" : ` [${block.sources.join("; ")}]`;
+  return lines([pinnedLead(block.author, block.date), `${block.text}${sources}`, block.dispute ?? ""]);
 }
 
 function tableLines(block: Extract<Block, { kind: "table" }>): string {

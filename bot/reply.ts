@@ -60,7 +60,37 @@ export type Block =
       }[];
     }
   | QuestionBlock
-  | { readonly kind: "picture"; readonly path: string; readonly svg: string; readonly alternative: string }
+  /** A drawing of the handbook, with its path there, or a chart, which has none. */
+  | {
+      readonly kind: "picture";
+      readonly path: string | null;
+      readonly svg: string;
+      readonly alternative: string;
+    }
+  /** A keeper's own answer; it stands before what the bot works out. */
+  | {
+      readonly kind: "pinned";
+      readonly pin: string;
+      readonly author: string;
+      /** In words: "12 March 2026". */
+      readonly date: string;
+      readonly text: string;
+      readonly sources: readonly string[];
+      /** What speaks against it; undefined when nothing does. */
+      readonly dispute?: string;
+    }
+  /** A member's photograph, by the id under which it is kept. */
+  | { readonly kind: "photograph"; readonly photograph: string; readonly alternative: string }
+  /** Something to save: an export. */
+  | {
+      readonly kind: "file";
+      readonly name: string;
+      readonly mediaType: string;
+      readonly text: string;
+      readonly alternative: string;
+    }
+  /** A page of this program's own web, by its path; shown only where the address is known. */
+  | { readonly kind: "page"; readonly label: string; readonly path: string }
   | {
       readonly kind: "table";
       readonly caption: string;
@@ -124,4 +154,6 @@ export interface CaseSummary {
 export interface Reply {
   readonly blocks: readonly Block[];
   readonly summary: CaseSummary;
+  /** Only for the one who spoke: where others read along, it goes to them alone. */
+  readonly isPrivate?: boolean;
 }

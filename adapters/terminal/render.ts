@@ -3,7 +3,7 @@
  * from the blocks themselves and not from markup, so that nothing a member wrote can become formatting.
  */
 import { styleText } from "node:util";
-import type { Block, Choice, Reply } from "../../bot/index.ts";
+import { type Block, type Choice, pinnedLead, type Reply } from "../../bot/index.ts";
 import { evidenceLines, standingLines, tableLines } from "./render-figures.ts";
 import { numberedChoices } from "./typed-choice.ts";
 import { clean, HARD_SPACE, padded, textWidth, wrapped } from "./wrap.ts";
@@ -45,6 +45,17 @@ function blockLines(block: Block, page: Page, numbered: readonly Choice[]): read
       ];
     case "picture":
       return pictureLines(block, page);
+    case "photograph":
+      return wrapped(block.alternative, width, "[photograph] ");
+    case "file":
+      return [
+        ...wrapped(block.alternative, width, "[file] "),
+        ...block.text.trimEnd().split("\n").map(clean),
+      ];
+    case "page":
+      return wrapped(`${block.label}: ${block.path}`, width);
+    case "pinned":
+      return pinnedLines(block, page);
     case "table":
       return [...painted("bold", wrapped(block.caption, width), page), ...tableLines(block, width)];
     case "list":
@@ -103,8 +114,18 @@ function choiceLines(
 }
 
 function pictureLines(block: Extract<Block, { kind: "picture" }>, page: Page): readonly string[] {
-  const path = page.locate?.(block.path) ?? block.path;
-  return [...wrapped(block.alternative, page.width, "[picture] "), `  ${clean(path)}`];
+  const alternative = wrapped(block.alternative, page.width, "[picture] ");
+  if (block.path === null) return alternative;
+  return [...alternative, `  ${clean(page.locate?.(block.path) ?? block.path)}`];
+}
+
+function pinnedLines(block: Extract<Block, { kind: "pinned" }>, page: Page): readonly string[] {
+  const sources = block.sources.length === 0 ? "" : ` [${block.sources.join("; ")}]`;
+  return [
+    ...painted("bold", wrapped(pinnedLead(block.author, block.date), page.width), page),
+    ...wrapped(`${block.text}${sources}`, page.width, "  "),
+    ...(block.dispute === undefined ? [] : painted("yellow", wrapped(block.dispute, page.width, "! "), page)),
+  ];
 }
 
 function numberedLines(choices: readonly Choice[], page: Page): readonly string[] {
