@@ -21,6 +21,7 @@ export type {
   Change,
   Clock,
   Current,
+  ErasedToo,
   Log,
   Store,
   Version,

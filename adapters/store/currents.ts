@@ -26,7 +26,7 @@ export async function* readCurrents(
     const [first, last] = [ids[0], ids.at(-1)];
     if (first === undefined || last === undefined) return;
     for (const { id, head } of newestOf(await rowsBetween(db, kind, first, last), place)) {
-      yield { id, version: head.version, state: stateOf(head) };
+      if (head.text !== undefined) yield { id, version: head.version, state: stateOf(head) };
     }
     if (ids.length < PAGE) return;
     after = last;
