@@ -12,27 +12,52 @@ import type { Tables, VersionRow } from "./tables.ts";
 const PAGE = 200;
 const PAUSE = 20;
 
-/** False: there is no such record. Throws OutsideError once trouble has not passed for so long. */
+/** False: there is no such record. Throws what the rewriting throws, and OutsideError once trouble has not passed for so long. */
 export async function erase(engine: Engine, erasure: Erasure, patience: number): Promise<boolean> {
   const deadline = performance.now() + patience;
   for (;;) {
-    try {
-      engine.stillThere();
-      return await engine.db.transaction().execute((one) => eraseIn(one, engine, erasure));
-    } catch (failure) {
-      const { kind, message } = engine.troubleOf(failure);
-      const isPassing = kind === "again" || kind === "era" || kind === "taken";
-      if (!isPassing || performance.now() > deadline) {
-        if (failure instanceof OutsideError || kind === "refused") throw failure;
-        throw new OutsideError(message, failure);
-      }
-      await pause(PAUSE);
-    }
+    const attempt = await tried(engine, erasure);
+    if (attempt.ok) return attempt.isThere;
+    if (!attempt.isPassing || performance.now() > deadline) throw attempt.problem;
+    await pause(PAUSE);
   }
 }
 
-async function eraseIn(one: Kysely<Tables>, engine: Engine, erasure: Erasure): Promise<boolean> {
-  const { kind, id } = erasure.change;
+type Attempt =
+  | { readonly ok: true; readonly isThere: boolean }
+  | { readonly ok: false; readonly isPassing: boolean; readonly problem: unknown };
+
+async function tried(engine: Engine, erasure: Erasure): Promise<Attempt> {
+  let fault: unknown;
+  const rewritten = (rows: readonly VersionRow[]) => {
+    try {
+      return erasedRows(rows, erasure, engine.place);
+    } catch (failure) {
+      fault = failure;
+      throw failure;
+    }
+  };
+  try {
+    engine.stillThere();
+    const isThere = await engine.db
+      .transaction()
+      .execute((one) => eraseIn(one, engine, erasure.change, rewritten));
+    return { ok: true, isThere };
+  } catch (failure) {
+    // Not the database's: the rewriting itself failed, or the record is damaged.
+    if (failure === fault) return { ok: false, isPassing: false, problem: failure };
+    const { kind, message } = engine.troubleOf(failure);
+    const isPassing = kind === "again" || kind === "era" || kind === "taken";
+    return { ok: false, isPassing, problem: new OutsideError(message, failure) };
+  }
+}
+
+async function eraseIn(
+  one: Kysely<Tables>,
+  engine: Engine,
+  { kind, id }: Erasure["change"],
+  rewritten: (rows: readonly VersionRow[]) => readonly VersionRow[],
+): Promise<boolean> {
   // Writing first takes SQLite's lock; a transaction that begins by reading may find that it can no longer write. In Postgres it keeps
   // a backup from being put back meanwhile, and stops no other writer.
   await one.updateTable("era").set({ begun: sql`begun` }).execute();
@@ -44,7 +69,7 @@ async function eraseIn(one: Kysely<Tables>, engine: Engine, erasure: Erasure): P
     .orderBy("version")
     .execute();
   if (rows.length === 0) return false;
-  const erased = erasedRows(rows, erasure, engine.place);
+  const erased = rewritten(rows);
   // A version that came after we read is not deleted: it stands where the last of ours has to stand, and all of this begins again.
   await one
     .deleteFrom("version")

@@ -83,13 +83,21 @@ export async function readIds(db: Kysely<Tables>, kind: string): Promise<readonl
       (from) =>
         from
           .selectFrom("version as newest")
-          .select("newest.state")
+          .select((row) =>
+            row
+              .case()
+              .when(row.and([row("newest.kept_start", "is", null), row("newest.state", "=", ERASED)]))
+              .then(1)
+              .else(0)
+              .end()
+              .as("is_erased"),
+          )
           .where("newest.kind", "=", kind)
           .whereRef("newest.id", "=", "version.id")
           .orderBy("newest.version", "desc")
           .limit(1),
-      "<>",
-      ERASED,
+      "=",
+      0,
     )
     .orderBy("id")
     .execute();
