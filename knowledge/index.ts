@@ -3,6 +3,7 @@
 // Calendar
 export { civilDayAt } from "./calendar/civil-day.ts";
 export { formatInterval, parseDateText } from "./calendar/date-text.ts";
+export { dayOfMilliseconds } from "./calendar/day-of-milliseconds.ts";
 export type { Interval } from "./calendar/interval.ts";
 export { midpoint } from "./calendar/interval.ts";
 
@@ -28,6 +29,10 @@ export type { Sighting } from "./dating/sighting.ts";
 export { sightingsOfChange } from "./dating/sighting.ts";
 export { parseSightings } from "./dating/sightings.ts";
 export { statedChange } from "./dating/stated-change.ts";
+
+// Digests
+export { keyedDigest } from "./digest/keyed-digest.ts";
+export { textDigest } from "./digest/text-digest.ts";
 
 // Evidence: what is said of a part and of its car
 export type { CarDescription, ProvenanceGrade } from "./evidence/car-description.ts";
