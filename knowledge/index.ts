@@ -71,7 +71,6 @@ export { planQuestions } from "./identification/plan-questions.ts";
 
 // Information
 export { mutualInformationBits } from "./information/mutual-information.ts";
-// Reading messages
 export { boundedEditDistance } from "./language/edit-distance.ts";
 export type { Lexicon } from "./language/lexicon.ts";
 export { compileLexicon } from "./language/lexicon.ts";
@@ -83,6 +82,9 @@ export type {
   ReadingContext,
 } from "./language/message-reading.ts";
 export { readMessage } from "./language/read-message.ts";
+// Reading messages
+export type { FoundText, TextIndex } from "./language/similar-texts.ts";
+export { textIndex } from "./language/similar-texts.ts";
 // Questions
 export { nextQuestion } from "./questions/next-question.ts";
 export type { Question, QuestionTable } from "./questions/question-table.ts";

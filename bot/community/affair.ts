@@ -25,6 +25,8 @@ export interface CommunityScene {
   readonly settings: Settings;
   /** Of the handbook that the message is read against, sharpened by the community's observations. */
   readonly knowledge: Knowledge;
+  /** The same handbook without the observations. */
+  readonly plain: Knowledge;
   /** All that serve this community. */
   readonly loaded: readonly Knowledge[];
   /** All that are served anywhere. */
@@ -70,8 +72,10 @@ export interface Beside {
   readonly last?: readonly Block[];
   readonly changes?: readonly RecordChange[];
   readonly tellings?: readonly Telling[];
-  /** Ids of the pinned answers shown. */
+  /** Ids of the pinned answers that hold. */
   readonly pinned?: readonly string[];
+  /** Pinned answers shown now, so that they are not shown with every message. */
+  readonly shown?: { readonly case: string; readonly marks: readonly string[] };
 }
 
 export interface Affair {

@@ -7,6 +7,7 @@ import type { Store } from "../ports.ts";
 import { handedOverKind } from "./hand-over/handed-over.ts";
 import { keepersKind } from "./keepers/keepers-record.ts";
 import { LedgerEntry, ledgerKind } from "./ledger.ts";
+import { pinKind } from "./pins/pin.ts";
 import { type Shelf, shelf } from "./record-kind.ts";
 import { settingsKind } from "./settings-record.ts";
 
@@ -15,6 +16,7 @@ function emptyShelves() {
     settings: shelf(settingsKind),
     keepers: shelf(keepersKind),
     handedOver: shelf(handedOverKind),
+    pins: shelf(pinKind),
   };
 }
 
@@ -112,7 +114,14 @@ export function communityMemories(store: Store): CommunityMemories {
 }
 
 function memoryOf(shelves: Shelves, version: number, lately: readonly AuditEntry[]): CommunityMemory {
-  const { settings, keepers, handedOver } = shelves;
+  const { settings, keepers, handedOver, pins } = shelves;
   const audit = lately.slice(-mostAudited).map(({ by, at, why }) => ({ by, at, why }));
-  return { settings: settings.view, keepers: keepers.view, handedOver: handedOver.view, version, audit };
+  return {
+    settings: settings.view,
+    keepers: keepers.view,
+    handedOver: handedOver.view,
+    pins: pins.view,
+    version,
+    audit,
+  };
 }

@@ -4,7 +4,13 @@
  */
 import type { Interval } from "../../knowledge/index.ts";
 import { chooseKnowledge } from "../conversation/choose-knowledge.ts";
-import { type Conversation, caseInHand, errandOf, withErrand } from "../conversation/conversation.ts";
+import {
+  type Conversation,
+  caseInHand,
+  errandOf,
+  withErrand,
+  withPinsShown,
+} from "../conversation/conversation.ts";
 import type { Knowledge } from "../conversation/knowledge.ts";
 import { step } from "../conversation/step.ts";
 import type { IncomingMessage } from "../message.ts";
@@ -63,12 +69,14 @@ function sceneOf(
   const serving = served.filter(({ handbook }) => settings.handbooks?.includes(handbook.cover.id) ?? true);
   // A community whose handbooks are all gone is served by what there is.
   const known = serving.length === 0 ? served : serving;
+  const plain = chooseKnowledge(known, conversation, message, today);
   const source = message.id ?? `${at} ${message.text ?? ""}`;
   return {
     community,
     memory,
     settings,
-    knowledge: chooseKnowledge(known, conversation, message, today),
+    knowledge: plain,
+    plain,
     loaded: known,
     served,
     secretKey,
@@ -106,8 +114,12 @@ function asked(scene: CommunityScene): TurnTaken {
   const taken = step(knowledge, scene.conversation, message, today);
   const besides = affairs.flatMap((affair): readonly Beside[] => besideOf(affair, scene, taken));
   const { blocks, summary } = taken.reply;
+  const shown = besides.flatMap((beside) => beside.shown ?? []);
   return {
-    conversation: taken.conversation,
+    conversation: shown.reduce(
+      (conversation, one) => withPinsShown(conversation, one.case, one.marks),
+      taken.conversation,
+    ),
     reply: {
       ...taken.reply,
       blocks: [

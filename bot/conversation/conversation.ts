@@ -19,6 +19,11 @@ export const Conversation = z
     latest: z.string().nullable(),
     /** What people are in the middle of, beside their cases. */
     errands: z.array(Errand).readonly().exactOptional(),
+    /** Which pinned answers, in which words, were shown in which case. */
+    shown: z
+      .array(z.strictObject({ case: z.string(), marks: z.array(z.string()).readonly() }).readonly())
+      .readonly()
+      .exactOptional(),
   })
   .readonly();
 export type Conversation = z.output<typeof Conversation>;
@@ -80,6 +85,24 @@ export function withErrand(conversation: Conversation, person: string, errand: E
   const errands = errand === null ? others : [...others, errand];
   const { errands: _, ...rest } = conversation;
   return errands.length === 0 ? rest : { ...rest, errands };
+}
+
+/** The marks of the pinned answers that were shown in a case. */
+export function pinsShown(conversation: Conversation, id: string): readonly string[] {
+  return conversation.shown?.find((one) => one.case === id)?.marks ?? [];
+}
+
+/** Of so many cases it is remembered which pinned answers they were shown. */
+const mostShown = 50;
+
+export function withPinsShown(
+  conversation: Conversation,
+  id: string,
+  marks: readonly string[],
+): Conversation {
+  const others = (conversation.shown ?? []).filter((one) => one.case !== id);
+  const all = [...new Set([...pinsShown(conversation, id), ...marks])];
+  return { ...conversation, shown: [...others, { case: id, marks: all }].slice(-mostShown) };
 }
 
 /** A fresh case with the next number; it is not yet part of the conversation. */

@@ -1,10 +1,14 @@
 /** "keepers' queue": everything that waits for a keeper, in one look. */
+import { quoted } from "../../conversation/phrases/grammar.ts";
 import type { Block } from "../../reply.ts";
 import type { Affair, CommunityScene, Handled } from "../affair.ts";
 import { isOpen, queueLine } from "../hand-over/hand-over-affair.ts";
 import { reaches } from "../keepers/standing.ts";
 import { queueEmpty, queueLead } from "../phrases/hand-over.ts";
 import { notForYou } from "../phrases/keepers.ts";
+import { disputeForKeepers, disputesLead, reviewsLead } from "../phrases/pins.ts";
+import { standingPins } from "../pins/pin.ts";
+import { disputedByPeriods } from "../pins/pin-dispute.ts";
 import { isRequest, spoken } from "../spoken.ts";
 
 export const queueAffair: Affair = {
@@ -20,7 +24,7 @@ function queue(scene: CommunityScene): Handled {
   if (!reaches(scene.speaker.standing, "keeper")) {
     return { blocks: [{ kind: "text", text: notForYou("keeper") }] };
   }
-  const blocks = [...handedOverBlocks(scene)];
+  const blocks = [...handedOverBlocks(scene), ...pinBlocks(scene)];
   const empty: Block = { kind: "text", text: queueEmpty };
   return { blocks: blocks.length === 0 ? [empty] : blocks, isPrivate: true };
 }
@@ -31,4 +35,20 @@ function handedOverBlocks(scene: CommunityScene): readonly Block[] {
   if (open.length === 0) return [];
   const items = oldestFirst.map(([id, record]) => queueLine(scene, id, record));
   return [{ kind: "list", lead: queueLead(open.length), items }];
+}
+
+/** Pinned answers that something speaks against, and those whose author wanted to look again by now. */
+function pinBlocks({ memory, today, knowledge, plain }: CommunityScene): readonly Block[] {
+  const pins = standingPins(memory.pins);
+  const disputes = pins.flatMap(([id, pin]) => {
+    const dispute = disputedByPeriods(plain, knowledge, pin) ?? pin.flagged;
+    return dispute === null ? [] : [disputeForKeepers(id, pin.text, dispute)];
+  });
+  const due = pins
+    .filter(([, { review }]) => review !== null && review.to <= today.from)
+    .map(([id, pin]) => `${id}: ${quoted(pin.text, 120)}`);
+  return [
+    ...(disputes.length === 0 ? [] : [{ kind: "list", lead: disputesLead, items: disputes } as const]),
+    ...(due.length === 0 ? [] : [{ kind: "list", lead: reviewsLead, items: due } as const]),
+  ];
 }
