@@ -7,7 +7,10 @@ export { Settings } from "./bot.ts";
 export { describedCar } from "./conversation/apply-car.ts";
 export { type Conversation, emptyConversation, readConversation } from "./conversation/conversation.ts";
 export { type Knowledge, knowledgeOf } from "./conversation/knowledge.ts";
+export { effortWords } from "./conversation/phrases/effort.ts";
 export { pinnedLead } from "./conversation/phrases/pinned.ts";
+export { type AnswerCard, answerCard } from "./conversation/saying/answer-card.ts";
+export { sayClaim, whereItComesFrom } from "./conversation/saying/say-variant.ts";
 export { step } from "./conversation/step.ts";
 // Messages and replies
 export { IncomingMessage, PressedAnswer, type Standing, standings } from "./message.ts";
