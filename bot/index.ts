@@ -17,6 +17,16 @@ export { IncomingMessage, PressedAnswer, type Standing, standings } from "./mess
 export { noSettings, openBot } from "./open-bot.ts";
 export { plainText } from "./plain-text.ts";
 // Ports
-export type { Advance, Change, Clock, Log, Store, Version } from "./ports.ts";
+export type {
+  Advance,
+  Advanced,
+  Alongside,
+  Change,
+  Clock,
+  Current,
+  Log,
+  Store,
+  Version,
+} from "./ports.ts";
 export { conversationKind, type Receive, receiver } from "./receive.ts";
 export type { Block, CaseSummary, Choice, QuestionBlock, Reply } from "./reply.ts";

@@ -82,6 +82,10 @@ export { readMessage } from "./language/read-message.ts";
 export { nextQuestion } from "./questions/next-question.ts";
 export type { Question, QuestionTable } from "./questions/question-table.ts";
 
+// Review of a handbook
+export { type Remark, reviewRules, type Severity, severities } from "./review/remark.ts";
+export { type Review, reviewHandbook } from "./review/review-handbook.ts";
+
 // Trade knowledge
 export { answerTradeQuestion } from "./trade/answer-trade-question.ts";
 export { CAUTION_TAIL, cautionById } from "./trade/cautions.ts";
