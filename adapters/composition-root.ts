@@ -4,23 +4,25 @@
  */
 import { join } from "node:path";
 import type { Logger } from "pino";
-import { type Bot, knowledgeOf, openBot, type Receive } from "../bot/index.ts";
+import { type Bot, type Knowledge, knowledgeOf, openBot, type Receive, type Store } from "../bot/index.ts";
 import { systemClock } from "./clock.ts";
 import { type Configuration, parseConfiguration } from "./configuration.ts";
 import { failureLine, OutsideError } from "./errors.ts";
 import { BrokenHandbookError, type OpenHandbook, openHandbooks } from "./handbooks.ts";
-import { openHealthDoor } from "./health/index.ts";
 import { openLog } from "./log.ts";
 import { openStore } from "./store/open-store.ts";
 import { locateIn } from "./terminal/drawing-paths.ts";
 import { greetingFor } from "./terminal/greeting.ts";
 import { startTerminal } from "./terminal/index.ts";
+import { openWebDoor } from "./web/index.ts";
 
 /** What a door may need. */
 interface Context {
   readonly configuration: Configuration;
   /** The bot, for one platform, named as the log shall name it. */
   readonly botFor: (platform: string) => Bot;
+  readonly knowledge: () => readonly Knowledge[];
+  readonly store: Store;
   readonly log: Logger;
   /** May messages be taken now? */
   readonly isReady: () => boolean;
@@ -36,12 +38,14 @@ interface OpenDoor {
 type Door = (context: Context) => Promise<OpenDoor | undefined>;
 
 /** In the order they open; they close the other way round. A platform is one line here. */
-const doors: readonly Door[] = [health];
+const doors: readonly Door[] = [web];
 
-async function health({ configuration, isReady }: Context): Promise<OpenDoor> {
-  const { host, port } = configuration;
-  const { address, close } = await openHealthDoor({ host, port, isReady });
-  return { where: `health at ${address}/healthz and ${address}/readyz`, close };
+async function web({ configuration, botFor, knowledge, store, log, isReady }: Context): Promise<OpenDoor> {
+  const { host, port, publicAddress, webhookSecrets } = configuration;
+  const where = { host, port, publicAddress, webhookSecrets };
+  const clock = systemClock();
+  const { address, close } = await openWebDoor({ ...where, botFor, knowledge, store, clock, log, isReady });
+  return { where: `web at ${publicAddress ?? address}/`, close };
 }
 
 async function main(): Promise<void> {
@@ -62,11 +66,15 @@ async function main(): Promise<void> {
     const known = handbooks.map(({ handbook }) => knowledgeOf(handbook));
     const surroundings = { knowledge: () => known, store, clock: systemClock(), log };
     const botFor = (platform: string) => openBot({ ...surroundings, platform });
-    const context = { configuration, botFor, log, isReady: () => isReady && store.isReady() };
+    const { knowledge } = surroundings;
+    const mayTake = () => isReady && store.isReady();
+    const context = { configuration, botFor, knowledge, store, log, isReady: mayTake };
     for (const door of doors) open.push(...(await opened(door, context, isTerminal)));
     isReady = true;
-    if (isTerminal) await talk(botFor("terminal").receive, log, handbooks, stop);
-    else await serve(open, handbooks, stop, log);
+    if (isTerminal) {
+      process.stdout.write(open.map(({ where }) => `${where}\n`).join(""));
+      await talk(botFor("terminal").receive, log, handbooks, stop);
+    } else await serve(open, handbooks, stop, log);
   } finally {
     isReady = false;
     for (const door of open.toReversed()) await door.close();

@@ -35,6 +35,20 @@ const Environment = z.object({
     .string()
     .default("127.0.0.1")
     .refine((host) => !/[\s/]/u.test(host), "a host name or address without a scheme or path is needed"),
+  PUBLIC_ADDRESS: z
+    .string()
+    .refine(isWebAddress, "an address that begins with https:// or http:// and has no path is needed")
+    .transform((address) => new URL(address).origin)
+    .optional(),
+  WEBHOOK_SECRETS: z
+    .string()
+    .default("")
+    .transform(secretsOf)
+    .refine(
+      (secrets) => secrets !== undefined,
+      "forum=whsec_… is needed, several separated by commas: a name in small letters, and 24 to 64 bytes in Base64",
+    )
+    .transform((secrets) => secrets ?? new Map<string, string>()),
   LOG_LEVEL: z.enum(logLevels, `one of ${logLevels.join(", ")} is needed`).default("info"),
 });
 
@@ -45,6 +59,10 @@ export interface Configuration {
   /** 0 lets the system choose a free one. */
   readonly port: number;
   readonly host: string;
+  /** Where the pages are reached from outside, without a slash at the end; undefined: where they are served. */
+  readonly publicAddress: string | undefined;
+  /** By the name of the forum that signs with it. */
+  readonly webhookSecrets: ReadonlyMap<string, string>;
   readonly logLevel: LogLevel;
 }
 
@@ -78,6 +96,8 @@ export function parseConfiguration(
     handbookFolders: data.HANDBOOKS,
     port: data.PORT,
     host: data.HOST,
+    publicAddress: data.PUBLIC_ADDRESS,
+    webhookSecrets: data.WEBHOOK_SECRETS,
     logLevel: data.LOG_LEVEL,
   };
   return { ok: true, configuration, hints: hintsFor(Object.keys(environment)) };
@@ -95,6 +115,25 @@ function hintsFor(names: readonly string[]): readonly string[] {
 
 function isPostgresAddress(text: string): boolean {
   return /^postgres(?:ql)?:\/\/\S+$/u.test(text) && URL.canParse(text);
+}
+
+function isWebAddress(text: string): boolean {
+  if (!/^https?:\/\/\S+$/u.test(text) || !URL.canParse(text)) return false;
+  const { pathname, search, hash, username, password } = new URL(text);
+  return pathname === "/" && `${search}${hash}${username}${password}` === "";
+}
+
+/** Names with their secrets (Standard Webhooks: "whsec_" and 24 to 64 random bytes in Base64); undefined when one is not so. */
+function secretsOf(text: string): ReadonlyMap<string, string> | undefined {
+  const entries = text.split(/[,\s]+/u).filter((entry) => entry !== "");
+  const secrets = new Map<string, string>();
+  for (const entry of entries) {
+    const match = /^([a-z0-9][a-z0-9-]{0,39})=whsec_([A-Za-z0-9+/]{32,88}={0,2})$/u.exec(entry);
+    const [, name, secret] = match ?? [];
+    if (name === undefined || secret === undefined || secrets.has(name)) return undefined;
+    secrets.set(name, `whsec_${secret}`);
+  }
+  return secrets;
 }
 
 function isPort(text: string): boolean {

@@ -6,6 +6,7 @@ import { clientAddress } from "./client-address.ts";
 import { refuse } from "./respond.ts";
 import { answerRoutes } from "./routes/answer.ts";
 import { chatRoutes } from "./routes/chat.ts";
+import { doorRoutes } from "./routes/doors.ts";
 import { embedRoutes } from "./routes/embed.ts";
 import { fileRoutes } from "./routes/files.ts";
 import { handbookRoutes } from "./routes/handbook.ts";
@@ -24,6 +25,7 @@ export function applicationOf(site: Site): Hono {
   chatRoutes(app, site);
   answerRoutes(app, site);
   handbookRoutes(app, site);
+  doorRoutes(app, site);
   embedRoutes(app, site);
   webhookRoutes(app, site);
   app.notFound((context) => refuse(context, site, "notFound"));

@@ -143,3 +143,29 @@ export const embed = {
   again: "Ask something else",
   openPage: "Open in a window of its own",
 } as const;
+
+export const doors = {
+  title: "For forums",
+  lead: "A forum, a club’s page or any program can ask here, in three ways.",
+  link: "Link to a page",
+  linkText:
+    "Every part kind has a page in the handbook, every version and tell a place on it, and every answer that its asker shared a page of its own.",
+  box: "Put the ask box on a page",
+  boxText:
+    "These two lines put it there. It grows with its content, keeps its own origin and cookies, and takes the units of the page’s language; data-units=\"imperial\" or \"metric\" says otherwise.",
+  webhook: "Send posts, receive replies",
+  webhookText:
+    "A post that is sent as JSON and signed as the Standard Webhooks specification says is answered with the reply as text, as HTML and as JSON. Whoever runs this site gives a forum its name and secret.",
+  fields:
+    "id is the forum’s own id of the post: sent again in a new delivery, it gets the first reply. The posts of a thread are one conversation. Another member’s post that is asked about goes into quoted. private says that only the author reads the thread.",
+  statuses: "What is refused",
+  statusHead: ["status", "why"] as const,
+  statusRows: [
+    ["400", "not a post in this form"],
+    ["401", "the signature does not fit, or its time is more than five minutes off"],
+    ["404", "no such source"],
+    ["409", "this delivery was made before"],
+    ["413", "too large"],
+    ["429", "too many deliveries in a minute"],
+  ] as const,
+} as const;

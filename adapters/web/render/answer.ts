@@ -1,5 +1,5 @@
 /** The page of a shared answer: what was asked, what was seen, the answer with its weights, what is open, the sources, how to cite it. */
-import type { AnswerCard, Block } from "../../../bot/index.ts";
+import type { AnswerCard } from "../../../bot/index.ts";
 import { dayWords } from "../day-words.ts";
 import type { Drawings } from "../drawings.ts";
 import { answerPage } from "../phrases.ts";
@@ -25,8 +25,7 @@ export function answerTitle({ partName, standing: [first] }: AnswerCard): string
 
 export function renderAnswer({ card, at, address, drawings, withdraw }: AnswerPage): Markup {
   const title = answerTitle(card);
-  const isBalance = (block: Block) => block.kind === "evidence";
-  const before = card.answer.filter((block) => !isBalance(block) && block.kind !== "standing");
+  const answer = card.answer.filter((block) => block.kind !== "standing");
   const rendering = { drawings, units: "metric", part: card.part } as const;
   const handbookPath = `/handbook/${card.handbook}/${card.part}`;
   return html`<article class="record">
@@ -35,11 +34,11 @@ export function renderAnswer({ card, at, address, drawings, withdraw }: AnswerPa
 <section><h2>${answerPage.asked}</h2><p>${answerPage.wanted(card.partName, card.goal)}</p></section>
 ${facts(card)}
 <section><h2>${answerPage.standing}</h2>${standingRows(card.standing)}</section>
-<section><h2>${answerPage.answer}</h2>${renderBlocks([...card.answer.filter(isBalance), ...before], rendering)}</section>
+<section><h2>${answerPage.answer}</h2>${renderBlocks(answer, rendering)}</section>
 ${card.settle !== undefined && html`<section><h2>${answerPage.open}</h2><p>${card.settle}</p></section>`}
 ${card.sources?.kind === "sources" && html`<section><h2>${answerPage.sources}</h2>${sourceList(card.sources.items)}</section>`}
-<section class="cite"><h2>${answerPage.cite}</h2><p><label for="cite">${answerPage.citeHint}</label></p>
-<textarea id="cite" readonly rows="3" data-copy="${answerPage.copy}" data-copied="${answerPage.copied}">${answerPage.citation(title, card.edition, dayWords(at), address)}</textarea></section>
+<section class="cite"><h2>${answerPage.cite}</h2><p class="hint">${answerPage.citeHint}</p>
+<blockquote id="cite" data-copy="${answerPage.copy}" data-copied="${answerPage.copied}">${answerPage.citation(title, card.edition, dayWords(at), address)}</blockquote></section>
 <p class="onward"><a href="${handbookPath}">${card.partName}</a> · <a href="/">${answerPage.askYourself}</a></p>
 ${withdraw}
 </article>`;

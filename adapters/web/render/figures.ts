@@ -10,7 +10,9 @@ type Standing = Extract<Block, { kind: "standing" }>;
 type Evidence = Extract<Block, { kind: "evidence" }>;
 
 const LENGTH = 200;
-const HALF = LENGTH / 2;
+/** Wide and low, so that the bars lie close under their words. */
+const SPAN = 480;
+const HALF = SPAN / 2;
 /** Two bans, a hundred to one, fill a side. */
 const FULL_BANS = 2;
 const HATCH = 4;
@@ -43,12 +45,12 @@ export function evidenceBalance({ first, rival, items }: Evidence): Markup {
 
 function balanceBar(bans: number): Markup {
   const length = Math.min(HALF, (Math.abs(bans) / FULL_BANS) * HALF);
-  const shown = Math.max(1.5, length);
+  const shown = Math.max(2, length);
   const bar =
     bans > 0
       ? html`<rect class="full" x="${HALF}" y="2" width="${rounded(shown)}" height="8"/>`
       : html`<path class="against" d="${hatched(HALF - shown, HALF)}"/>`;
-  return html`<svg class="balance" viewBox="0 0 ${LENGTH} 12" aria-hidden="true"><path class="axis" d="M0 11.5H${LENGTH}"/>${bar}<path class="centre" d="M${HALF} 0V12"/></svg>`;
+  return html`<svg class="balance" viewBox="0 0 ${SPAN} 12" aria-hidden="true"><path class="axis" d="M0 11.5H${SPAN}"/>${bar}<path class="centre" d="M${HALF} 0V12"/></svg>`;
 }
 
 /** Outline and slanting strokes of a bar from `left` to `right`. */

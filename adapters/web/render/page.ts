@@ -16,6 +16,8 @@ export interface PageContent {
   /** Stands inside somebody else's page: no head, no foot. */
   readonly isEmbedded?: boolean;
   readonly foot?: Piece;
+  /** For tables; text keeps its measure. */
+  readonly isWide?: boolean;
 }
 
 /** The style and the script are asked for by their digest, so that they are kept for ever and change at once. */
@@ -32,7 +34,7 @@ const places: readonly { readonly place: Place; readonly path: string; readonly 
 
 /** A whole HTML document. */
 export function page(content: PageContent, assets: Assets): string {
-  const { title, main, description, isPrivate, isEmbedded } = content;
+  const { title, main, description, isPrivate, isEmbedded, isWide } = content;
   const body = isEmbedded
     ? html`<main id="content" class="embedded">${main}</main>`
     : html`<a class="skip" href="#content">${skipToContent}</a>
@@ -52,7 +54,7 @@ ${isPrivate && html`<meta name="robots" content="noindex">`}
 <link rel="stylesheet" href="${assets.styles}">
 <script src="${assets.script}" defer></script>
 </head>
-<body>
+<body${isWide && html` class="wide"`}>
 ${body}
 </body>
 </html>`.markup

@@ -8,6 +8,8 @@ export type Units = "metric" | "imperial";
 export interface Controls {
   readonly action: string;
   readonly hidden: Markup;
+  /** Where an answer is made a page of; absent where that is not offered. */
+  readonly share?: string;
 }
 
 export interface Rendering {

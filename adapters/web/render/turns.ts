@@ -3,7 +3,7 @@ import { chat } from "../phrases.ts";
 import type { Turn } from "../transcript.ts";
 import { lines, renderBlocks } from "./blocks.ts";
 import { html, type Markup } from "./markup.ts";
-import type { Rendering } from "./rendering.ts";
+import type { Controls, Rendering } from "./rendering.ts";
 
 /** All turns, the controls on the last one alone. */
 export function renderTurns(turns: readonly Turn[], rendering: Rendering): Markup {
@@ -19,6 +19,11 @@ export function renderTurn(turn: Turn, rendering: Rendering): Markup {
   const hasSaid = turn.said !== "" || photographs.length > 0;
   return html`<article class="turn" id="turn-${turn.id}" tabindex="-1">
 ${hasSaid && html`<div class="said"><h3 class="unseen">${chat.youSaid}</h3>${turn.said !== "" && html`<p>${lines(turn.said)}</p>`}${photographs}</div>`}
-<div class="reply"><h3 class="unseen">${chat.itSaid}</h3>${renderBlocks(turn.blocks, { ...rendering, part: turn.part })}</div>
+<div class="reply"><h3 class="unseen">${chat.itSaid}</h3>${renderBlocks(turn.blocks, { ...rendering, part: turn.part })}${turn.part !== null && shareForm(rendering.controls)}</div>
 </article>`;
+}
+
+function shareForm(controls: Controls | undefined): Markup | undefined {
+  if (controls?.share === undefined) return undefined;
+  return html`<form method="post" action="${controls.share}" class="share" data-once>${controls.hidden}<button>${chat.share}</button> <span class="hint">${chat.shareHint}</span></form>`;
 }

@@ -81,15 +81,10 @@ async function said(context: Context, site: Site): Promise<Response> {
 function chatMain(site: Site, visitor: Visitor, turns: readonly Turn[], rendering: Rendering): Markup {
   const hidden = hiddenFields(visitor, turns);
   const first = turns.length === 0 && html`<p class="lead">${chat.lead}</p>${examplesOf(site, hidden)}`;
-  const hasPart = turns.some(({ part }) => part !== null);
-  const share =
-    hasPart &&
-    html`<form method="post" action="/share" class="share" id="share">${hidden}<button>${chat.share}</button> <span class="hint">${chat.shareHint}</span></form>`;
   return html`<h1>${chat.title}</h1>
 ${first}
 <section id="conversation" class="conversation" role="log" aria-label="${chat.conversation}" data-events="/events">${renderTurns(turns, rendering)}</section>
-${composer({ action: "/said", hidden, canPhotograph: site.photographs !== undefined })}
-${share}`;
+${composer({ action: "/said", hidden, canPhotograph: site.photographs !== undefined })}`;
 }
 
 function examplesOf(site: Site, hidden: Markup): Markup {
@@ -105,7 +100,7 @@ function renderingFor(site: Site, context: Context, visitor: Visitor, turns: rea
     drawings: site.drawings,
     units: unitsOf(context.req.query("units"), context.req.header("accept-language")),
     part: null,
-    controls: { action: "/said", hidden: hiddenFields(visitor, turns) },
+    controls: { action: "/said", hidden: hiddenFields(visitor, turns), share: "/share" },
   };
 }
 

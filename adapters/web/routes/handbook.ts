@@ -47,6 +47,7 @@ export function handbookRoutes(app: Hono, site: Site): void {
       title: part.name,
       description: part.summary,
       place: "handbook",
+      isWide: true,
       main: renderPart(handbook, page, site.drawings),
     });
   });

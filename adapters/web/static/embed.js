@@ -8,7 +8,7 @@
     const units = place.dataset.units || place.closest("[lang]")?.lang || "metric";
     frame.src = `${origin}/embed?units=${encodeURIComponent(units)}`;
     frame.title = place.dataset.title || "Ask about a part";
-    frame.style.cssText = "width:100%;height:16rem;border:0;color-scheme:normal";
+    Object.assign(frame.style, { width: "100%", height: "16rem", border: "0", colorScheme: "light dark" });
     place.append(frame);
     boxes.set(frame, place);
   }

@@ -59,14 +59,14 @@ function listen(path) {
   events.addEventListener("turn", (event) => take(event.data, false));
 }
 
-for (const field of document.querySelectorAll("textarea[data-copy]")) {
+for (const field of document.querySelectorAll("[data-copy]")) {
   const button = document.createElement("button");
   button.type = "button";
   button.textContent = field.dataset.copy;
   button.className = "noprint";
   button.addEventListener("click", async () => {
-    field.select();
-    await navigator.clipboard?.writeText(field.value);
+    getSelection().selectAllChildren(field);
+    await navigator.clipboard?.writeText(field.textContent);
     button.textContent = field.dataset.copied;
   });
   field.after(button);

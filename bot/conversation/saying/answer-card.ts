@@ -2,7 +2,7 @@
  * A case as somebody else reads it, on a page that its asker shares: what was asked, what was seen, the answer with its weights, what
  * is open and what would settle it, and the sources. A value by itself, so that what was shared stays as it was shared.
  */
-import { featureById, shortEdition } from "../../../knowledge/index.ts";
+import { featureById, sayProbability, shortEdition } from "../../../knowledge/index.ts";
 import type { Block } from "../../reply.ts";
 import { carInWords } from "../apply-car.ts";
 import { assess } from "../assess.ts";
@@ -17,7 +17,7 @@ import { goalWords } from "../phrases/goals.ts";
 import { open } from "../phrases/hand-over.ts";
 import { byInformationPerEffort } from "../question-worth.ts";
 import { sayAnswer } from "./say-answer.ts";
-import { standingItems } from "./say-standing.ts";
+import { nameOfClass, rankedAnswers } from "./say-standing.ts";
 import { sayValue } from "./say-value.ts";
 import { sourcesBehind } from "./sources-behind.ts";
 import { sourcesBlock } from "./sources-of.ts";
@@ -55,6 +55,9 @@ export interface AnswerCard {
 }
 
 const mostSettling = 3;
+/** Below this a name in the list tells nothing. */
+const worthListing = 0.005;
+const mostListed = 6;
 
 /**
  * The card of a case in a kept conversation, the one in the person's hand when no id is given; undefined where there is no such case,
@@ -91,12 +94,25 @@ function cardOf(knowledge: Knowledge, kept: Case, assessed: Assessed): AnswerCar
       part,
       untold.map(({ feature }) => feature),
     ).map(({ name }) => name),
-    standing: standingItems(assessed),
+    standing: ranked(assessed),
     answer: sayAnswer(knowledge, assessed),
     settle: settleLine(assessed),
     sources: sourcesBlock(handbook, sourcesBehind(assessed, null)),
     edition: edition(handbook.cover.name, shortEdition(handbook.edition)),
   };
+}
+
+/** The page has room for more than a chat: all that is likelier than one in two hundred. */
+function ranked(assessed: Assessed): AnswerCard["standing"] {
+  return rankedAnswers(assessed)
+    .toSorted((one, other) => other.probability - one.probability)
+    .filter(({ probability }, index) => index === 0 || probability >= worthListing)
+    .slice(0, mostListed)
+    .map(({ class: id, probability }) => ({
+      name: nameOfClass(assessed, id),
+      probability,
+      words: sayProbability(probability),
+    }));
 }
 
 function seenIn(kept: Case, { part, facts }: Assessed): AnswerCard["seen"] {
