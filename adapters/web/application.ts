@@ -10,6 +10,7 @@ import { doorRoutes } from "./routes/doors.ts";
 import { embedRoutes } from "./routes/embed.ts";
 import { fileRoutes } from "./routes/files.ts";
 import { handbookRoutes } from "./routes/handbook.ts";
+import { signInRoutes } from "./routes/sign-in.ts";
 import { watchingRoutes } from "./routes/watching.ts";
 import { webhookRoutes } from "./routes/webhook.ts";
 import { securityHeaders } from "./security-headers.ts";
@@ -28,8 +29,11 @@ export function applicationOf(site: Site): Hono {
   doorRoutes(app, site);
   embedRoutes(app, site);
   webhookRoutes(app, site);
+  signInRoutes(app, site);
   app.notFound((context) => refuse(context, site, "notFound"));
   app.onError((failure, context) => {
+    // Whoever hung up in the middle waits for no answer, and is no fault of ours.
+    if (context.req.raw.signal.aborted) return context.body(null, 400);
     site.log.error({ err: failure, route: routeOf(context) }, "request failed");
     return refuse(context, site, "fault");
   });

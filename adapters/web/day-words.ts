@@ -20,8 +20,3 @@ export function dayWords(milliseconds: number): string {
   const date = new Date(milliseconds);
   return `${date.getUTCDate()} ${months[date.getUTCMonth()] ?? ""} ${date.getUTCFullYear()}`;
 }
-
-/** "2026-11-25". */
-export function isoDay(milliseconds: number): string {
-  return new Date(milliseconds).toISOString().slice(0, 10);
-}

@@ -91,12 +91,14 @@ function siteOf(options: WebOptions, listensAt: string): Site {
 function closed(server: Server, { live }: Site): Promise<void> {
   return new Promise((resolve) => {
     const late = setTimeout(() => server.closeAllConnections(), LONGEST_FAREWELL_MILLISECONDS);
+    // A connection that has just given its answer falls idle only now.
+    const idle = setInterval(() => server.closeIdleConnections(), 50);
     server.close(() => {
       clearTimeout(late);
+      clearInterval(idle);
       resolve();
     });
     live.end();
-    server.closeIdleConnections();
   });
 }
 

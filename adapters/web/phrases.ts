@@ -101,7 +101,6 @@ export const handbookPage = {
         ? `One entry for “${words}”:`
         : `${count} entries for “${words}”:`,
   contents: "On this page",
-  parts: "Part kinds",
   versions: (count: number) => (count === 1 ? "1 version" : `${count} versions`),
   when: "When each was fitted",
   whenHint:
@@ -120,7 +119,6 @@ export const handbookPage = {
   effort: "Effort",
   tools: "Tools",
   photographDoes: "A photograph does.",
-  states: "What is seen",
   misbeliefs: "Often said, and not so",
   pinned: "Pinned answers",
   noPins: "Nothing is pinned here yet.",
@@ -152,7 +150,7 @@ export const doors = {
     "Every part kind has a page in the handbook, every version and tell a place on it, and every answer that its asker shared a page of its own.",
   box: "Put the ask box on a page",
   boxText:
-    "These two lines put it there. It grows with its content, keeps its own origin and cookies, and takes the units of the page’s language; data-units=\"imperial\" or \"metric\" says otherwise.",
+    'These two lines put it there. It grows with its content, keeps its own origin and cookies, and takes the units of the page’s language; data-units="imperial" or "metric" says otherwise.',
   webhook: "Send posts, receive replies",
   webhookText:
     "A post that is sent as JSON and signed as the Standard Webhooks specification says is answered with the reply as text, as HTML and as JSON. Whoever runs this site gives a forum its name and secret.",
@@ -168,4 +166,16 @@ export const doors = {
     ["413", "too large"],
     ["429", "too many deliveries in a minute"],
   ] as const,
+} as const;
+
+// Signing in
+export const signIn = {
+  title: "Keepers sign in",
+  how: "Ask the bot for a link in a chat where you are a keeper: say “sign in”. Whoever runs the program can make one with its command “sign-in”.",
+  ready: "This link signs you in once.",
+  button: "Sign in",
+  spent: "This link was used or is too old. Ask for a new one.",
+  out: "Sign out",
+  isOut: "You have signed out.",
+  signedInAs: (name: string) => `Signed in as ${name}`,
 } as const;

@@ -16,6 +16,6 @@ export function composer({
 <label for="text">${chat.saySomething}</label>
 <textarea id="text" name="text" rows="3" maxlength="8000" autocomplete="off"></textarea>
 ${photographs}
-<p class="row"><button class="main">${chat.send}</button><span role="status" class="hint"></span></p>
+<p class="row"><button type="submit" class="main">${chat.send}</button><span role="status" class="hint"></span></p>
 </form>`;
 }

@@ -19,7 +19,7 @@ export function renderFound(words: string, entries: readonly Entry[]): Markup {
 }
 
 export function searchForm(words: string): Markup {
-  return html`<search><form action="/handbook" class="search"><label for="q">${handbookPage.search}</label><span class="row"><input id="q" name="q" type="search" value="${words}" maxlength="120" aria-describedby="q-hint"><button>${handbookPage.search}</button></span><span class="hint" id="q-hint">${handbookPage.searchHint}</span></form></search>`;
+  return html`<form action="/handbook" class="search" role="search"><label for="q">${handbookPage.search}</label><span class="row"><input id="q" name="q" type="search" value="${words}" maxlength="120" aria-describedby="q-hint"><button type="submit">${handbookPage.search}</button></span><span class="hint" id="q-hint">${handbookPage.searchHint}</span></form>`;
 }
 
 function bookContents({ cover, edition, parts, drawings: own }: Handbook, drawings: Drawings): Markup {

@@ -3,7 +3,7 @@
  * was not taken because it may answer with a promise, and a page must be complete before its length is known.
  */
 
-/** Markup that is safe to be sent; only `html` and `trusted` make it. */
+/** Markup that is safe to be sent; only `html` makes it. */
 export interface Markup {
   readonly markup: string;
 }
@@ -34,11 +34,6 @@ export function html(strings: TemplateStringsArray, ...pieces: readonly Piece[])
   pieces.forEach((piece, index) => {
     markup += written(piece) + (strings[index + 1] ?? "");
   });
-  return { markup };
-}
-
-/** Text that is markup already: drawings made here, and nothing that anybody wrote. */
-export function trusted(markup: string): Markup {
   return { markup };
 }
 

@@ -62,8 +62,8 @@ function sideBySide({ part, chosen }: PartPage): Markup {
       html`<tr><th scope="row"><a href="#tell-${feature.id}">${feature.name}</a></th>${shown.map(({ tells }) => html`<td>${sayClaim(feature, tells[feature.id])}</td>`)}</tr>`,
   );
   const origins = shown.map((variant) => html`<td>${whereItComesFrom(variant)}</td>`);
-  return html`<form action="#side-by-side" class="choose noprint"><fieldset><legend>${handbookPage.choose}</legend>${boxes}</fieldset><button>${handbookPage.chosen}</button></form>
-<div class="scroll" role="region" tabindex="0" aria-label="${handbookPage.sideBySide}"><table class="ruled columns"><thead><tr><th scope="col">${handbookPage.feature}</th>${head}</tr></thead><tbody><tr><th scope="row">${handbookPage.origin}</th>${origins}</tr>${rows}</tbody></table></div>`;
+  return html`<form action="#side-by-side" class="choose noprint"><fieldset><legend>${handbookPage.choose}</legend>${boxes}</fieldset><button type="submit">${handbookPage.chosen}</button></form>
+<section class="scroll" tabindex="0" aria-label="${handbookPage.sideBySide}"><table class="ruled columns"><thead><tr><th scope="col">${handbookPage.feature}</th>${head}</tr></thead><tbody><tr><th scope="row">${handbookPage.origin}</th>${origins}</tr>${rows}</tbody></table></section>`;
 }
 
 type Variant = PartPage["part"]["variants"][number];
@@ -105,7 +105,7 @@ function states(handbook: Handbook, feature: Feature, drawings: Drawings): Marku
   const items = feature.states.map(
     ({ name, drawing }) => html`<li>${drawingOf(handbook, drawings, drawing, true)}<span>${name}</span></li>`,
   );
-  return html`<ul class="states" aria-label="${handbookPage.states}">${items}</ul>`;
+  return html`<ul class="states">${items}</ul>`;
 }
 
 function misbeliefs(handbook: Handbook, { part }: PartPage): Markup | undefined {

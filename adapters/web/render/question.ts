@@ -36,7 +36,7 @@ function answersForm(
     const picture =
       drawing !== undefined &&
       html`<img src="${drawing.address}" alt="" width="160" height="100" loading="lazy">`;
-    return html`<button name="state" value="${id}">${picture}<span>${label}</span></button>`;
+    return html`<button type="submit" name="state" value="${id}">${picture}<span>${label}</span></button>`;
   });
   return html`<form method="post" action="${controls.action}" class="answers" aria-label="${chat.answers}">${controls.hidden}<input type="hidden" name="feature" value="${block.feature}">${buttons}</form>`;
 }
@@ -44,7 +44,7 @@ function answersForm(
 /** Buttons that say words: what may be done beside answering, or next. */
 export function wordsForm(choices: readonly Choice[], controls: Controls, look: "quiet" | "next"): Markup {
   const buttons = choices.map(
-    ({ label, say }) => html`<button name="words" value="${say}">${label}</button>`,
+    ({ label, say }) => html`<button type="submit" name="words" value="${say}">${label}</button>`,
   );
   return html`<form method="post" action="${controls.action}" class="${look}" aria-label="${chat.besides}">${controls.hidden}${buttons}</form>`;
 }
@@ -59,7 +59,7 @@ function readingForm(block: QuestionBlock, controls: Controls, units: Units): Ma
     html`<label for="${id}-unit" class="unseen">${chat.unit}</label><select id="${id}-unit" name="unit">${offered.map((unit) => html`<option>${unit}</option>`)}</select>`;
   const mode = block.expects === "measurement" ? html` inputmode="text" class="figure"` : html``;
   return html`<form method="post" action="${controls.action}" class="reading">${controls.hidden}<input type="hidden" name="feature" value="${block.feature}">
-<label for="${id}">${chat.reading}</label> ${hint}<span class="row"><input id="${id}" name="reading" maxlength="120" required autocomplete="off"${mode}${described}>${select}<button>${chat.sendReading}</button></span></form>`;
+<label for="${id}">${chat.reading}</label> ${hint}<span class="row"><input id="${id}" name="reading" maxlength="120" required autocomplete="off"${mode}${described}>${select}<button type="submit">${chat.sendReading}</button></span></form>`;
 }
 
 const lengths: Readonly<Record<Units, readonly string[]>> = {

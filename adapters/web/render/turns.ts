@@ -25,5 +25,5 @@ ${hasSaid && html`<div class="said"><h3 class="unseen">${chat.youSaid}</h3>${tur
 
 function shareForm(controls: Controls | undefined): Markup | undefined {
   if (controls?.share === undefined) return undefined;
-  return html`<form method="post" action="${controls.share}" class="share" data-once>${controls.hidden}<button>${chat.share}</button> <span class="hint">${chat.shareHint}</span></form>`;
+  return html`<form method="post" action="${controls.share}" class="share" data-once>${controls.hidden}<button type="submit">${chat.share}</button> <span class="hint">${chat.shareHint}</span></form>`;
 }

@@ -73,7 +73,7 @@ function content(site: Site, id: string, { card, at }: ShownShare, owner?: Visit
   const title = answerTitle(card);
   const withdraw =
     owner &&
-    html`<form method="post" action="/answers/${id}/withdraw" class="quiet noprint"><input type="hidden" name="token" value="${owner.formToken}"><button>${answerPage.withdraw}</button></form>`;
+    html`<form method="post" action="/answers/${id}/withdraw" class="quiet noprint"><input type="hidden" name="token" value="${owner.formToken}"><button type="submit">${answerPage.withdraw}</button></form>`;
   return {
     title,
     description: `${title}. ${card.edition}`,

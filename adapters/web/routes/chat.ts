@@ -91,7 +91,9 @@ function examplesOf(site: Site, hidden: Markup): Markup {
   const [known] = site.knowledge();
   if (known === undefined) return html``;
   const names = known.handbook.parts.slice(0, 3).map(({ name }) => `which ${name} is this?`);
-  const buttons = names.map((words) => html`<button name="words" value="${words}">${words}</button>`);
+  const buttons = names.map(
+    (words) => html`<button type="submit" name="words" value="${words}">${words}</button>`,
+  );
   return html`<form method="post" action="/said" class="next" aria-label="${chat.examples}" data-once><p>${chat.examples}:</p>${hidden}${buttons}</form>`;
 }
 
