@@ -4,12 +4,22 @@
  */
 import { join } from "node:path";
 import type { Logger } from "pino";
-import { type Bot, type Knowledge, knowledgeOf, openBot, type Receive, type Store } from "../bot/index.ts";
+import {
+  type Bot,
+  communityMemories,
+  type Knowledge,
+  knowledgeOf,
+  openBot,
+  type Receive,
+  type Store,
+} from "../bot/index.ts";
 import { systemClock } from "./clock.ts";
 import { type Configuration, parseConfiguration } from "./configuration.ts";
 import { failureLine, OutsideError } from "./errors.ts";
 import { BrokenHandbookError, type OpenHandbook, openHandbooks } from "./handbooks.ts";
 import { openLog } from "./log.ts";
+import { type PhotographKeeper, photographKeeper } from "./photographs/index.ts";
+import { secretKeyIn } from "./secret-key.ts";
 import { openStore } from "./store/open-store.ts";
 import { locateIn } from "./terminal/drawing-paths.ts";
 import { greetingFor } from "./terminal/greeting.ts";
@@ -23,6 +33,8 @@ interface Context {
   readonly botFor: (platform: string) => Bot;
   readonly knowledge: () => readonly Knowledge[];
   readonly store: Store;
+  /** Where members' photographs are kept. */
+  readonly photographs: PhotographKeeper;
   readonly log: Logger;
   /** May messages be taken now? */
   readonly isReady: () => boolean;
@@ -40,11 +52,10 @@ type Door = (context: Context) => Promise<OpenDoor | undefined>;
 /** In the order they open; they close the other way round. A platform is one line here. */
 const doors: readonly Door[] = [web];
 
-async function web({ configuration, botFor, knowledge, store, log, isReady }: Context): Promise<OpenDoor> {
+async function web({ configuration, ...context }: Context): Promise<OpenDoor> {
   const { host, port, publicAddress, webhookSecrets } = configuration;
-  const where = { host, port, publicAddress, webhookSecrets };
-  const clock = systemClock();
-  const { address, close } = await openWebDoor({ ...where, botFor, knowledge, store, clock, log, isReady });
+  const own = { host, port, publicAddress, webhookSecrets, clock: systemClock() };
+  const { address, close } = await openWebDoor({ ...own, ...context });
   return { where: `web at ${publicAddress ?? address}/`, close };
 }
 
@@ -64,11 +75,15 @@ async function main(): Promise<void> {
   const open: OpenDoor[] = [];
   try {
     const known = handbooks.map(({ handbook }) => knowledgeOf(handbook));
-    const surroundings = { knowledge: () => known, store, clock: systemClock(), log };
+    const secretKey =
+      configuration.secretKey ?? (await secretKeyIn(join(configuration.dataFolder, "secret.key")));
+    const memories = communityMemories(store);
+    const surroundings = { knowledge: () => known, store, memories, clock: systemClock(), log, secretKey };
     const botFor = (platform: string) => openBot({ ...surroundings, platform });
     const { knowledge } = surroundings;
     const mayTake = () => isReady && store.isReady();
-    const context = { configuration, botFor, knowledge, store, log, isReady: mayTake };
+    const photographs = photographKeeper(store, surroundings.clock);
+    const context = { configuration, botFor, knowledge, store, photographs, log, isReady: mayTake };
     for (const door of doors) open.push(...(await opened(door, context, isTerminal)));
     isReady = true;
     if (isTerminal) {

@@ -49,6 +49,7 @@ const Environment = z.object({
       "forum=whsec_… is needed, several separated by commas: a name in small letters, and 24 to 64 bytes in Base64",
     )
     .transform((secrets) => secrets ?? new Map<string, string>()),
+  SECRET_KEY: z.string().min(32, "at least 32 characters are needed").optional(),
   LOG_LEVEL: z.enum(logLevels, `one of ${logLevels.join(", ")} is needed`).default("info"),
 });
 
@@ -63,6 +64,8 @@ export interface Configuration {
   readonly publicAddress: string | undefined;
   /** By the name of the forum that signs with it. */
   readonly webhookSecrets: ReadonlyMap<string, string>;
+  /** Undefined: one is kept in the data folder. */
+  readonly secretKey: string | undefined;
   readonly logLevel: LogLevel;
 }
 
@@ -98,6 +101,7 @@ export function parseConfiguration(
     host: data.HOST,
     publicAddress: data.PUBLIC_ADDRESS,
     webhookSecrets: data.WEBHOOK_SECRETS,
+    secretKey: data.SECRET_KEY,
     logLevel: data.LOG_LEVEL,
   };
   return { ok: true, configuration, hints: hintsFor(Object.keys(environment)) };

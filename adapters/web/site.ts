@@ -8,8 +8,15 @@ import type { Assets } from "./render/page.ts";
 
 /** Where photographs are kept; the adapter that keeps them takes their metadata away. */
 export interface Photographs {
-  take(bytes: Uint8Array): Promise<string>;
-  read(id: string): Promise<Uint8Array | undefined>;
+  /** `by`: the person who sent it. A problem's message is a sentence for them. */
+  take(
+    bytes: Uint8Array,
+    by: string,
+  ): Promise<
+    | { readonly ok: true; readonly id: string }
+    | { readonly ok: false; readonly problem: { readonly message: string } }
+  >;
+  read(id: string): Promise<{ readonly bytes: Uint8Array; readonly mediaType: string } | undefined>;
 }
 
 /** Requests are logged at debug; a line each would drown the rest. */

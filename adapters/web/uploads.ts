@@ -1,6 +1,7 @@
 /** The fields and photographs of a form, within their bounds. */
 import type { Context } from "hono";
 import { mostPhotographs, photographBytes } from "./limits.ts";
+import { chat } from "./phrases.ts";
 import type { Photographs } from "./site.ts";
 
 export interface Form {
@@ -22,22 +23,26 @@ export async function formOf(context: Context): Promise<Form> {
   return { fields, files };
 }
 
-/** Ids of the photographs taken in; "refused" when one is too large, or is no photograph. */
+export type TakenIn =
+  | { readonly ok: true; readonly ids: readonly string[] }
+  /** A sentence for whoever sent it. */
+  | { readonly ok: false; readonly message: string };
+
+/** Ids of the photographs taken in, all of them or none that is spoken of. */
 export async function takenIn(
   keeper: Photographs | undefined,
   files: readonly File[],
-): Promise<readonly string[] | "refused"> {
-  if (files.length === 0) return [];
+  by: string,
+): Promise<TakenIn> {
   const isFit = files.length <= mostPhotographs && files.every(({ size }) => size <= photographBytes);
-  if (keeper === undefined || !isFit) return "refused";
+  if (!isFit || (keeper === undefined && files.length > 0)) {
+    return { ok: false, message: chat.photographsHint };
+  }
   const ids: string[] = [];
   for (const file of files) {
-    try {
-      ids.push(await keeper.take(new Uint8Array(await file.arrayBuffer())));
-    } catch {
-      // The keeper refuses what it cannot read; that is said to whoever sent it.
-      return "refused";
-    }
+    const taken = await keeper?.take(new Uint8Array(await file.arrayBuffer()), by);
+    if (taken?.ok === false) return { ok: false, message: taken.problem.message };
+    if (taken !== undefined) ids.push(taken.id);
   }
-  return ids;
+  return { ok: true, ids };
 }

@@ -59,17 +59,17 @@ async function said(context: Context, site: Site): Promise<Response> {
     site.metrics.refused("rate");
     return refuse(context, site, "tooMuch");
   }
-  const photographs = await takenIn(site.photographs, form.files);
-  if (photographs === "refused") {
-    const main = html`<h1>${refusals.notAPicture}</h1><p>${chat.photographsHint}</p>`;
+  const speaker = await speakerOf(context, site, visitor);
+  const photographs = await takenIn(site.photographs, form.files, speaker.person);
+  if (!photographs.ok) {
+    const main = html`<h1>${refusals.notAPicture}</h1><p>${photographs.message}</p>`;
     context.status(422);
     return showPage(context, site, { title: refusals.notAPicture, main, isPrivate: true });
   }
   const turns = await turnsOf(site.store, visitor.conversation);
-  const heard = saidIn(form.fields, turns.at(-1), photographs);
+  const heard = saidIn(form.fields, turns.at(-1), photographs.ids);
   if (heard === undefined) return goTo(context, "/#say");
-  const speaker = await speakerOf(context, site, visitor);
-  const turn = await converse(site, speaker, heard, photographs);
+  const turn = await converse(site, speaker, heard, photographs.ids);
   site.metrics.message("web");
   const rendering = renderingFor(site, context, visitor, [turn]);
   const fragment = renderTurn(turn, rendering).markup;

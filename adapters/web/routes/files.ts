@@ -29,10 +29,10 @@ export function fileRoutes(app: Hono, site: Site): void {
     return context.body(svg, 200, headers);
   });
   app.get("/photographs/:id", async (context) => {
-    const bytes = await site.photographs?.read(context.req.param("id"));
-    if (bytes === undefined) return refuse(context, site, "notFound");
-    return context.body(new Uint8Array(bytes), 200, {
-      "content-type": "image/jpeg",
+    const photograph = await site.photographs?.read(context.req.param("id"));
+    if (photograph === undefined) return refuse(context, site, "notFound");
+    return context.body(new Uint8Array(photograph.bytes), 200, {
+      "content-type": photograph.mediaType,
       "cache-control": "private, max-age=3600",
       "content-security-policy": "default-src 'none'; sandbox; frame-ancestors 'none'",
     });

@@ -2,9 +2,10 @@
 import { afterEach } from "vitest";
 import { systemClock } from "../../../adapters/clock.ts";
 import { openHandbook } from "../../../adapters/handbooks.ts";
+import { photographKeeper } from "../../../adapters/photographs/index.ts";
 import { memoryStore } from "../../../adapters/store/memory.ts";
 import { openWebDoor, type WebDoor, type WebOptions } from "../../../adapters/web/index.ts";
-import { type Knowledge, knowledgeOf, openBot, type Store } from "../../../bot/index.ts";
+import { communityMemories, type Knowledge, knowledgeOf, openBot, type Store } from "../../../bot/index.ts";
 import { shrike } from "../program.ts";
 
 const open: WebDoor[] = [];
@@ -37,7 +38,14 @@ export async function webSite(options: Partial<WebOptions> = {}, known?: Knowled
   const knowledge = known ?? (await demonstration());
   const store = options.store ?? memoryStore();
   const clock = options.clock ?? systemClock();
-  const surroundings = { knowledge: () => [knowledge], store, clock, log: silent };
+  const surroundings = {
+    knowledge: () => [knowledge],
+    store,
+    memories: communityMemories(store),
+    clock,
+    log: silent,
+    secretKey: "a secret key of the tests, long enough",
+  };
   const door = await openWebDoor({
     host: "127.0.0.1",
     port: 0,
@@ -47,6 +55,7 @@ export async function webSite(options: Partial<WebOptions> = {}, known?: Knowled
     clock,
     log: silent,
     isReady: () => true,
+    photographs: photographKeeper(store, clock),
     ...options,
   });
   open.push(door);
