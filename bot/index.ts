@@ -7,6 +7,7 @@ export { Settings } from "./bot.ts";
 export { describedCar } from "./conversation/apply-car.ts";
 export { type Conversation, emptyConversation, readConversation } from "./conversation/conversation.ts";
 export { type Knowledge, knowledgeOf } from "./conversation/knowledge.ts";
+export { changeInWords, moreChanges, nothingChanged } from "./conversation/phrases/editions.ts";
 export { pinnedLead } from "./conversation/phrases/pinned.ts";
 export { step } from "./conversation/step.ts";
 // Messages and replies
