@@ -89,6 +89,10 @@ export { textIndex } from "./language/similar-texts.ts";
 export { nextQuestion } from "./questions/next-question.ts";
 export type { Question, QuestionTable } from "./questions/question-table.ts";
 
+// Review of a handbook
+export { type Remark, reviewRules, type Severity, severities } from "./review/remark.ts";
+export { type Review, reviewHandbook } from "./review/review-handbook.ts";
+
 // Trade knowledge
 export { answerTradeQuestion } from "./trade/answer-trade-question.ts";
 export { CAUTION_TAIL, cautionById } from "./trade/cautions.ts";
