@@ -9,7 +9,9 @@ export { noSettings } from "./community/settings-record.ts";
 export { describedCar } from "./conversation/apply-car.ts";
 export { type Conversation, emptyConversation, readConversation } from "./conversation/conversation.ts";
 export { type Knowledge, knowledgeOf } from "./conversation/knowledge.ts";
+export { changeInWords, moreChanges, nothingChanged } from "./conversation/phrases/editions.ts";
 export { effortWords } from "./conversation/phrases/effort.ts";
+
 export { type PhotographRefusal, photographRefusals } from "./conversation/phrases/photograph-refusals.ts";
 export { pinnedLead } from "./conversation/phrases/pinned.ts";
 export { type AnswerCard, answerCard } from "./conversation/saying/answer-card.ts";
@@ -27,6 +29,7 @@ export type {
   Change,
   Clock,
   Current,
+  ErasedToo,
   Log,
   Store,
   Version,
