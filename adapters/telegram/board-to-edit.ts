@@ -1,0 +1,35 @@
+/**
+ * Which message a reply is shown in: one message is edited while a case moves, as long as whoever speaks has it before their eyes. An
+ * answer that has been given stays; what is asked about it comes below.
+ */
+import type { Reply } from "../../bot/index.ts";
+import type { Rendered } from "./render.ts";
+import type { Board, Shown } from "./shown.ts";
+
+/** How something came to be said. */
+export type Said =
+  | { readonly by: "pressing"; readonly board: Board }
+  | { readonly by: "writing"; readonly message: number; readonly inAnswerTo?: number }
+  /** Nobody spoke: a notice. */
+  | { readonly by: "nobody" };
+
+/** So many messages up, a message is still on the screen of a telephone. */
+const inSight = 4;
+
+/** The board to be edited; undefined when the reply is a message of its own. */
+export function boardToEdit(shown: Shown, reply: Reply, rendered: Rendered, said: Said): Board | undefined {
+  if (rendered.pages.length === 0) return undefined;
+  const board = boardOf(shown, reply, said);
+  if (board === undefined || board.case !== reply.summary.case) return undefined;
+  const isOpen = board.asks || rendered.asks;
+  return isOpen && (said.by === "pressing" || rendered.movesCase) ? board : undefined;
+}
+
+function boardOf({ boards }: Shown, { summary }: Reply, said: Said): Board | undefined {
+  if (said.by === "nobody") return undefined;
+  if (said.by === "pressing") return boards.find(({ key }) => key === said.board.key) ?? said.board;
+  const ofCase = boards.findLast((board) => board.case === summary.case && board.messages.length > 0);
+  const newest = Math.max(...(ofCase?.messages ?? [0]));
+  const isAnswer = said.inAnswerTo !== undefined && ofCase?.messages.includes(said.inAnswerTo) === true;
+  return isAnswer || said.message - newest <= inSight ? ofCase : undefined;
+}
