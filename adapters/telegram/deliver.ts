@@ -9,13 +9,14 @@ import { answerHint } from "./phrases.ts";
 import type { Place } from "./places.ts";
 import type { Post, Posted } from "./post.ts";
 import { type Page, type Rendered, renderReply } from "./render.ts";
+import type { Photographs } from "./take-photograph.ts";
 import { type Board, changeShown, keyOf, type Shown, withAnswered, withBoard } from "./shown.ts";
 
 export interface Delivering {
   readonly store: Store;
   readonly post: Post;
   readonly pictureOf: (svg: string) => Promise<Uint8Array>;
-  readonly readPhotograph: (id: string) => Promise<Uint8Array | undefined>;
+  readonly photographs: Pick<Photographs, "read">;
   readonly publicAddress: string | undefined;
 }
 
@@ -170,14 +171,14 @@ const mostInAlbum = 10;
 
 /** Drawings and charts as pictures, members' photographs, files; several pictures travel as one album. */
 async function attachments(
-  { pictureOf, readPhotograph }: Delivering,
+  { pictureOf, photographs: keeper }: Delivering,
   { pictures, photographs, files }: Rendered,
 ): Promise<readonly Posted[]> {
   const items: { readonly bytes: Uint8Array; readonly caption: string }[] = [];
   for (const { svg, caption } of pictures) items.push({ bytes: await pictureOf(svg), caption });
   for (const { photograph, caption } of photographs) {
-    const bytes = await readPhotograph(photograph);
-    if (bytes !== undefined) items.push({ bytes, caption });
+    const kept = await keeper.read(photograph);
+    if (kept !== undefined) items.push({ bytes: kept.bytes, caption });
   }
   const posted: Posted[] = [];
   for (let from = 0; from < items.length; from += mostInAlbum) {

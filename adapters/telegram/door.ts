@@ -19,8 +19,8 @@ export interface Door {
   readonly post: Post;
   readonly delivering: Delivering;
   readonly inOrder: OneAtATime;
-  /** Takes in a photograph by the platform's id of its file. */
-  readonly takePhotograph: (file: string) => Promise<PhotographTaken>;
+  /** Takes in a photograph by the platform's id of its file; `by` is the sender's id for the bot. */
+  readonly takePhotograph: (file: string, by: string) => Promise<PhotographTaken>;
 }
 
 export type PhotographTaken =

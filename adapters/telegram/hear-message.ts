@@ -27,7 +27,7 @@ export async function hearMessages(door: Door, messages: readonly Message[]): Pr
   if (command !== undefined)
     return obeyPlaceCommand(door, { place, speaker, message, command, rest: heard.text });
   const text = wordsSaid(heard, place);
-  const photographs = await photographsIn(door, messages, heard.quoted?.post);
+  const photographs = await photographsIn(door, messages, heard.quoted?.post, `telegram:${speaker.id}`);
   if (photographs.problem !== undefined) return tellSentence(door, place, message, photographs.problem);
   if (text === undefined || (text === "" && photographs.ids.length === 0 && heard.quoted === undefined))
     return;

@@ -15,13 +15,14 @@ export async function photographsIn(
   { takePhotograph }: Pick<Door, "takePhotograph">,
   messages: readonly Message[],
   quoted: Message | undefined,
+  by: string,
 ): Promise<PhotographsIn> {
   const files = [...messages, ...(quoted === undefined ? [] : [quoted])]
     .flatMap(fileOf)
     .slice(0, mostPhotographs);
   const ids: string[] = [];
   for (const file of files) {
-    const taken = await takePhotograph(file);
+    const taken = await takePhotograph(file, by);
     if (!taken.ok) return { ids: [], problem: taken.problem };
     ids.push(taken.id);
   }

@@ -41,7 +41,9 @@ export function postBy(api: Api, records: Records, newest: NewestMessages): Post
       const attempt = (chat: number) =>
         sendOnce({
           ...circumstances,
-          after: Math.max(circumstances.after, newest.in(chat)),
+          after: circumstances.isSuspect
+            ? circumstances.after
+            : Math.max(circumstances.after, newest.in(chat)),
           send: () => sendTo(api, { ...place, chat }, posted, circumstances.replyTo),
           sameAgain: (message) => sameAgain(api, chat, message, posted),
         });

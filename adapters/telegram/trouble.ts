@@ -14,6 +14,8 @@ export type Trouble =
   | { readonly kind: "silenced" }
   /** Another process is fetching updates with the same token. */
   | { readonly kind: "conflict" }
+  /** A webhook takes all updates away. */
+  | { readonly kind: "webhook" }
   /** Nothing reached the platform. */
   | { readonly kind: "not sent" }
   /** The answer was lost: it may have been carried out. */
@@ -28,7 +30,7 @@ export function troubleOf(failure: unknown): Trouble {
     return { kind: "moved", to: parameters.migrate_to_chat_id };
   if (code >= 500) return { kind: "unknown fate" };
   if (code === 403) return { kind: "gone" };
-  if (code === 409) return { kind: "conflict" };
+  if (code === 409) return { kind: description.includes("webhook is active") ? "webhook" : "conflict" };
   return code === 400 ? { kind: kindOfBadRequest(description) } : { kind: "other" };
 }
 
