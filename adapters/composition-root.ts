@@ -11,6 +11,7 @@ import { failureLine, OutsideError } from "./errors.ts";
 import { BrokenHandbookError, type OpenHandbook, openHandbooks } from "./handbooks.ts";
 import { openHealthDoor } from "./health/index.ts";
 import { openLog } from "./log.ts";
+import { type PhotographKeeper, photographKeeper } from "./photographs/index.ts";
 import { secretKeyIn } from "./secret-key.ts";
 import { openStore } from "./store/open-store.ts";
 import { locateIn } from "./terminal/drawing-paths.ts";
@@ -23,6 +24,8 @@ interface Context {
   /** The bot, for one platform, named as the log shall name it. */
   readonly botFor: (platform: string) => Bot;
   readonly store: Store;
+  /** Where members' photographs are kept. */
+  readonly photographs: PhotographKeeper;
   readonly log: Logger;
   /** May messages be taken now? */
   readonly isReady: () => boolean;
@@ -46,14 +49,22 @@ async function health({ configuration, isReady }: Context): Promise<OpenDoor> {
   return { where: `health at ${address}/healthz and ${address}/readyz`, close };
 }
 
-async function telegram({ configuration, botFor, store, log }: Context): Promise<OpenDoor | undefined> {
+async function telegram({
+  configuration,
+  botFor,
+  store,
+  photographs,
+  log,
+}: Context): Promise<OpenDoor | undefined> {
   const { telegram: place, host } = configuration;
   if (place === undefined) return undefined;
+  // Loaded only where they are needed: they would take as long to load as all the rest.
   const { openTelegram } = await import("./telegram/index.ts");
+  const { pngOf } = await import("./pictures/png.ts");
   const { token, root } = place;
   const webhook = place.webhook === undefined ? undefined : { ...place.webhook, host };
   const bot = botFor("telegram");
-  const door = await openTelegram({ token, root, webhook, bot, store, log, pictureOf, photographs });
+  const door = await openTelegram({ token, root, webhook, bot, store, log, pictureOf: pngOf, photographs });
   return { where: `Telegram as @${door.name}, by ${door.way}`, close: door.close };
 }
 
@@ -78,7 +89,9 @@ async function main(): Promise<void> {
     const memories = communityMemories(store);
     const surroundings = { knowledge: () => known, store, memories, clock: systemClock(), log, secretKey };
     const botFor = (platform: string) => openBot({ ...surroundings, platform });
-    const context = { configuration, botFor, store, log, isReady: () => isReady && store.isReady() };
+    const photographs = photographKeeper(store, surroundings.clock);
+    const mayTake = () => isReady && store.isReady();
+    const context = { configuration, botFor, store, photographs, log, isReady: mayTake };
     for (const door of doors) open.push(...(await opened(door, context, isTerminal)));
     isReady = true;
     if (isTerminal) await talk(botFor("terminal").receive, log, handbooks, stop);

@@ -9,6 +9,7 @@ export { noSettings } from "./community/settings-record.ts";
 export { describedCar } from "./conversation/apply-car.ts";
 export { type Conversation, emptyConversation, readConversation } from "./conversation/conversation.ts";
 export { type Knowledge, knowledgeOf } from "./conversation/knowledge.ts";
+export { type PhotographRefusal, photographRefusals } from "./conversation/phrases/photograph-refusals.ts";
 export { pinnedLead } from "./conversation/phrases/pinned.ts";
 export { step } from "./conversation/step.ts";
 // Messages and replies

@@ -3,14 +3,14 @@
  * about to be sent is written down before, and that it was sent after, so that whoever is interrupted knows to look first.
  */
 import type { Reply, Store } from "../../bot/index.ts";
-import { boardToEdit, type Said } from "./board-to-edit.ts";
 import { keyboardOf } from "./buttons.ts";
 import { answerHint } from "./phrases.ts";
 import type { Place } from "./places.ts";
 import type { Post, Posted } from "./post.ts";
 import { type Page, type Rendered, renderReply } from "./render.ts";
-import type { Photographs } from "./take-photograph.ts";
+import { type Said, showingOf } from "./showing.ts";
 import { type Board, changeShown, keyOf, type Shown, withAnswered, withBoard } from "./shown.ts";
+import type { Photographs } from "./take-photograph.ts";
 
 export interface Delivering {
   readonly store: Store;
@@ -38,19 +38,25 @@ export async function deliver(delivering: Delivering, delivery: Delivery): Promi
   const { store } = delivering;
   const { place, message, reply } = delivery;
   const key = keyOf(place.conversation, message);
-  const rendered = renderReply(reply, pageFor(delivering, place));
+  const page = pageFor(delivering, place);
+  const rendered = renderReply(reply, page);
   const plan = await planned(store, delivery, key, rendered);
   if (plan === undefined) return;
-  const messages = await carriedOut(delivering, delivery, plan, rendered);
+  const shownNow = plan.isBeside ? renderReply(withoutQuestion(reply), page) : rendered;
+  const messages = await carriedOut(delivering, delivery, plan, shownNow);
   await changeShown(store, place.conversation, "shown", (shown) =>
     withAnswered(
-      rendered.buttons.length === 0 && !rendered.asks
+      shownNow.buttons.length === 0 && shownNow.question === null
         ? { ...shown, boards: shown.boards.filter((board) => board.key !== key) }
         : withBoard(shown, { ...plan.board, messages, isSent: true }),
       key,
     ),
   );
   for (const old of plan.outdated) await delivering.post.retire(place, old, "buttons");
+}
+
+function withoutQuestion(reply: Reply): Reply {
+  return { ...reply, blocks: reply.blocks.filter(({ kind }) => kind !== "question") };
 }
 
 /** In groups only answers to the bot's own messages reach it, so a question for words says so. */
@@ -66,6 +72,8 @@ interface Plan {
   /** An earlier try began and did not end. */
   readonly isSuspect: boolean;
   readonly known: ReadonlySet<number>;
+  /** What is said stands by itself; the question stays open where it is. */
+  readonly isBeside: boolean;
   /** Messages whose buttons are now shown elsewhere. */
   readonly outdated: readonly number[];
 }
@@ -83,22 +91,30 @@ async function planned(
     if (shown.answered.includes(key)) return shown;
     const begun = shown.boards.find((board) => board.key === key);
     const known = new Set(shown.boards.flatMap(({ messages }) => messages));
+    const showing = showingOf(shown, reply, rendered, said);
+    const isBeside = showing.where === "beside" && renderReply(withoutQuestion(reply)).pages.length > 0;
     if (begun !== undefined) {
-      plan = { board: begun, isSuspect: true, known, outdated: [] };
+      plan = {
+        board: begun,
+        isSuspect: true,
+        known,
+        isBeside: begun.question === null && isBeside,
+        outdated: [],
+      };
       return shown;
     }
-    const edited = boardToEdit(shown, reply, rendered, said);
+    const edited = showing.where === "in" ? showing.board : undefined;
     const board: Board = {
       key,
       case: reply.summary.case,
       messages: edited?.messages ?? [],
-      asks: rendered.asks,
-      buttons: rendered.buttons.flat().map(({ pressed }) => pressed),
+      question: isBeside ? null : rendered.question,
+      buttons: isBeside ? [] : rendered.buttons.flat().map(({ pressed }) => pressed),
       after: Math.max(after, ...known),
       isSent: false,
       ...(saidIn === undefined ? {} : { saidIn }),
     };
-    plan = { board, isSuspect: false, known, outdated: outdatedBy(shown, board, edited) };
+    plan = { board, isSuspect: false, known, isBeside, outdated: outdatedBy(shown, board, edited) };
     const others = shown.boards.filter((one) => one.key !== edited?.key);
     return withBoard({ ...shown, boards: others }, board);
   });
@@ -107,9 +123,9 @@ async function planned(
 
 /** A question is open in one message only. */
 function outdatedBy(shown: Shown, board: Board, edited: Board | undefined): readonly number[] {
-  if (!board.asks) return [];
+  if (board.question === null) return [];
   return shown.boards
-    .filter((one) => one.asks && one.case === board.case && one.key !== edited?.key)
+    .filter((one) => one.question !== null && one.case === board.case && one.key !== edited?.key)
     .flatMap(({ messages }) => messages.slice(-1));
 }
 

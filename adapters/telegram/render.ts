@@ -30,7 +30,8 @@ export interface Rendered {
   readonly pictures: readonly { readonly svg: string; readonly caption: string }[];
   readonly photographs: readonly { readonly photograph: string; readonly caption: string }[];
   readonly files: readonly { readonly name: string; readonly text: string; readonly caption: string }[];
-  readonly asks: boolean;
+  /** The feature that is asked for. */
+  readonly question: string | null;
   /** Tells where the case stands now, so that it may take the place of what was told before. */
   readonly movesCase: boolean;
 }
@@ -51,7 +52,7 @@ const longestLabel = 60;
 export function renderReply(reply: Reply, page: Page = {}): Rendered {
   const { blocks } = reply;
   const sections = blocks.flatMap((block) => sectionsOf(block, page));
-  const questions = blocks.filter((block) => block.kind === "question");
+  const question = blocks.find((block) => block.kind === "question");
   return {
     pages: pagesOf(sections),
     buttons: blocks.flatMap(buttonRows).slice(0, mostButtons),
@@ -68,7 +69,7 @@ export function renderReply(reply: Reply, page: Page = {}): Rendered {
         ? [{ name: block.name, text: block.text, caption: captionOf(clean(block.alternative)) }]
         : [],
     ),
-    asks: questions.length > 0,
+    question: question?.feature ?? null,
     movesCase: blocks.some(
       (block) => block.kind === "standing" || (block.kind === "understood" && block.items.length > 0),
     ),

@@ -16,7 +16,8 @@ const Board = z
     case: z.string(),
     /** The messages that show it, the buttons under the last; empty while it is being sent. */
     messages: z.array(z.number()).readonly(),
-    asks: z.boolean(),
+    /** The feature that is asked for. */
+    question: z.string().nullable(),
     buttons: z.array(Pressed).readonly(),
     /** The newest message known in the chat when sending began: what is sent comes after it. */
     after: z.number(),

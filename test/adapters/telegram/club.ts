@@ -3,7 +3,13 @@ import { setTimeout as pause } from "node:timers/promises";
 import { pngOf } from "../../../adapters/pictures/png.ts";
 import { memoryStore } from "../../../adapters/store/memory.ts";
 import { type OpenTelegram, openTelegram, type TelegramOptions } from "../../../adapters/telegram/index.ts";
-import { type Bot, communityMemories, openBot, type Store } from "../../../bot/index.ts";
+import {
+  type Bot,
+  communityMemories,
+  type IncomingMessage,
+  openBot,
+  type Store,
+} from "../../../bot/index.ts";
 import { openTelegramDouble, type TelegramDouble } from "../../doubles/telegram/index.ts";
 import type { Kept, Room } from "../../doubles/telegram/world.ts";
 import { botId } from "../../doubles/telegram/world.ts";
@@ -20,6 +26,8 @@ export interface Club {
   readonly door: OpenTelegram;
   readonly bot: Bot;
   readonly store: Store;
+  /** What the bot was told, oldest first. */
+  readonly heard: readonly IncomingMessage[];
   /** Waits until every update was handled. */
   settled(): Promise<void>;
   /** What the bot has written in a chat and not taken back, oldest first. */
@@ -36,12 +44,12 @@ const quickElection = { lookEvery: 30, patience: 400, callEvery: 100 };
 export async function openClub(options: ClubOptions = {}): Promise<Club> {
   const double = options.double ?? (await newDouble());
   const store = options.store ?? memoryStore();
-  const bot = options.bot ?? botOn(store);
+  const heard: IncomingMessage[] = [];
+  const bot = hearing(options.bot ?? botOn(store), heard);
   const photographs = new Map<string, Uint8Array>();
   const door = await openTelegram({
     token: double.token,
     root: double.root,
-    bot,
     store,
     log: silentLog,
     pictureOf: (svg) => pngOf(svg),
@@ -58,8 +66,10 @@ export async function openClub(options: ClubOptions = {}): Promise<Club> {
     },
     election: quickElection,
     ...options,
+    bot,
   });
   return {
+    heard,
     double,
     door,
     bot,
@@ -79,6 +89,16 @@ export function botOn(store: Store): Bot {
   const memories = communityMemories(store);
   const secretKey = "a key for tests";
   return openBot({ knowledge, store, memories, clock, log: silentLog, secretKey, platform: "telegram" });
+}
+
+function hearing(bot: Bot, heard: IncomingMessage[]): Bot {
+  return {
+    ...bot,
+    receive(message) {
+      heard.push(message);
+      return bot.receive(message);
+    },
+  };
 }
 
 /** Anna, Hans and Karl; Karl made the group, Hans is an administrator. */

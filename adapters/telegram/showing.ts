@@ -1,6 +1,6 @@
 /**
  * Which message a reply is shown in: one message is edited while a case moves, as long as whoever speaks has it before their eyes. An
- * answer that has been given stays; what is asked about it comes below.
+ * answer that has been given stays, and what is said beside the case stands by itself; neither is written over.
  */
 import type { Reply } from "../../bot/index.ts";
 import type { Rendered } from "./render.ts";
@@ -13,16 +13,22 @@ export type Said =
   /** Nobody spoke: a notice. */
   | { readonly by: "nobody" };
 
+export type Showing =
+  | { readonly where: "in"; readonly board: Board }
+  /** Below, while the question stays where it is open. */
+  | { readonly where: "beside" }
+  | { readonly where: "below" };
+
 /** So many messages up, a message is still on the screen of a telephone. */
 const inSight = 4;
 
-/** The board to be edited; undefined when the reply is a message of its own. */
-export function boardToEdit(shown: Shown, reply: Reply, rendered: Rendered, said: Said): Board | undefined {
-  if (rendered.pages.length === 0) return undefined;
-  const board = boardOf(shown, reply, said);
-  if (board === undefined || board.case !== reply.summary.case) return undefined;
-  const isOpen = board.asks || rendered.asks;
-  return isOpen && (said.by === "pressing" || rendered.movesCase) ? board : undefined;
+export function showingOf(shown: Shown, reply: Reply, rendered: Rendered, said: Said): Showing {
+  const board = rendered.pages.length === 0 ? undefined : boardOf(shown, reply, said);
+  if (board === undefined || board.case !== reply.summary.case) return { where: "below" };
+  const isOpen = board.question !== null || rendered.question !== null;
+  if (isOpen && (said.by === "pressing" || rendered.movesCase)) return { where: "in", board };
+  const isSameQuestion = rendered.question !== null && rendered.question === board.question;
+  return { where: isSameQuestion && said.by === "writing" ? "beside" : "below" };
 }
 
 function boardOf({ boards }: Shown, { summary }: Reply, said: Said): Board | undefined {
