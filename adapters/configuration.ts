@@ -6,6 +6,7 @@ import { delimiter } from "node:path";
 import { fileURLToPath } from "node:url";
 import { z } from "zod";
 import { closestName } from "./closest-name.ts";
+import { PublicAddress, WebhookSecrets } from "./web/configuration.ts";
 
 /** The handbook that is shipped with the program, wherever it is started from. */
 export const demonstrationHandbook: string = fileURLToPath(
@@ -35,21 +36,31 @@ const Environment = z.object({
     .string()
     .default("127.0.0.1")
     .refine((host) => !/[\s/]/u.test(host), "a host name or address without a scheme or path is needed"),
-  PUBLIC_ADDRESS: z
-    .string()
-    .refine(isWebAddress, "an address that begins with https:// or http:// and has no path is needed")
-    .transform((address) => new URL(address).origin)
-    .optional(),
-  WEBHOOK_SECRETS: z
-    .string()
-    .default("")
-    .transform(secretsOf)
-    .refine(
-      (secrets) => secrets !== undefined,
-      "forum=whsec_… is needed, several separated by commas: a name in small letters, and 24 to 64 bytes in Base64",
-    )
-    .transform((secrets) => secrets ?? new Map<string, string>()),
+  PUBLIC_ADDRESS: PublicAddress.optional(),
+  WEBHOOK_SECRETS: WebhookSecrets.default(new Map()),
   SECRET_KEY: z.string().min(32, "at least 32 characters are needed").optional(),
+  TELEGRAM_BOT_TOKEN: z
+    .string()
+    .regex(/^\d+:[\w-]+$/u, "the token that BotFather gave, as 123456:letters, is needed")
+    .optional(),
+  TELEGRAM_API_ROOT: z
+    .string()
+    .default("https://api.telegram.org")
+    .refine(isRoot, "an address that begins with https:// or http:// is needed")
+    .transform((root) => root.replace(/\/+$/u, "")),
+  TELEGRAM_WEBHOOK_URL: z
+    .string()
+    .refine(isRoot, "an address that begins with https:// and that Telegram can reach is needed")
+    .optional(),
+  TELEGRAM_WEBHOOK_SECRET: z
+    .string()
+    .regex(/^[\w-]{16,256}$/u, "16 to 256 letters, digits, - or _ are needed")
+    .optional(),
+  TELEGRAM_WEBHOOK_PORT: z
+    .string()
+    .default("8443")
+    .refine(isPort, "a whole number from 0 to 65535 is needed")
+    .transform(Number),
   LOG_LEVEL: z.enum(logLevels, `one of ${logLevels.join(", ")} is needed`).default("info"),
 });
 
@@ -66,7 +77,17 @@ export interface Configuration {
   readonly webhookSecrets: ReadonlyMap<string, string>;
   /** Undefined: one is kept in the data folder. */
   readonly secretKey: string | undefined;
+  /** Undefined: the platform is not started. */
+  readonly telegram: TelegramConfiguration | undefined;
   readonly logLevel: LogLevel;
+}
+
+export interface TelegramConfiguration {
+  readonly token: string;
+  /** Without a slash at the end. */
+  readonly root: string;
+  /** Undefined: long polling. */
+  readonly webhook: { readonly url: string; readonly secret: string; readonly port: number } | undefined;
 }
 
 export type ConfigurationResult =
@@ -93,6 +114,9 @@ export function parseConfiguration(
     return { ok: false, problems };
   }
   const { data } = parsed;
+  if (data.TELEGRAM_WEBHOOK_URL !== undefined && data.TELEGRAM_WEBHOOK_SECRET === undefined) {
+    return { ok: false, problems: ["TELEGRAM_WEBHOOK_SECRET: it is needed beside TELEGRAM_WEBHOOK_URL"] };
+  }
   const configuration: Configuration = {
     dataFolder: data.DATA_DIR,
     databaseUrl: data.DATABASE_URL,
@@ -102,9 +126,18 @@ export function parseConfiguration(
     publicAddress: data.PUBLIC_ADDRESS,
     webhookSecrets: data.WEBHOOK_SECRETS,
     secretKey: data.SECRET_KEY,
+    telegram: telegramFrom(data),
     logLevel: data.LOG_LEVEL,
   };
   return { ok: true, configuration, hints: hintsFor(Object.keys(environment)) };
+}
+
+function telegramFrom(data: z.output<typeof Environment>): TelegramConfiguration | undefined {
+  const { TELEGRAM_BOT_TOKEN: token, TELEGRAM_WEBHOOK_URL: url, TELEGRAM_WEBHOOK_SECRET: secret } = data;
+  if (token === undefined) return undefined;
+  const isHooked = url !== undefined && secret !== undefined;
+  const webhook = isHooked ? { url, secret, port: data.TELEGRAM_WEBHOOK_PORT } : undefined;
+  return { token, root: data.TELEGRAM_API_ROOT, webhook };
 }
 
 /** "did you mean" for variables that are one or two slips away from a known one and would be silently ignored. */
@@ -121,23 +154,8 @@ function isPostgresAddress(text: string): boolean {
   return /^postgres(?:ql)?:\/\/\S+$/u.test(text) && URL.canParse(text);
 }
 
-function isWebAddress(text: string): boolean {
-  if (!/^https?:\/\/\S+$/u.test(text) || !URL.canParse(text)) return false;
-  const { pathname, search, hash, username, password } = new URL(text);
-  return pathname === "/" && `${search}${hash}${username}${password}` === "";
-}
-
-/** Names with their secrets (Standard Webhooks: "whsec_" and 24 to 64 random bytes in Base64); undefined when one is not so. */
-function secretsOf(text: string): ReadonlyMap<string, string> | undefined {
-  const entries = text.split(/[,\s]+/u).filter((entry) => entry !== "");
-  const secrets = new Map<string, string>();
-  for (const entry of entries) {
-    const match = /^([a-z0-9][a-z0-9-]{0,39})=whsec_([A-Za-z0-9+/]{32,88}={0,2})$/u.exec(entry);
-    const [, name, secret] = match ?? [];
-    if (name === undefined || secret === undefined || secrets.has(name)) return undefined;
-    secrets.set(name, `whsec_${secret}`);
-  }
-  return secrets;
+function isRoot(text: string): boolean {
+  return /^https?:\/\/\S+$/u.test(text) && URL.canParse(text);
 }
 
 function isPort(text: string): boolean {
