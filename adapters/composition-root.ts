@@ -4,13 +4,15 @@
  */
 import { join } from "node:path";
 import type { Logger } from "pino";
-import { type Bot, knowledgeOf, openBot, type Receive } from "../bot/index.ts";
+import { type Bot, communityMemories, knowledgeOf, openBot, type Receive } from "../bot/index.ts";
 import { systemClock } from "./clock.ts";
 import { type Configuration, parseConfiguration } from "./configuration.ts";
 import { failureLine, OutsideError } from "./errors.ts";
 import { BrokenHandbookError, type OpenHandbook, openHandbooks } from "./handbooks.ts";
 import { openHealthDoor } from "./health/index.ts";
 import { openLog } from "./log.ts";
+import { type PhotographKeeper, photographKeeper } from "./photographs/index.ts";
+import { secretKeyIn } from "./secret-key.ts";
 import { openStore } from "./store/open-store.ts";
 import { locateIn } from "./terminal/drawing-paths.ts";
 import { greetingFor } from "./terminal/greeting.ts";
@@ -21,6 +23,8 @@ interface Context {
   readonly configuration: Configuration;
   /** The bot, for one platform, named as the log shall name it. */
   readonly botFor: (platform: string) => Bot;
+  /** Where members' photographs are kept. */
+  readonly photographs: PhotographKeeper;
   readonly log: Logger;
   /** May messages be taken now? */
   readonly isReady: () => boolean;
@@ -60,9 +64,13 @@ async function main(): Promise<void> {
   const open: OpenDoor[] = [];
   try {
     const known = handbooks.map(({ handbook }) => knowledgeOf(handbook));
-    const surroundings = { knowledge: () => known, store, clock: systemClock(), log };
+    const secretKey =
+      configuration.secretKey ?? (await secretKeyIn(join(configuration.dataFolder, "secret.key")));
+    const memories = communityMemories(store);
+    const surroundings = { knowledge: () => known, store, memories, clock: systemClock(), log, secretKey };
     const botFor = (platform: string) => openBot({ ...surroundings, platform });
-    const context = { configuration, botFor, log, isReady: () => isReady && store.isReady() };
+    const photographs = photographKeeper(store, surroundings.clock);
+    const context = { configuration, botFor, photographs, log, isReady: () => isReady && store.isReady() };
     for (const door of doors) open.push(...(await opened(door, context, isTerminal)));
     isReady = true;
     if (isTerminal) await talk(botFor("terminal").receive, log, handbooks, stop);

@@ -35,6 +35,7 @@ const Environment = z.object({
     .string()
     .default("127.0.0.1")
     .refine((host) => !/[\s/]/u.test(host), "a host name or address without a scheme or path is needed"),
+  SECRET_KEY: z.string().min(32, "at least 32 characters are needed").optional(),
   LOG_LEVEL: z.enum(logLevels, `one of ${logLevels.join(", ")} is needed`).default("info"),
 });
 
@@ -45,6 +46,8 @@ export interface Configuration {
   /** 0 lets the system choose a free one. */
   readonly port: number;
   readonly host: string;
+  /** Undefined: one is kept in the data folder. */
+  readonly secretKey: string | undefined;
   readonly logLevel: LogLevel;
 }
 
@@ -78,6 +81,7 @@ export function parseConfiguration(
     handbookFolders: data.HANDBOOKS,
     port: data.PORT,
     host: data.HOST,
+    secretKey: data.SECRET_KEY,
     logLevel: data.LOG_LEVEL,
   };
   return { ok: true, configuration, hints: hintsFor(Object.keys(environment)) };

@@ -3,17 +3,30 @@
 // The bot, for a door
 export type { Bot, Notice, NoticeOutcome, Suggestion } from "./bot.ts";
 export { Settings } from "./bot.ts";
+export { type CommunityMemories, communityMemories } from "./community/community-memory.ts";
+export { noSettings } from "./community/settings-record.ts";
 // Conversation
 export { describedCar } from "./conversation/apply-car.ts";
 export { type Conversation, emptyConversation, readConversation } from "./conversation/conversation.ts";
 export { type Knowledge, knowledgeOf } from "./conversation/knowledge.ts";
+export { type PhotographRefusal, photographRefusals } from "./conversation/phrases/photograph-refusals.ts";
 export { pinnedLead } from "./conversation/phrases/pinned.ts";
 export { step } from "./conversation/step.ts";
 // Messages and replies
 export { IncomingMessage, PressedAnswer, type Standing, standings } from "./message.ts";
-export { noSettings, openBot } from "./open-bot.ts";
+export { openBot } from "./open-bot.ts";
 export { plainText } from "./plain-text.ts";
 // Ports
-export type { Advance, Change, Clock, Log, Store, Version } from "./ports.ts";
+export type {
+  Advance,
+  Advanced,
+  Alongside,
+  Change,
+  Clock,
+  Current,
+  Log,
+  Store,
+  Version,
+} from "./ports.ts";
 export { conversationKind, type Receive, receiver } from "./receive.ts";
 export type { Block, CaseSummary, Choice, QuestionBlock, Reply } from "./reply.ts";

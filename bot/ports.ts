@@ -27,7 +27,21 @@ export interface Change {
 }
 
 /** What becomes of a record, undefined before its first version. It may be run again when somebody else was quicker: pure. */
-export type Advance<Outcome> = (state: unknown) => { readonly state: unknown; readonly outcome: Outcome };
+export type Advance<Outcome> = (state: unknown) => Advanced<Outcome>;
+
+export interface Advanced<Outcome> {
+  readonly state: unknown;
+  readonly outcome: Outcome;
+  /** What other records become in the same commit: all of it is kept, or none. Each record once, and not the one itself. */
+  readonly alongside?: readonly Alongside[];
+}
+
+/** A change of another record together with the one that was asked for, whose message guards it too. */
+export interface Alongside {
+  readonly change: Omit<Change, "message">;
+  /** Gives the new state; what it throws rejects the whole. Pure, as an Advance is. */
+  readonly advance: (state: unknown) => unknown;
+}
 
 /** One version of a record, with the state it had then. */
 export interface Version {
@@ -39,17 +53,31 @@ export interface Version {
   readonly state: unknown;
 }
 
+/** A record as it is now. */
+export interface Current {
+  readonly id: string;
+  readonly version: number;
+  readonly state: unknown;
+}
+
 /** The community's memory: records with their whole history. States and outcomes are plain JSON values. */
 export interface Store {
   /**
-   * Makes one change of one record, alone and in the order asked for, and gives its outcome once no crash can lose it. A message that
-   * was taken before gives its first outcome. Rejects with what `advance` throws, or when nothing can be written.
+   * Makes one change of one record, with those alongside, alone and in the order asked for, and gives its outcome once no crash can
+   * lose it. A message that was taken before gives its first outcome. Rejects with what `advance` throws, or when nothing can be written.
    */
   advance<Outcome>(change: Change, advance: Advance<Outcome>): Promise<Outcome>;
   /** The newest state; undefined of a record that does not exist. */
   current(kind: string, id: string): Promise<unknown>;
-  /** All versions, the first one first. */
-  history(kind: string, id: string): Promise<readonly Version[]>;
-  /** The ids of all records of a kind, by code unit. */
+  /** The number of the newest version, without reading it; 0 of a record that does not exist. */
+  version(kind: string, id: string): Promise<number>;
+  /** All versions, the first one first; with `after` those that came after that number. */
+  history(kind: string, id: string, after?: number): Promise<readonly Version[]>;
+  /** The ids of all records of a kind, by code point. */
   ids(kind: string): Promise<readonly string[]>;
+  /**
+   * Every record of a kind whose id begins so, by code point of the id, read a little at a time: each is as it was at some
+   * moment of the reading, not all at the same.
+   */
+  currents(kind: string, prefix: string): AsyncIterable<Current>;
 }

@@ -3,6 +3,7 @@
 // Calendar
 export { civilDayAt } from "./calendar/civil-day.ts";
 export { formatInterval, parseDateText } from "./calendar/date-text.ts";
+export { dayOfMilliseconds } from "./calendar/day-of-milliseconds.ts";
 export type { Interval } from "./calendar/interval.ts";
 export { midpoint } from "./calendar/interval.ts";
 
@@ -28,6 +29,10 @@ export type { Sighting } from "./dating/sighting.ts";
 export { sightingsOfChange } from "./dating/sighting.ts";
 export { parseSightings } from "./dating/sightings.ts";
 export { statedChange } from "./dating/stated-change.ts";
+
+// Digests
+export { keyedDigest } from "./digest/keyed-digest.ts";
+export { textDigest } from "./digest/text-digest.ts";
 
 // Evidence: what is said of a part and of its car
 export type { CarDescription, ProvenanceGrade } from "./evidence/car-description.ts";
@@ -66,7 +71,6 @@ export { planQuestions } from "./identification/plan-questions.ts";
 
 // Information
 export { mutualInformationBits } from "./information/mutual-information.ts";
-// Reading messages
 export { boundedEditDistance } from "./language/edit-distance.ts";
 export type { Lexicon } from "./language/lexicon.ts";
 export { compileLexicon } from "./language/lexicon.ts";
@@ -78,9 +82,16 @@ export type {
   ReadingContext,
 } from "./language/message-reading.ts";
 export { readMessage } from "./language/read-message.ts";
+// Reading messages
+export type { FoundText, TextIndex } from "./language/similar-texts.ts";
+export { textIndex } from "./language/similar-texts.ts";
 // Questions
 export { nextQuestion } from "./questions/next-question.ts";
 export type { Question, QuestionTable } from "./questions/question-table.ts";
+
+// Review of a handbook
+export { type Remark, reviewRules, type Severity, severities } from "./review/remark.ts";
+export { type Review, reviewHandbook } from "./review/review-handbook.ts";
 
 // Trade knowledge
 export { answerTradeQuestion } from "./trade/answer-trade-question.ts";

@@ -69,8 +69,15 @@ export const usages: Readonly<Record<string, Usage>> = {
     ],
   },
   check: {
-    purpose: "say whether a handbook is sound, and list every problem",
-    lines: ["witness-mark check [--handbook DIR]", HANDBOOK],
+    purpose: "read a handbook as a critic would: what is broken, doubtful or could be better",
+    lines: [
+      "witness-mark check [--handbook DIR] [--json | --sarif] [--strict]",
+      HANDBOOK,
+      "  --json           one JSON object; without it a line for each remark and one for how to mend it",
+      "  --sarif          a SARIF 2.1.0 log, for editors and build servers",
+      "  --strict         exit status 2 also when there is a doubt; without it only when there is a fault",
+      "a fault stops the handbook from being served; a doubt is most likely an error; a wish would make answers better",
+    ],
   },
   schema: {
     purpose: "print the JSON Schema of a handbook's file, for editors",

@@ -4,10 +4,11 @@ import type { Tables } from "./tables.ts";
 
 /**
  * What a failure means. `again`: it passes by itself (locked, restarting, unreachable). `era`: a backup was put back meanwhile.
- * `storage`: nothing can be written until somebody mends it (full, read-only, damaged). `refused`: this row alone is at fault.
+ * `storage`: nothing can be written until somebody mends it (full, read-only, damaged). `taken`: somebody else's row stands there.
+ * `refused`: this row alone is at fault.
  */
 export interface Trouble {
-  readonly kind: "again" | "era" | "storage" | "refused";
+  readonly kind: "again" | "era" | "storage" | "taken" | "refused";
   /** One line: where, what, what to do. Never a password. */
   readonly message: string;
 }

@@ -22,6 +22,11 @@ export const noHead: Head = {
   charactersSinceWhole: 0,
 };
 
+/** What the record is; undefined before its first version. */
+export function stateOf({ text }: Head): unknown {
+  return text === undefined ? undefined : JSON.parse(text);
+}
+
 /** Reading a record never touches more rows than this, nor more than twice the characters of its state. */
 const MOST_ROWS_SINCE_WHOLE = 64;
 

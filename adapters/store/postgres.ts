@@ -81,6 +81,7 @@ function placeOf(address: string): string {
 /** By SQLSTATE or class of it, https://www.postgresql.org/docs/18/errcodes-appendix.html */
 const troubles: readonly (readonly [RegExp, Trouble["kind"], string])[] = [
   [/^23503$/u, "era", "was replaced by a backup meanwhile"],
+  [/^23505$/u, "taken", "holds this version already"],
   [
     /^28|^3D000$/u,
     "storage",

@@ -1,0 +1,144 @@
+/**
+ * One message in a community: what asks for an affair is handled by it, what continues an errand goes on with it, and everything else
+ * is a question about a part, to whose answer the affairs may add. Pure like `step`, which it stands before.
+ */
+import type { Interval } from "../../knowledge/index.ts";
+import { chooseKnowledge } from "../conversation/choose-knowledge.ts";
+import {
+  type Conversation,
+  caseInHand,
+  errandOf,
+  withErrand,
+  withPinsShown,
+} from "../conversation/conversation.ts";
+import type { Knowledge } from "../conversation/knowledge.ts";
+import { step } from "../conversation/step.ts";
+import type { IncomingMessage } from "../message.ts";
+import type { Reply } from "../reply.ts";
+import type { Affair, Beside, CommunityScene, Handled, Telling } from "./affair.ts";
+import { affairs } from "./affairs.ts";
+import type { CommunityMemory } from "./community-memory.ts";
+import { keepersIn } from "./keepers/keepers-record.ts";
+import { standingOf } from "./keepers/standing.ts";
+import type { RecordChange } from "./record-change.ts";
+import { recordId } from "./record-id.ts";
+import { settingsIn } from "./settings-record.ts";
+import { summaryBeside } from "./summary-beside.ts";
+
+/** Said in no community by name, it is said at home. */
+export const homeCommunity = "home";
+
+export interface TurnTaken {
+  readonly conversation: Conversation;
+  readonly reply: Reply;
+  readonly changes: readonly RecordChange[];
+  readonly tellings: readonly Telling[];
+}
+
+/** When and with what knowledge a message is taken. */
+export interface Circumstances {
+  /** The handbooks that are served, at least one. */
+  readonly served: readonly Knowledge[];
+  readonly memory: CommunityMemory;
+  /** The day that `at` is in. */
+  readonly today: Interval;
+  /** Milliseconds since 1970, universal time. */
+  readonly at: number;
+  /** The server's own secret. */
+  readonly secretKey: string;
+}
+
+export function takeTurn(
+  circumstances: Circumstances,
+  conversation: Conversation,
+  message: IncomingMessage,
+): TurnTaken {
+  const scene = sceneOf(circumstances, conversation, message);
+  const handled = handledBy(scene);
+  return handled === undefined ? asked(scene) : handledTurn(scene, handled);
+}
+
+function sceneOf(
+  { served, memory, today, at, secretKey }: Circumstances,
+  conversation: Conversation,
+  message: IncomingMessage,
+): CommunityScene {
+  const { from, name = from, standing } = message;
+  const settings = settingsIn(memory.settings);
+  const community = message.community ?? homeCommunity;
+  const serving = served.filter(({ handbook }) => settings.handbooks?.includes(handbook.cover.id) ?? true);
+  // A community whose handbooks are all gone is served by what there is.
+  const known = serving.length === 0 ? served : serving;
+  const plain = chooseKnowledge(known, conversation, message, today);
+  const source = message.id ?? `${at} ${message.text ?? ""}`;
+  return {
+    community,
+    memory,
+    settings,
+    knowledge: plain,
+    plain,
+    loaded: known,
+    served,
+    secretKey,
+    conversation,
+    message,
+    speaker: { id: from, name, standing: standingOf(keepersIn(memory.keepers), from, standing) },
+    today,
+    at,
+    newId: (purpose) => recordId(community, message.conversation, from, source, purpose),
+  };
+}
+
+function handledBy(scene: CommunityScene): Handled | undefined {
+  for (const affair of affairs) {
+    const handled = affair.hear?.(scene);
+    if (handled !== undefined) return handled;
+  }
+  const errand = errandOf(scene.conversation, scene.speaker.id);
+  if (errand === undefined) return undefined;
+  return affairs.find(({ name }) => name === errand.affair)?.resume?.(scene, errand.state);
+}
+
+function handledTurn({ conversation, message, speaker }: CommunityScene, handled: Handled): TurnTaken {
+  const { blocks, isPrivate = false, changes = [], tellings = [], errand } = handled;
+  const spoken = handled.conversation ?? conversation;
+  const after = errand === undefined ? spoken : withErrand(spoken, speaker.id, errand);
+  const summary = summaryBeside(caseInHand(after, message.from));
+  const reply: Reply = { blocks, summary, ...(isPrivate ? { isPrivate } : {}) };
+  return { conversation: after, reply, changes, tellings };
+}
+
+/** A question about a part, with what the community knows of it beside the answer. */
+function asked(scene: CommunityScene): TurnTaken {
+  const { knowledge, message, today } = scene;
+  const taken = step(knowledge, scene.conversation, message, today);
+  const besides = affairs.flatMap((affair): readonly Beside[] => besideOf(affair, scene, taken));
+  const { blocks, summary } = taken.reply;
+  const shown = besides.flatMap((beside) => beside.shown ?? []);
+  return {
+    conversation: shown.reduce(
+      (conversation, one) => withPinsShown(conversation, one.case, one.marks),
+      taken.conversation,
+    ),
+    reply: {
+      ...taken.reply,
+      blocks: [
+        ...besides.flatMap(({ first = [] }) => first),
+        ...blocks,
+        ...besides.flatMap(({ last = [] }) => last),
+      ],
+      summary: { ...summary, pinned: besides.flatMap(({ pinned = [] }) => pinned) },
+    },
+    changes: besides.flatMap(({ changes = [] }) => changes),
+    tellings: besides.flatMap(({ tellings = [] }) => tellings),
+  };
+}
+
+function besideOf(
+  affair: Affair,
+  scene: CommunityScene,
+  { conversation, reply }: { readonly conversation: Conversation; readonly reply: Reply },
+): readonly Beside[] {
+  const beside = affair.beside?.(scene, conversation, reply);
+  return beside === undefined ? [] : [beside];
+}
