@@ -1,5 +1,10 @@
 /** The first answer to an interaction, within three seconds and before anything slow: else Discord tells the member that we failed. */
-import { type MessageComponentInteraction, MessageFlags, type ModalSubmitInteraction, type RepliableInteraction } from "discord.js";
+import {
+  type MessageComponentInteraction,
+  MessageFlags,
+  type ModalSubmitInteraction,
+  type RepliableInteraction,
+} from "discord.js";
 import type { Log } from "../../bot/index.ts";
 import { insisted, troubleOf } from "./trouble.ts";
 
@@ -18,7 +23,11 @@ export async function acknowledged(call: () => Promise<unknown>, log: Log): Prom
   }
 }
 
-export async function deferReply(interaction: RepliableInteraction, isPrivate: boolean, log: Log): Promise<boolean> {
+export async function deferReply(
+  interaction: RepliableInteraction,
+  isPrivate: boolean,
+  log: Log,
+): Promise<boolean> {
   const flags = isPrivate ? { flags: MessageFlags.Ephemeral as const } : {};
   const is = await acknowledged(() => interaction.deferReply(flags), log);
   // discord.js does not know of an acknowledgement whose answer was lost.

@@ -1,5 +1,5 @@
 /** Messages in a channel by the bot's own token: written once however often the call is repeated, edited, cleared of buttons. */
-import type { Client, SendableChannels } from "discord.js";
+import type { Client, Message, SendableChannels } from "discord.js";
 import type { Body } from "./payload.ts";
 import { insisted, troubleOf } from "./trouble.ts";
 
@@ -28,7 +28,7 @@ export async function sendOnce(
   nonce: string,
   replyTo?: string,
 ): Promise<Posted> {
-  const message = await insisted(() =>
+  const message = await insisted<Message>(() =>
     channel.send({
       ...body(),
       nonce: nonce.slice(-25),
@@ -40,7 +40,11 @@ export async function sendOnce(
 }
 
 /** False when the message or its channel is gone. */
-export async function editMessage(client: Client, { channel, message }: Posted, body: Body): Promise<boolean> {
+export async function editMessage(
+  client: Client,
+  { channel, message }: Posted,
+  body: Body,
+): Promise<boolean> {
   const place = await sendableChannel(client, channel);
   if (place === undefined) return false;
   try {

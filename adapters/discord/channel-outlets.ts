@@ -24,7 +24,8 @@ export function spokenOutlet(desk: Desk, message: Message, channel: SendableChan
     aside: post,
     async whisper(body) {
       const posted = await sendDirectly(desk, message.author.id, body, message.id);
-      if (posted === undefined) await sendOnce(channel, plainBody(words.inPrivate), `p${message.id}`, replyTo);
+      if (posted === undefined)
+        await sendOnce(channel, plainBody(words.inPrivate), `p${message.id}`, replyTo);
       return posted;
     },
   };
@@ -43,7 +44,12 @@ export function threadOutlet(desk: Desk, thread: SendableChannels, user: string,
 }
 
 /** Undefined when the person takes no direct messages, or is gone. */
-export async function sendDirectly(desk: Desk, user: string, body: Body, nonce: string): Promise<Posted | undefined> {
+export async function sendDirectly(
+  desk: Desk,
+  user: string,
+  body: Body,
+  nonce: string,
+): Promise<Posted | undefined> {
   try {
     return await sendOnce(await desk.client.users.createDM(user), body, nonce);
   } catch (failure) {

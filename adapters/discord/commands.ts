@@ -10,7 +10,7 @@ import {
   PermissionFlagsBits,
   type RESTPutAPIApplicationCommandsJSONBody,
 } from "discord.js";
-import { commandWords as words, menuNames } from "./phrases.ts";
+import { menuNames, commandWords as words } from "./phrases.ts";
 
 interface Spoken {
   readonly name: string;
@@ -24,8 +24,20 @@ interface Spoken {
   readonly inServersOnly?: boolean;
 }
 
-function text(name: string, description: string, required: boolean, more: object = {}): APIApplicationCommandOption {
-  return { type: ApplicationCommandOptionType.String, name, description, required, max_length: 2000, ...more };
+function text(
+  name: string,
+  description: string,
+  required: boolean,
+  more: object = {},
+): APIApplicationCommandOption {
+  return {
+    type: ApplicationCommandOptionType.String,
+    name,
+    description,
+    required,
+    max_length: 2000,
+    ...more,
+  };
 }
 
 function choice(
@@ -96,7 +108,14 @@ export const spokenCommands: readonly Spoken[] = [
     isPrivate: true,
     for: "everybody",
   },
-  { name: "pins", description: words.pins, options: [], say: () => "pins", isPrivate: true, for: "everybody" },
+  {
+    name: "pins",
+    description: words.pins,
+    options: [],
+    say: () => "pins",
+    isPrivate: true,
+    for: "everybody",
+  },
   {
     name: "pin",
     description: words.pin,
@@ -105,7 +124,14 @@ export const spokenCommands: readonly Spoken[] = [
     isPrivate: true,
     for: "keepers",
   },
-  { name: "sheet", description: words.sheet, options: [], say: () => "car sheet", isPrivate: true, for: "everybody" },
+  {
+    name: "sheet",
+    description: words.sheet,
+    options: [],
+    say: () => "car sheet",
+    isPrivate: true,
+    for: "everybody",
+  },
   {
     name: "changeovers",
     description: words.changeovers,
@@ -139,7 +165,14 @@ export const spokenCommands: readonly Spoken[] = [
     isPrivate: true,
     for: "everybody",
   },
-  { name: "help", description: words.help, options: [], say: () => "help", isPrivate: true, for: "everybody" },
+  {
+    name: "help",
+    description: words.help,
+    options: [],
+    say: () => "help",
+    isPrivate: true,
+    for: "everybody",
+  },
 ];
 
 const everywhere = [InteractionContextType.Guild, InteractionContextType.BotDM];

@@ -21,7 +21,7 @@ export interface DiscordOptions {
   readonly log: Log;
   readonly handbooks: readonly HandbookName[];
   readonly pngOf: (svg: string) => Promise<Uint8Array>;
-  readonly photographs: Photographs | undefined;
+  readonly photographs: Photographs;
   /** Of our own pages, when they can be reached. */
   readonly publicAddress: string | undefined;
 }
@@ -33,7 +33,7 @@ export interface Desk extends PictureMaking {
   readonly store: Store;
   readonly log: Log;
   readonly handbooks: readonly HandbookName[];
-  readonly photographs: Photographs | undefined;
+  readonly photographs: Photographs;
   readonly address: string | undefined;
   readonly places: Places;
   readonly settings: SettingsReader;

@@ -11,7 +11,10 @@ const LONGEST_TEXT = 4000;
 type Field = APIModalInteractionResponseCallbackData["components"][number];
 
 /** A reading, what else can be seen and the car, several at once; nothing of it must be filled in. */
-export function questionForm(customId: string, question: QuestionBlock | undefined): APIModalInteractionResponseCallbackData {
+export function questionForm(
+  customId: string,
+  question: QuestionBlock | undefined,
+): APIModalInteractionResponseCallbackData {
   const asksReading = question !== undefined && question.expects !== "choice";
   const unit = question?.unit === undefined ? {} : { placeholder: question.unit };
   return {
@@ -90,7 +93,10 @@ export function saidInForm(
   ];
 }
 
-function readingOf(question: QuestionBlock, reading: string): { readonly answer: PressedAnswer } | { readonly text: string } {
+function readingOf(
+  question: QuestionBlock,
+  reading: string,
+): { readonly answer: PressedAnswer } | { readonly text: string } {
   const isReading = question.expects === "measurement" || question.expects === "date";
   if (!isReading || reading.length > 200) return { text: reading };
   return { answer: { feature: question.feature, reading } };

@@ -54,7 +54,8 @@ export function pressedOutlet(
   pressedKey: string,
 ): Outlet {
   const { message, channelId } = interaction;
-  const own: Posted | undefined = message === null ? undefined : { channel: channelId ?? "", message: message.id };
+  const own: Posted | undefined =
+    message === null ? undefined : { channel: channelId ?? "", message: message.id };
   const isCopy = message?.flags.has(MessageFlags.Ephemeral) === true && scope === "open";
 
   async function editOwn(body: Body): Promise<Posted | undefined> {
@@ -65,7 +66,8 @@ export function pressedOutlet(
     } catch (failure) {
       const trouble = troubleOf(failure);
       if (trouble === "message gone") return undefined;
-      if (scope === "private" || (trouble !== "token gone" && trouble !== "lacking permission")) throw failure;
+      if (scope === "private" || (trouble !== "token gone" && trouble !== "lacking permission"))
+        throw failure;
       return (await editMessage(desk.client, own, body)) ? own : undefined;
     }
   }
@@ -88,7 +90,12 @@ export function pressedOutlet(
 }
 
 /** A copy that only one person saw has done its work; an older message of the case loses its buttons. */
-async function clearAway(desk: Desk, interaction: PressedOrFilled, own: Posted, isCopy: boolean): Promise<void> {
+async function clearAway(
+  desk: Desk,
+  interaction: PressedOrFilled,
+  own: Posted,
+  isCopy: boolean,
+): Promise<void> {
   if (!isCopy) return takeButtonsOff(desk.client, own);
   try {
     await insisted(() => interaction.deleteReply());
@@ -124,7 +131,8 @@ async function byOwnToken(
   try {
     return await sendOnce(channel, body, interaction.id);
   } catch (refused) {
-    if (trouble === undefined && troubleOf(refused) === "lacking permission") return followOpenly(interaction, body);
+    if (trouble === undefined && troubleOf(refused) === "lacking permission")
+      return followOpenly(interaction, body);
     throw refused;
   }
 }

@@ -10,7 +10,7 @@ import { plainBody } from "./payload.ts";
 import { lackingForAnswers, lackingForThreads } from "./permissions.ts";
 import { takePhotographs } from "./photographs-taken.ts";
 import { trouble as words } from "./phrases.ts";
-import { conversationIn, personOf, type Place } from "./places.ts";
+import { conversationIn, type Place, personOf } from "./places.ts";
 import { type Addressed, addressedTo, wordsOf, wordsOfPost } from "./said.ts";
 import { isAboutCase, show } from "./show.ts";
 import { threadFrom } from "./threads.ts";
@@ -25,7 +25,8 @@ export async function onMessage(desk: Desk, message: Message): Promise<void> {
   if (addressed === undefined || !desk.isNew(message.id)) return;
   const own = await sendableChannel(client, message.channelId);
   if (own === undefined) return cannotAnswer(desk, message);
-  const thread = settings.answers === "thread" && mayBeginThread(message) ? await threadFrom(desk, message) : undefined;
+  const thread =
+    settings.answers === "thread" && mayBeginThread(message) ? await threadFrom(desk, message) : undefined;
   const channel = thread?.channel ?? own;
   const before = thread?.lacking === undefined ? undefined : words.noThread(thread.lacking);
   const conversation = conversationIn(channel.id, "open", message.author.id);
@@ -49,7 +50,7 @@ interface Hearing {
 async function answer(desk: Desk, message: Message, hearing: Hearing): Promise<void> {
   const { channel, conversation, addressed } = hearing;
   const author = await authorOfMessage(desk, message);
-  const taken = await takePhotographs(desk, message.attachments.values());
+  const taken = await takePhotographs(desk, message.attachments.values(), author.from);
   const about = await aboutOf(desk, message, conversation);
   const said: IncomingMessage = {
     ...author,
@@ -107,7 +108,11 @@ async function aboutOf(desk: Desk, message: Message, conversation: string): Prom
 }
 
 /** Our own buttons say which case a message shows. */
-export async function placeOnMessage(desk: Desk, message: Message, conversation: string): Promise<Place | undefined> {
+export async function placeOnMessage(
+  desk: Desk,
+  message: Message,
+  conversation: string,
+): Promise<Place | undefined> {
   for (const row of message.components) {
     if (!("components" in row)) continue;
     for (const component of row.components) {
@@ -132,14 +137,23 @@ function mayBeginThread(message: Message): boolean {
 /** Says which permissions are missing, to the one who asked; in the channel itself nothing can be said. */
 async function cannotAnswer(desk: Desk, message: Message): Promise<void> {
   const channel = message.client.channels.cache.get(message.channelId) ?? null;
-  const lacking = [...lackingForAnswers(channel), ...(channel?.isThread() === true ? lackingForThreads(channel) : [])];
+  const lacking = [
+    ...lackingForAnswers(channel),
+    ...(channel?.isThread() === true ? lackingForThreads(channel) : []),
+  ];
   desk.log.warn({ channel: message.channelId, lacking }, "answer not given for want of permissions");
   if (lacking.length === 0) return;
-  await sendDirectly(desk, message.author.id, plainBody(escaped(words.lacking([...new Set(lacking)]))), `l${message.id}`);
+  await sendDirectly(
+    desk,
+    message.author.id,
+    plainBody(escaped(words.lacking([...new Set(lacking)]))),
+    `l${message.id}`,
+  );
 }
 
 /** For the failure that costs one message: the member is told, the place stays usable. */
 export async function sayLost(desk: Desk, message: Message): Promise<void> {
   const channel = await sendableChannel(desk.client, message.channelId);
-  if (channel !== undefined) await sendOnce(channel, plainBody(escaped(words.lost)), `x${message.id}`, message.id);
+  if (channel !== undefined)
+    await sendOnce(channel, plainBody(escaped(words.lost)), `x${message.id}`, message.id);
 }

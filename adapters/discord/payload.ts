@@ -6,13 +6,19 @@ import type { Row } from "./rows.ts";
 
 /** Where photographs of members are kept; metadata is gone before anything is. */
 export interface Photographs {
-  take(bytes: Uint8Array): Promise<string>;
-  read(id: string): Promise<Uint8Array | undefined>;
+  take(
+    bytes: Uint8Array,
+    by: string,
+  ): Promise<
+    | { readonly ok: true; readonly id: string }
+    | { readonly ok: false; readonly problem: { readonly message: string } }
+  >;
+  read(id: string): Promise<{ readonly bytes: Uint8Array } | undefined>;
 }
 
 export interface PictureMaking {
   readonly pngOf: (svg: string) => Promise<Uint8Array>;
-  readonly photographs: Photographs | undefined;
+  readonly photographs: Photographs;
   readonly log: Log;
 }
 
@@ -36,8 +42,9 @@ export async function bodyOf(rendered: Rendered, making: PictureMaking): Promise
   return () => ({
     content,
     components: rendered.rows,
-    files: files.map(({ bytes, name, alternative }) =>
-      new AttachmentBuilder(Buffer.from(bytes), { name, description: alternative }),
+    files: files.map(
+      ({ bytes, name, alternative }) =>
+        new AttachmentBuilder(Buffer.from(bytes), { name, description: alternative }),
     ),
     attachments: [],
     allowedMentions: { parse: [], repliedUser: false },
@@ -75,12 +82,15 @@ async function bytesOf(attached: Attached, making: PictureMaking): Promise<reado
   }
 }
 
-async function readBytes(attached: Attached, { pngOf, photographs }: PictureMaking): Promise<Uint8Array | undefined> {
+async function readBytes(
+  attached: Attached,
+  { pngOf, photographs }: PictureMaking,
+): Promise<Uint8Array | undefined> {
   switch (attached.kind) {
     case "picture":
       return pngOf(attached.svg);
     case "photograph":
-      return photographs?.read(attached.photograph);
+      return (await photographs.read(attached.photograph))?.bytes;
     case "file":
       return new TextEncoder().encode(attached.text);
   }

@@ -1,5 +1,11 @@
 /** The permissions this door needs, the link that asks for exactly them, and the words for what is missing. */
-import { type Channel, type Client, OAuth2Scopes, PermissionFlagsBits, PermissionsBitField } from "discord.js";
+import {
+  type Channel,
+  type Client,
+  OAuth2Scopes,
+  PermissionFlagsBits,
+  PermissionsBitField,
+} from "discord.js";
 import { permissionWords } from "./phrases.ts";
 
 const needed = [
@@ -23,7 +29,12 @@ export function inviteLink(client: Client<true>): string {
 
 const forThreads: readonly Needed[] = ["CreatePublicThreads", "SendMessagesInThreads"];
 const forAnswers: readonly Needed[] = ["ViewChannel", "SendMessages", "AttachFiles", "ReadMessageHistory"];
-const forThreadAnswers: readonly Needed[] = ["ViewChannel", "SendMessagesInThreads", "AttachFiles", "ReadMessageHistory"];
+const forThreadAnswers: readonly Needed[] = [
+  "ViewChannel",
+  "SendMessagesInThreads",
+  "AttachFiles",
+  "ReadMessageHistory",
+];
 
 /** Names of what is missing for answering in a channel, as Discord's settings page has them. */
 export function lackingForAnswers(channel: Channel | null): readonly string[] {
@@ -42,5 +53,7 @@ function lackingOf(channel: Channel | null, names: readonly Needed[]): readonly 
   if (channel === null || channel.isDMBased()) return [];
   const { me } = channel.guild.members;
   const has = me === null ? new PermissionsBitField() : channel.permissionsFor(me);
-  return names.filter((name) => !has.has(PermissionFlagsBits[name])).map((name) => permissionWords[name] ?? name);
+  return names
+    .filter((name) => !has.has(PermissionFlagsBits[name]))
+    .map((name) => permissionWords[name] ?? name);
 }

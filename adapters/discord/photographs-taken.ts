@@ -13,23 +13,28 @@ export interface Taken {
   readonly remarks: readonly string[];
 }
 
-export async function takePhotographs(desk: Desk, attachments: Iterable<Attachment>): Promise<Taken> {
-  const { photographs } = desk;
+/** `by`: whose photographs they are. */
+export async function takePhotographs(
+  desk: Desk,
+  attachments: Iterable<Attachment>,
+  by: string,
+): Promise<Taken> {
   const images = [...attachments].filter(isImage).slice(0, MOST_PHOTOGRAPHS);
-  if (photographs === undefined || images.length === 0) return { photographs: [], remarks: [] };
+  if (images.length === 0) return { photographs: [], remarks: [] };
   const taken = await Promise.all(
-    images.map(async (image) => {
+    images.map(async ({ url, name }) => {
       try {
-        return { id: await photographs.take(await fetched(image.url)) };
+        const result = await desk.photographs.take(await fetched(url), by);
+        return result.ok ? { id: result.id } : { lost: result.problem.message };
       } catch (failure) {
         desk.log.warn({ err: failure }, "photograph left aside");
-        return { lost: image.name };
+        return { lost: trouble.photographLost(name) };
       }
     }),
   );
   return {
     photographs: taken.flatMap(({ id }) => id ?? []),
-    remarks: taken.flatMap(({ lost }) => (lost === undefined ? [] : [trouble.photographLost(lost)])),
+    remarks: taken.flatMap(({ lost }) => lost ?? []),
   };
 }
 

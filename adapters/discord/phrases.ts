@@ -34,7 +34,8 @@ export const trouble = {
   onlyKeepers: "That is for the keepers of this community.",
   onlyOwners: "That is for whoever manages this server.",
   onlyInServer: "That has to be done in the server it is about.",
-  inPrivate: "I tell you that in private only: take your direct messages from this server, or use the slash command.",
+  inPrivate:
+    "I tell you that in private only: take your direct messages from this server, or use the slash command.",
   lost: "That message was lost, and nothing of it kept. What was said before still stands.",
   nothingToRead: "There are no words in that post that I could read.",
   notAnAnswer: "Only an answer of mine can be pinned in the channel.",

@@ -28,9 +28,7 @@ export function blockText(block: Block, address: string | undefined): string {
       return lines(block.lines.map((line) => `> **!** ${escaped(line)}`));
     case "sources":
       return lines(
-        block.items.map(({ short, citation, grade }) =>
-          small(`[${short}] ${citation} (grade ${grade})`),
-        ),
+        block.items.map(({ short, citation, grade }) => small(`[${short}] ${citation} (grade ${grade})`)),
       );
     case "edition":
       return small(block.text);
@@ -85,7 +83,11 @@ function pinnedText({ author, date, text, sources, dispute }: Of<"pinned">): str
   const quoted = escaped(`${text}${cited}`)
     .split("\n")
     .map((line) => `> ${line}`);
-  return lines([bold(pinnedLead(author, date)), ...quoted, dispute === undefined ? "" : `> **!** ${escaped(dispute)}`]);
+  return lines([
+    bold(pinnedLead(author, date)),
+    ...quoted,
+    dispute === undefined ? "" : `> **!** ${escaped(dispute)}`,
+  ]);
 }
 
 function tableText({ caption, head, rows }: Of<"table">): string {

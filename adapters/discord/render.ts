@@ -26,7 +26,12 @@ export interface Rendered {
 
 export type Attached =
   | { readonly kind: "picture"; readonly name: string; readonly svg: string; readonly alternative: string }
-  | { readonly kind: "photograph"; readonly name: string; readonly photograph: string; readonly alternative: string }
+  | {
+      readonly kind: "photograph";
+      readonly name: string;
+      readonly photograph: string;
+      readonly alternative: string;
+    }
   | { readonly kind: "file"; readonly name: string; readonly text: string; readonly alternative: string };
 
 export interface Shown {
@@ -81,7 +86,9 @@ function attachedOf(block: Block, index: number): readonly Attached[] {
         },
       ];
     case "file":
-      return [{ kind: "file", name: block.name, text: block.text, alternative: alternativeOf(block.alternative) }];
+      return [
+        { kind: "file", name: block.name, text: block.text, alternative: alternativeOf(block.alternative) },
+      ];
     default:
       return [];
   }

@@ -2,7 +2,11 @@
  * Controls as rows of Discord's components: up to five answers are buttons, more are a select; what always goes along stands in
  * a row of its own. Labels that do not fit a button go into a select, whose options may be longer.
  */
-import type { APIActionRowComponent, APIComponentInMessageActionRow, APIStringSelectComponent } from "discord.js";
+import type {
+  APIActionRowComponent,
+  APIComponentInMessageActionRow,
+  APIStringSelectComponent,
+} from "discord.js";
 import type { Control, Controls } from "./controls.ts";
 import { customId, type Pressed } from "./custom-id.ts";
 import { fitted, plainLine } from "./markdown.ts";
@@ -45,7 +49,12 @@ function answerRows(answers: readonly Control[], holder: Holder, room: number): 
   return selects(answers, holder, 0, labels.chooseAnswer, room);
 }
 
-function choiceRows(choices: readonly Control[], holder: Holder, first: number, room: number): readonly Row[] {
+function choiceRows(
+  choices: readonly Control[],
+  holder: Holder,
+  first: number,
+  room: number,
+): readonly Row[] {
   if (choices.length === 0 || room < 1) return [];
   if (choices.length > MOST_BUTTONS * room) return selects(choices, holder, first, labels.chooseNext, room);
   const buttons = buttonsOf(choices, holder, first, 2);
@@ -68,7 +77,9 @@ function selects(
       type: 3,
       custom_id: customId({ ...holder, key: `s${first + from}` }),
       placeholder,
-      options: controls.slice(from, from + MOST_OPTIONS).map(({ label }, offset) => option(label, first + from + offset)),
+      options: controls
+        .slice(from, from + MOST_OPTIONS)
+        .map(({ label }, offset) => option(label, first + from + offset)),
     };
     return { type: 1, components: [select] };
   });
@@ -87,7 +98,12 @@ function option(text: string, number: number): APIStringSelectComponent["options
   };
 }
 
-function buttonsOf(controls: readonly Control[], holder: Holder, first: number, style: 1 | 2): readonly Button[] {
+function buttonsOf(
+  controls: readonly Control[],
+  holder: Holder,
+  first: number,
+  style: 1 | 2,
+): readonly Button[] {
   return controls.map(({ label }, index) => button(label, { ...holder, key: String(first + index) }, style));
 }
 

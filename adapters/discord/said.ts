@@ -5,14 +5,19 @@ import type { ServerSettings } from "./server-settings.ts";
 /** How a message came to be for us; undefined when it is not. */
 export type Addressed = "directly" | "overheard";
 
-export function addressedTo(client: Client<true>, message: Message, settings: ServerSettings): Addressed | undefined {
+export function addressedTo(
+  client: Client<true>,
+  message: Message,
+  settings: ServerSettings,
+): Addressed | undefined {
   const { author, channel, mentions } = message;
   const isWords = message.type === MessageType.Default || message.type === MessageType.Reply;
   if (author.bot || message.webhookId !== null || !isWords) return undefined;
   if (channel.isDMBased()) return "directly";
   if (isNamed(client, message) || mentions.repliedUser?.id === client.user.id) return "directly";
   if (message.content.trim() === "" && message.attachments.size === 0) return undefined;
-  const isToOthers = mentions.users.size > 0 || mentions.roles.size > 0 || mentions.everyone || message.reference !== null;
+  const isToOthers =
+    mentions.users.size > 0 || mentions.roles.size > 0 || mentions.everyone || message.reference !== null;
   if (isToOthers) return undefined;
   if (channel.isThread() && channel.ownerId === client.user.id) return "directly";
   const isListenedTo = settings.channels.includes(channel.id) && /[\p{L}\p{N}]/u.test(message.content);

@@ -13,7 +13,7 @@ export const ServerSettings = z.object({
 export type ServerSettings = z.output<typeof ServerSettings>;
 
 export function serverSettings(settings: Settings): ServerSettings {
-  const parsed = ServerSettings.safeParse(settings.platforms["discord"] ?? {});
+  const parsed = ServerSettings.safeParse(settings.platforms.discord ?? {});
   return parsed.success ? parsed.data : ServerSettings.parse({});
 }
 

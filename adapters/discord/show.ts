@@ -3,7 +3,7 @@
  * What is not about the case (a list, the sources) stands by itself and leaves the case's message alone.
  */
 import type { Reply } from "../../bot/index.ts";
-import { takeButtonsOff, type Posted } from "./channel-messages.ts";
+import { type Posted, takeButtonsOff } from "./channel-messages.ts";
 import { caseKey } from "./custom-id.ts";
 import type { Desk } from "./desk.ts";
 import { type Body, bodyOf } from "./payload.ts";
@@ -50,7 +50,10 @@ export async function show(desk: Desk, showing: Showing, outlet: Outlet): Promis
   }
   if (!isCase && keptAs === undefined) return keepAside(desk, showing, key, await outlet.aside(body));
   const before = await desk.places.find(conversation, key);
-  const place = (posted: Posted): Place => ({ ...placeOf(showing, posted), asker: before?.asker ?? showing.asker });
+  const place = (posted: Posted): Place => ({
+    ...placeOf(showing, posted),
+    asker: before?.asker ?? showing.asker,
+  });
   if (before !== undefined && outlet.mayEdit(before, key)) {
     // Kept first: should the edit be lost, the old buttons are stale and show the way on.
     await desk.places.keep(conversation, key, place(before));
@@ -74,7 +77,12 @@ export async function bodyFor(
   return bodyOf(renderReply(reply, { holder, page, address: desk.address, ...lead }), desk);
 }
 
-async function keepAside(desk: Desk, showing: Showing, key: string, posted: Posted | undefined): Promise<void> {
+async function keepAside(
+  desk: Desk,
+  showing: Showing,
+  key: string,
+  posted: Posted | undefined,
+): Promise<void> {
   if (posted === undefined) return;
   const { conversation, scope, user } = showing;
   const standsIn = conversationIn(posted.channel, scope, user);

@@ -1,5 +1,5 @@
 /** What Discord vouches for: who manages the server decides who keeps; keepers by role, else by permission; members may record. */
-import { type PermissionsBitField, PermissionFlagsBits } from "discord.js";
+import { PermissionFlagsBits, type PermissionsBitField } from "discord.js";
 import type { Standing } from "../../bot/index.ts";
 import type { ServerSettings } from "./server-settings.ts";
 
@@ -10,6 +10,7 @@ export function standingOf(
 ): Standing {
   if (permissions.has(PermissionFlagsBits.ManageGuild)) return "owner";
   const hasRole = settings.keeperRoles.some((role) => roles.includes(role));
-  const isModerator = settings.keeperRoles.length === 0 && permissions.has(PermissionFlagsBits.ManageMessages);
+  const isModerator =
+    settings.keeperRoles.length === 0 && permissions.has(PermissionFlagsBits.ManageMessages);
   return hasRole || isModerator ? "keeper" : "contributor";
 }

@@ -36,7 +36,8 @@ export function troubleOf(failure: unknown): Trouble {
   if (failure instanceof HTTPError) return "unreachable";
   const code = failure instanceof Error && "code" in failure ? String(failure.code) : "";
   const isCut = /^(?:UND_ERR|ECONN|EPIPE|ETIMEDOUT|EAI_AGAIN|ENOTFOUND|EHOST|ENET)/u.test(code);
-  const isAborted = failure instanceof Error && (failure.name === "AbortError" || failure.name === "SocketError");
+  const isAborted =
+    failure instanceof Error && (failure.name === "AbortError" || failure.name === "SocketError");
   return isCut || isAborted ? "unreachable" : "other";
 }
 

@@ -80,6 +80,12 @@ async function rememberCommunity(desk: Desk, user: string, community: string): P
   known.set(user, community);
   const kept = Person.safeParse(await desk.store.current(personKind, user));
   if (kept.success && kept.data.community === community) return;
-  const change = { kind: personKind, id: user, by: personOf(user), at: desk.clock.milliseconds(), why: "spoke" };
+  const change = {
+    kind: personKind,
+    id: user,
+    by: personOf(user),
+    at: desk.clock.milliseconds(),
+    why: "spoke",
+  };
   await desk.store.advance(change, () => ({ state: { community }, outcome: null }));
 }

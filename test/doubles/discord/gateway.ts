@@ -55,10 +55,10 @@ export function openGateway(world: World, server: Server): Gateway {
 
   function identify(socket: WebSocket, asked: Json): Session | undefined {
     identifies += 1;
-    if (asked["token"] !== world.token) return refuse(socket, 4004);
-    const wanted = Number(asked["intents"]);
+    if (asked.token !== world.token) return refuse(socket, 4004);
+    const wanted = Number(asked.intents);
     if (!world.hasMessageContent && (wanted & intents.messageContent) !== 0) return refuse(socket, 4014);
-    const [own = 0, all = 1] = Array.isArray(asked["shard"]) ? asked["shard"] : [];
+    const [own = 0, all = 1] = Array.isArray(asked.shard) ? asked.shard : [];
     const session: Session = {
       id: `session-${identifies}`,
       intents: wanted,
@@ -83,14 +83,14 @@ export function openGateway(world: World, server: Server): Gateway {
   }
 
   function resume(socket: WebSocket, asked: Json): Session | undefined {
-    const session = sessions.get(String(asked["session_id"]));
+    const session = sessions.get(String(asked.session_id));
     if (session === undefined) {
       socket.send(JSON.stringify({ op: 9, d: false, s: null, t: null }));
       return undefined;
     }
     resumes += 1;
     session.socket = socket;
-    for (const { number, text } of session.sent) if (number > Number(asked["seq"])) socket.send(text);
+    for (const { number, text } of session.sent) if (number > Number(asked.seq)) socket.send(text);
     deliver(session, "RESUMED", {});
     return session;
   }

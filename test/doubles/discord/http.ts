@@ -1,5 +1,6 @@
 // Discord's HTTP API as far as the bot uses it: strict about bodies, tokens, times and permissions, in Discord's own codes.
 import type { IncomingMessage, ServerResponse } from "node:http";
+import { setTimeout as pause } from "node:timers/promises";
 import { messageAsSent } from "./as-sent.ts";
 import type { Gateway } from "./gateway.ts";
 import { routes } from "./routes.ts";
@@ -74,25 +75,43 @@ async function answer(
   }
   requests.seen.push({ method, path });
   if (requests.seen.length > 2000) requests.seen.splice(0, 1000);
-  const fault = requests.faults.find(
-    (one) => one.times > 0 && (one.method ?? method) === method && one.path.test(path),
-  );
-  if (fault !== undefined) fault.times -= 1;
-  if (fault?.how.kind === "cut" && fault.how.when === "before") return void request.socket.destroy();
-  if (fault?.how.kind === "delay") {
-    const { milliseconds } = fault.how;
-    await new Promise((resolve) => setTimeout(resolve, milliseconds));
-  }
-  if (fault?.how.kind === "status") {
-    const { status, code, retryAfter } = fault.how;
-    const wait = retryAfter ?? 1;
-    const limited = { message: "You are being rate limited.", retry_after: wait, global: false };
-    const headers = status === 429 ? { "retry-after": String(wait), "x-ratelimit-scope": "user" } : {};
-    return send(response, status, status === 429 ? limited : { message: "no", code: code ?? 0 }, headers);
-  }
+  const fault = faultFor(requests, method, path);
+  if (fault !== undefined && (await struckBefore(fault, request, response))) return;
   const result = await route(world, gateway, { method, path, url, request, body, arrived });
   if (fault?.how.kind === "cut") return void request.socket.destroy();
   send(response, result.status, result.body);
+}
+
+function faultFor({ faults }: Requests, method: string, path: string): Fault | undefined {
+  const fault = faults.find(
+    (one) => one.times > 0 && (one.method ?? method) === method && one.path.test(path),
+  );
+  if (fault !== undefined) fault.times -= 1;
+  return fault;
+}
+
+/** True when the request is never answered as it would be. */
+async function struckBefore(
+  { how }: Fault,
+  request: IncomingMessage,
+  response: ServerResponse,
+): Promise<boolean> {
+  switch (how.kind) {
+    case "cut":
+      if (how.when === "before") request.socket.destroy();
+      return how.when === "before";
+    case "delay":
+      await pause(how.milliseconds);
+      return false;
+    case "status": {
+      const { status, code, retryAfter = 1 } = how;
+      const limited = { message: "You are being rate limited.", retry_after: retryAfter, global: false };
+      const headers =
+        status === 429 ? { "retry-after": String(retryAfter), "x-ratelimit-scope": "user" } : {};
+      send(response, status, status === 429 ? limited : { message: "no", code: code ?? 0 }, headers);
+      return true;
+    }
+  }
 }
 
 interface Arrived {
@@ -111,32 +130,31 @@ async function route(
 ): Promise<{ readonly status: number; readonly body: unknown }> {
   if (!path.startsWith("/api/v10/")) return { status: 404, body: { message: "404: Not Found", code: 0 } };
   const rest = path.slice("/api/v10".length);
-  for (const one of routes) {
-    const match = one.method === method ? one.path.exec(rest) : null;
-    if (match === null) continue;
-    if (one.isOpen !== true && request.headers.authorization !== `Bot ${world.token}`)
-      return { status: 401, body: { message: "401: Unauthorized", code: 0 } };
-    const asked: Asked = {
-      world,
-      gateway,
-      names: match.slice(1).map((part) => part ?? ""),
-      query: url.searchParams,
-      body: body.json,
-      files: body.files,
-      arrived,
-      shown: (message) => messageAsSent(world, message),
-      host: `http://${request.headers.host}`,
-    };
-    try {
-      const made = await one.answer(asked);
-      return { status: made === undefined ? 204 : 200, body: made };
-    } catch (failure) {
-      if (!(failure instanceof ApiError)) throw failure;
-      return { status: failure.status, body: { message: failure.message, code: failure.code } };
-    }
+  const chosen = routes.find((one) => one.method === method && one.path.test(rest));
+  if (chosen === undefined) {
+    world.violations.push(`no such route: ${method} ${rest}`);
+    return { status: 404, body: { message: "404: Not Found", code: 0 } };
   }
-  world.violations.push(`no such route: ${method} ${rest}`);
-  return { status: 404, body: { message: "404: Not Found", code: 0 } };
+  if (chosen.isOpen !== true && request.headers.authorization !== `Bot ${world.token}`)
+    return { status: 401, body: { message: "401: Unauthorized", code: 0 } };
+  const asked: Asked = {
+    world,
+    gateway,
+    names: (chosen.path.exec(rest) ?? []).slice(1).map((part) => part ?? ""),
+    query: url.searchParams,
+    body: body.json,
+    files: body.files,
+    arrived,
+    shown: (message) => messageAsSent(world, message),
+    host: `http://${request.headers.host}`,
+  };
+  try {
+    const made = await chosen.answer(asked);
+    return { status: made === undefined ? 204 : 200, body: made };
+  } catch (failure) {
+    if (!(failure instanceof ApiError)) throw failure;
+    return { status: failure.status, body: { message: failure.message, code: failure.code } };
+  }
 }
 
 export interface SentFile {
@@ -180,6 +198,7 @@ function send(
   body: unknown,
   headers: Record<string, string> = {},
 ): void {
-  response.writeHead(status, { "content-type": "application/json", ...headers });
+  // discord.js reads a body wherever a content type announces one.
+  response.writeHead(status, { ...(body === undefined ? {} : { "content-type": "application/json" }), ...headers });
   response.end(body === undefined ? undefined : JSON.stringify(body));
 }

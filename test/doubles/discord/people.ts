@@ -160,7 +160,7 @@ export function peopleIn(world: World, gateway: Gateway, host: () => string): Pe
   }
 
   function command(name: string, type: number): Record<string, unknown> {
-    const known = world.commands.find((one) => one["name"] === name && one["type"] === type);
+    const known = world.commands.find((one) => one.name === name && one.type === type);
     if (known === undefined) throw new RangeError(`people: no command ${name}`);
     return known;
   }
@@ -214,12 +214,12 @@ export function peopleIn(world: World, gateway: Gateway, host: () => string): Pe
       const given = Object.entries(options).map(([option, value]) => ({ name: option, ...typed(value) }));
       const data = sub === undefined ? given : [{ name: sub, type: 1, options: given }];
       const resolved = resolvedOptions(options);
-      return interact(user, channel, 2, { id: known["id"], name, type: 1, options: data, resolved });
+      return interact(user, channel, 2, { id: known.id, name, type: 1, options: data, resolved });
     },
     menu(user, channel, name, message) {
       const known = command(name, 3);
       return interact(user, channel, 2, {
-        id: known["id"],
+        id: known.id,
         name,
         type: 3,
         target_id: message.id,
@@ -284,7 +284,7 @@ export function peopleIn(world: World, gateway: Gateway, host: () => string): Pe
     typing(user, channel, name, option, text) {
       const known = command(name, 1);
       return interact(user, channel, 4, {
-        id: known["id"],
+        id: known.id,
         name,
         type: 1,
         options: [{ name: option, type: 3, value: text, focused: true }],

@@ -57,9 +57,9 @@ function create(asked: Asked): Json {
   const channel = channelOf(asked);
   mayWrite(asked, channel);
   checked(asked, "MessageCreateRequestSchema", body, body);
-  const nonce = body["nonce"];
+  const nonce = body.nonce;
   if (nonce !== undefined && String(nonce).length > 25) throw invalidForm("nonce");
-  if (nonce !== undefined && body["enforce_nonce"] === true) {
+  if (nonce !== undefined && body.enforce_nonce === true) {
     const made = world.messages.get(world.nonces.get(`${channel.id} ${nonce}`) ?? "");
     if (made !== undefined) return asked.shown(made);
   }
@@ -96,7 +96,7 @@ function thread(asked: Asked): Json {
   const made: Channel = {
     id: message.id,
     type: 11,
-    name: String(body["name"]),
+    name: String(body.name),
     parent_id: parent.id,
     lacking: 0n,
     ...(parent.guild_id === undefined ? {} : { guild_id: parent.guild_id }),

@@ -1,5 +1,6 @@
 // Callbacks and what follows them: three seconds for the first, fifteen minutes for the rest, one acknowledgement only.
-import { againstDescription, messageTrouble, modalTrouble } from "./published-description.ts";
+import { messageTrouble, modalTrouble } from "./limits.ts";
+import { againstDescription } from "./published-description.ts";
 import {
   type Asked,
   acknowledgedAlready,
@@ -30,7 +31,7 @@ function callback(asked: Asked): unknown {
   const [id = "", token = ""] = names;
   const interaction = world.interactions.get(id);
   if (interaction === undefined || interaction.token !== token) throw unknownInteraction();
-  const type = Number(body["type"]);
+  const type = Number(body.type);
   const schema = schemaOfCallback[type];
   if (schema === undefined) throw invalidForm(`callback type ${type}`);
   if (interaction.acknowledgedAt !== undefined) throw acknowledgedAlready();
@@ -38,12 +39,12 @@ function callback(asked: Asked): unknown {
     world.violations.push("acknowledged later than three seconds");
     throw unknownInteraction();
   }
-  const data = (body["data"] ?? {}) as Json;
+  const data = (body.data ?? {}) as Json;
   const trouble = [
     ...againstDescription(schema, body),
     ...(type === 4 || type === 7 ? messageTrouble(data) : []),
     ...(type === 9 ? modalTrouble(data) : []),
-    ...(type === 8 && listLength(data["choices"]) > 25 ? ["more than 25 suggestions"] : []),
+    ...(type === 8 && listLength(data.choices) > 25 ? ["more than 25 suggestions"] : []),
   ];
   if (trouble.length > 0) {
     world.violations.push(...trouble);
@@ -57,14 +58,14 @@ function callback(asked: Asked): unknown {
 
 function applyCallback(asked: Asked, interaction: Interaction, type: number, data: Json): void {
   if (type === 4 || type === 5) {
-    interaction.isEphemeral = (Number(data["flags"] ?? 0) & ephemeral) !== 0;
+    interaction.isEphemeral = (Number(data.flags ?? 0) & ephemeral) !== 0;
     if (type === 4) interaction.original = followUp(asked, interaction, data);
   }
   if (type === 6 || type === 7) {
     if (interaction.on !== undefined) interaction.original = interaction.on;
     if (type === 7 && interaction.on !== undefined) shownAnew(asked, edited(asked, interaction.on, data));
   }
-  if (type === 8) interaction.suggestions = data["choices"] as NonNullable<Interaction["suggestions"]>;
+  if (type === 8) interaction.suggestions = data.choices as NonNullable<Interaction["suggestions"]>;
   if (type === 9) interaction.modal = data as unknown as Modal;
 }
 
@@ -80,7 +81,7 @@ function responseOf({ shown }: Asked, interaction: Interaction): Json {
 
 function followUp(asked: Asked, interaction: Interaction, data: Json): Message {
   const { world } = asked;
-  const isPrivate = (Number(data["flags"] ?? 0) & ephemeral) !== 0 || false;
+  const isPrivate = (Number(data.flags ?? 0) & ephemeral) !== 0 || false;
   const channel = world.channels.get(interaction.channel);
   const message = written(asked, data, {
     channel: interaction.channel,
@@ -116,7 +117,7 @@ function editOriginal(asked: Asked): Json {
     interaction.acknowledgedBy === 5 &&
     interaction.original === undefined;
   if (isFirst) {
-    const flags = Number(asked.body["flags"] ?? 0) | (interaction.isEphemeral === true ? ephemeral : 0);
+    const flags = Number(asked.body.flags ?? 0) | (interaction.isEphemeral === true ? ephemeral : 0);
     interaction.original = followUp(asked, interaction, { ...asked.body, flags });
     return asked.shown(interaction.original);
   }

@@ -44,13 +44,13 @@ const applicationRoutes: readonly Route[] = [
       const asTyped = commands.map((command) => ({
         ...command,
         default_member_permissions:
-          command["default_member_permissions"] === null
+          command.default_member_permissions === null
             ? null
-            : Number(command["default_member_permissions"] ?? 0),
+            : Number(command.default_member_permissions ?? 0),
       }));
       world.violations.push(...eachAgainstDescription("ApplicationCommandUpdateRequestSchema", asTyped));
       for (const type of [1, 2, 3]) {
-        const many = commands.filter((command) => (command["type"] ?? 1) === type).length;
+        const many = commands.filter((command) => (command.type ?? 1) === type).length;
         if (many > (type === 1 ? 100 : 5)) world.violations.push(`${many} commands of type ${type}`);
       }
       world.registrations += 1;
@@ -71,7 +71,7 @@ const applicationRoutes: readonly Route[] = [
     path: /^\/users\/@me\/channels$/u,
     answer: ({ world, body }) => {
       world.violations.push(...againstDescription("CreatePrivateChannelRequestSchema", body));
-      const id = String(body["recipient_id"]);
+      const id = String(body.recipient_id);
       const known = [...world.guilds.values()].flatMap((guild) => guild.members.get(id)?.user ?? [])[0];
       return channelAsSent(world, directChannel(world, known ?? { id, username: "somebody" }));
     },

@@ -1,6 +1,7 @@
 // A message as the bot writes or edits it: checked first, then kept, its files readable at an address as on Discord.
 
-import { againstDescription, messageTrouble } from "./published-description.ts";
+import { messageTrouble } from "./limits.ts";
+import { againstDescription } from "./published-description.ts";
 import type { Asked } from "./routes-shape.ts";
 import { invalidForm } from "./routes-shape.ts";
 import type { Attachment, Component, Json, Message } from "./wire-shapes.ts";
@@ -19,9 +20,9 @@ export function written(
   where: { readonly channel: string; readonly guild?: string; readonly onlyFor?: string },
 ): Message {
   const { world } = asked;
-  const reference = body["message_reference"] as Json | undefined;
-  const referenced = world.messages.get(String(reference?.["message_id"] ?? ""));
-  if (reference !== undefined && referenced === undefined && reference["fail_if_not_exists"] !== false)
+  const reference = body.message_reference as Json | undefined;
+  const referenced = world.messages.get(String(reference?.message_id ?? ""));
+  if (reference !== undefined && referenced === undefined && reference.fail_if_not_exists !== false)
     throw invalidForm("message_reference: Unknown message");
   const attachments = attachmentsOf(asked, body, []);
   if (contentOf(body) === "" && attachments.length === 0 && componentsOf(body).length === 0)
@@ -35,12 +36,12 @@ export function written(
     components: componentsOf(body),
     attachments,
     mentions: [],
-    flags: Number(body["flags"] ?? 0),
+    flags: Number(body.flags ?? 0),
     pinned: false,
     edits: 0,
     ...(where.guild === undefined ? {} : { guild_id: where.guild }),
     ...(where.onlyFor === undefined ? {} : { onlyFor: where.onlyFor }),
-    ...(body["nonce"] === undefined ? {} : { nonce: String(body["nonce"]) }),
+    ...(body.nonce === undefined ? {} : { nonce: String(body.nonce) }),
     ...(referenced === undefined || reference === undefined ? {} : { message_reference: reference }),
   };
   world.messages.set(message.id, message);
@@ -52,7 +53,7 @@ export function edited(asked: Asked, message: Message, body: Json): Message {
   if ("components" in body) message.components = componentsOf(body);
   if ("attachments" in body || asked.files.size > 0)
     message.attachments = attachmentsOf(asked, body, message.attachments);
-  if ("flags" in body) message.flags = Number(body["flags"] ?? 0);
+  if ("flags" in body) message.flags = Number(body.flags ?? 0);
   if (message.content === "" && message.attachments.length === 0 && message.components.length === 0)
     throw invalidForm("Cannot send an empty message");
   message.edits += 1;
@@ -60,23 +61,23 @@ export function edited(asked: Asked, message: Message, body: Json): Message {
 }
 
 function contentOf(body: Json): string {
-  return typeof body["content"] === "string" ? body["content"] : "";
+  return typeof body.content === "string" ? body.content : "";
 }
 
 function componentsOf(body: Json): readonly Component[] {
-  return Array.isArray(body["components"]) ? (body["components"] as readonly Component[]) : [];
+  return Array.isArray(body.components) ? (body.components as readonly Component[]) : [];
 }
 
 function attachmentsOf(asked: Asked, body: Json, before: readonly Attachment[]): readonly Attachment[] {
-  const named = Array.isArray(body["attachments"]) ? (body["attachments"] as readonly Json[]) : undefined;
+  const named = Array.isArray(body.attachments) ? (body.attachments as readonly Json[]) : undefined;
   const kept =
-    named === undefined ? before : before.filter(({ id }) => named.some((one) => String(one["id"]) === id));
+    named === undefined ? before : before.filter(({ id }) => named.some((one) => String(one.id) === id));
   const added = [...asked.files].map(([index, file]) => {
-    const told = named?.find((one) => String(one["id"]) === index);
+    const told = named?.find((one) => String(one.id) === index);
     const id = asked.world.nextId();
     const path = `/attachments/${id}/${file.name}`;
     asked.world.files.set(path, file.bytes);
-    const description = told?.["description"];
+    const description = told?.description;
     return {
       id,
       filename: file.name,
