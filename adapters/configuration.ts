@@ -36,6 +36,11 @@ const Environment = z.object({
     .default("127.0.0.1")
     .refine((host) => !/[\s/]/u.test(host), "a host name or address without a scheme or path is needed"),
   SECRET_KEY: z.string().min(32, "at least 32 characters are needed").optional(),
+  DISCORD_TOKEN: z.string().optional(),
+  DISCORD_API_BASE: z
+    .string()
+    .refine(isApiBase, "an address that begins with http:// or https://, without /v10 at its end, is needed")
+    .optional(),
   LOG_LEVEL: z.enum(logLevels, `one of ${logLevels.join(", ")} is needed`).default("info"),
 });
 
@@ -48,6 +53,10 @@ export interface Configuration {
   readonly host: string;
   /** Undefined: one is kept in the data folder. */
   readonly secretKey: string | undefined;
+  /** Undefined: the platform is not served. */
+  readonly discordToken: string | undefined;
+  /** Another place of Discord's HTTP API than its own. */
+  readonly discordApiBase: string | undefined;
   readonly logLevel: LogLevel;
 }
 
@@ -82,6 +91,8 @@ export function parseConfiguration(
     port: data.PORT,
     host: data.HOST,
     secretKey: data.SECRET_KEY,
+    discordToken: data.DISCORD_TOKEN,
+    discordApiBase: data.DISCORD_API_BASE?.replace(/\/+$/u, ""),
     logLevel: data.LOG_LEVEL,
   };
   return { ok: true, configuration, hints: hintsFor(Object.keys(environment)) };
@@ -99,6 +110,10 @@ function hintsFor(names: readonly string[]): readonly string[] {
 
 function isPostgresAddress(text: string): boolean {
   return /^postgres(?:ql)?:\/\/\S+$/u.test(text) && URL.canParse(text);
+}
+
+function isApiBase(text: string): boolean {
+  return /^https?:\/\/\S+$/u.test(text) && URL.canParse(text) && !/\/v\d+\/*$/u.test(text);
 }
 
 function isPort(text: string): boolean {

@@ -23,7 +23,7 @@ export interface DiscordOptions {
   readonly pngOf: (svg: string) => Promise<Uint8Array>;
   readonly photographs: Photographs;
   /** Of our own pages, when they can be reached. */
-  readonly publicAddress: string | undefined;
+  readonly publicAddress?: string | undefined;
 }
 
 export interface Desk extends PictureMaking {

@@ -16,13 +16,13 @@ afterEach(async () => {
 test("a question by slash command becomes one message that pressed answers edit until the answer stands", async () => {
   const s = await begin();
   const { people } = s.double;
-  const asked = people.slash(s.ann, s.channel, "ask", { question: "which rear spoiler is this? square tips" });
+  const asked = people.slash(s.ann, s.channel, "ask", {
+    question: "which rear spoiler is this? square tips",
+  });
   const message = await s.answer(asked);
-  console.log(message.content, JSON.stringify(message.components.map((r) => r.components?.map((c) => c.label ?? c.options?.map((o) => o.label)))));
   await s.settled();
   people.press(s.ann, message, "cannot tell");
   await s.settled();
-  console.log(message.content, JSON.stringify(message.components.map((r) => r.components?.map((c) => c.label ?? c.options?.map((o) => o.label)))));
   expect(message.edits).toBe(1);
-  console.log(s.log.filter((l) => l.level !== "info"));
+  expect(s.double.written(s.channel.id)).toHaveLength(1);
 });

@@ -1,10 +1,10 @@
 // The real door, bot and handbook against the double of Discord: what every test of the door starts from.
 import { inspect } from "node:util";
-import { type Bot, communityMemories, openBot, type Store } from "../../../bot/index.ts";
 import { type DiscordDoor, startDiscord } from "../../../adapters/discord/index.ts";
 import { photographKeeper } from "../../../adapters/photographs/index.ts";
 import { pngOf } from "../../../adapters/pictures/png.ts";
 import { memoryStore } from "../../../adapters/store/memory.ts";
+import { type Bot, communityMemories, openBot, type Store } from "../../../bot/index.ts";
 import { type DiscordDouble, openDiscordDouble } from "../../doubles/discord/index.ts";
 import type { Channel, Guild, Interaction, Message, User } from "../../doubles/discord/wire-shapes.ts";
 import { addChannel, addGuild } from "../../doubles/discord/world.ts";
@@ -113,7 +113,8 @@ export async function served(options: ServedOptions = {}): Promise<Served> {
     },
     async answer(interaction) {
       await settled();
-      if (interaction.original === undefined) throw new Error(
+      if (interaction.original === undefined)
+        throw new Error(
           `the interaction came to no message: ${inspect([lines.filter(({ level }) => level !== "info"), double.world.violations], { depth: 5 })}`,
         );
       return interaction.original;

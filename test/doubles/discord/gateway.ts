@@ -21,6 +21,8 @@ export interface Gateway {
   send(event: string, guild: string | undefined, data: (intents: number) => Json | undefined): void;
   /** Cuts every socket; a session can be resumed unless it is forgotten. */
   cut(options?: { readonly code?: number; readonly forget?: boolean }): void;
+  /** By performance.now(), when the last event went out. */
+  readonly lastSent: () => number;
   readonly sessions: () => number;
   readonly resumed: () => number;
   readonly identified: () => number;
@@ -34,6 +36,7 @@ export function openGateway(world: World, server: Server): Gateway {
   const sessions = new Map<string, Session>();
   let resumes = 0;
   let identifies = 0;
+  let lastSent = 0;
   const address = () => {
     const at = server.address();
     return `ws://127.0.0.1:${typeof at === "object" && at !== null ? at.port : 0}`;
@@ -111,6 +114,7 @@ export function openGateway(world: World, server: Server): Gateway {
   return {
     address,
     send(event, guild, data) {
+      lastSent = performance.now();
       for (const session of sessions.values()) {
         if (guild === undefined ? session.shard[0] !== 0 : !isOn(session, guild)) continue;
         const shown = data(session.intents);
@@ -125,6 +129,7 @@ export function openGateway(world: World, server: Server): Gateway {
       }
       if (forget === true) sessions.clear();
     },
+    lastSent: () => lastSent,
     sessions: () => [...sessions.values()].filter(({ socket }) => socket !== undefined).length,
     resumed: () => resumes,
     identified: () => identifies,

@@ -199,6 +199,9 @@ function send(
   headers: Record<string, string> = {},
 ): void {
   // discord.js reads a body wherever a content type announces one.
-  response.writeHead(status, { ...(body === undefined ? {} : { "content-type": "application/json" }), ...headers });
+  response.writeHead(status, {
+    ...(body === undefined ? {} : { "content-type": "application/json" }),
+    ...headers,
+  });
   response.end(body === undefined ? undefined : JSON.stringify(body));
 }

@@ -71,7 +71,8 @@ export async function openDiscordDouble(
     async quiet(milliseconds = 80) {
       await until("silence", () => {
         const isAcknowledged = [...world.interactions.values()].every(isSettled);
-        const isStill = requests.open === 0 && performance.now() - requests.last > milliseconds;
+        const isStill =
+          requests.open === 0 && performance.now() - Math.max(requests.last, own.lastSent()) > milliseconds;
         return isAcknowledged && isStill;
       });
     },
