@@ -52,7 +52,7 @@ interface OpenDoor {
 type Door = (context: Context) => Promise<OpenDoor | undefined>;
 
 /** In the order they open; they close the other way round. A platform is one line here. */
-const doors: readonly Door[] = [health, discord];
+const doors: readonly Door[] = [health, discord, telegram];
 
 async function health({ configuration, isReady }: Context): Promise<OpenDoor> {
   const { host, port } = configuration;
@@ -72,6 +72,25 @@ async function discord(context: Context): Promise<OpenDoor | undefined> {
   const handbooks = context.handbooks.map(({ handbook: { cover } }) => ({ id: cover.id, name: cover.name }));
   const bot = context.botFor("discord");
   return startDiscord({ token, apiBase, bot, store, clock, log, handbooks, pngOf, photographs });
+}
+
+async function telegram({
+  configuration,
+  botFor,
+  store,
+  photographs,
+  log,
+}: Context): Promise<OpenDoor | undefined> {
+  const { telegram: place, host } = configuration;
+  if (place === undefined) return undefined;
+  // Loaded only where they are needed: they would take as long to load as all the rest.
+  const { openTelegram } = await import("./telegram/index.ts");
+  const { pngOf } = await import("./pictures/png.ts");
+  const { token, root } = place;
+  const webhook = place.webhook === undefined ? undefined : { ...place.webhook, host };
+  const bot = botFor("telegram");
+  const door = await openTelegram({ token, root, webhook, bot, store, log, pictureOf: pngOf, photographs });
+  return { where: `Telegram as @${door.name}, by ${door.way}`, close: door.close };
 }
 
 async function main(): Promise<void> {

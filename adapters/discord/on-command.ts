@@ -5,7 +5,7 @@ import { deferReply } from "./acknowledge.ts";
 import { threadOutlet } from "./channel-outlets.ts";
 import { spokenCommands } from "./commands.ts";
 import type { Desk } from "./desk.ts";
-import { deferredOutlet, NoWayOutError } from "./interaction-outlets.ts";
+import { deferredOutlet } from "./interaction-outlets.ts";
 import { escaped } from "./markdown.ts";
 import { plainBody } from "./payload.ts";
 import { takePhotographs } from "./photographs-taken.ts";
@@ -108,4 +108,3 @@ async function placeFor(
   };
 }
 
-export { NoWayOutError };
