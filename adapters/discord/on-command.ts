@@ -107,4 +107,3 @@ async function placeFor(
     outlet: threadOutlet(desk, begun.channel, user.id, interaction.id),
   };
 }
-
