@@ -39,6 +39,11 @@ const Environment = z.object({
   PUBLIC_ADDRESS: PublicAddress.optional(),
   WEBHOOK_SECRETS: WebhookSecrets.default(new Map()),
   SECRET_KEY: z.string().min(32, "at least 32 characters are needed").optional(),
+  DISCORD_TOKEN: z.string().optional(),
+  DISCORD_API_BASE: z
+    .string()
+    .refine(isApiBase, "an address that begins with http:// or https://, without /v10 at its end, is needed")
+    .optional(),
   TELEGRAM_BOT_TOKEN: z
     .string()
     .regex(/^\d+:[\w-]+$/u, "the token that BotFather gave, as 123456:letters, is needed")
@@ -77,7 +82,10 @@ export interface Configuration {
   readonly webhookSecrets: ReadonlyMap<string, string>;
   /** Undefined: one is kept in the data folder. */
   readonly secretKey: string | undefined;
-  /** Undefined: the platform is not started. */
+  /** Undefined: the platform is not served. */
+  readonly discordToken: string | undefined;
+  /** Another place of Discord's HTTP API than its own. */
+  readonly discordApiBase: string | undefined;
   readonly telegram: TelegramConfiguration | undefined;
   readonly logLevel: LogLevel;
 }
@@ -126,6 +134,8 @@ export function parseConfiguration(
     publicAddress: data.PUBLIC_ADDRESS,
     webhookSecrets: data.WEBHOOK_SECRETS,
     secretKey: data.SECRET_KEY,
+    discordToken: data.DISCORD_TOKEN,
+    discordApiBase: data.DISCORD_API_BASE?.replace(/\/+$/u, ""),
     telegram: telegramFrom(data),
     logLevel: data.LOG_LEVEL,
   };
@@ -152,6 +162,10 @@ function hintsFor(names: readonly string[]): readonly string[] {
 
 function isPostgresAddress(text: string): boolean {
   return /^postgres(?:ql)?:\/\/\S+$/u.test(text) && URL.canParse(text);
+}
+
+function isApiBase(text: string): boolean {
+  return isRoot(text) && !/\/v\d+\/*$/u.test(text);
 }
 
 function isRoot(text: string): boolean {
