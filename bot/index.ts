@@ -11,6 +11,9 @@ export { type Conversation, emptyConversation, readConversation } from "./conver
 export { type Knowledge, knowledgeOf } from "./conversation/knowledge.ts";
 export { type PhotographRefusal, photographRefusals } from "./conversation/phrases/photograph-refusals.ts";
 export { pinnedLead } from "./conversation/phrases/pinned.ts";
+// Charts, and the tables that say the same
+export { type EvidenceChart, evidenceChart, evidenceTable } from "./conversation/saying/evidence-chart.ts";
+export { type FittedChart, fittedChart, fittedTable } from "./conversation/saying/fitted-chart.ts";
 export { step } from "./conversation/step.ts";
 // Messages and replies
 export { IncomingMessage, PressedAnswer, type Standing, standings } from "./message.ts";
