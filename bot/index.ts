@@ -9,6 +9,7 @@ export { noSettings } from "./community/settings-record.ts";
 export { describedCar } from "./conversation/apply-car.ts";
 export { type Conversation, emptyConversation, readConversation } from "./conversation/conversation.ts";
 export { type Knowledge, knowledgeOf } from "./conversation/knowledge.ts";
+export { changeInWords, moreChanges, nothingChanged } from "./conversation/phrases/editions.ts";
 export { type PhotographRefusal, photographRefusals } from "./conversation/phrases/photograph-refusals.ts";
 export { pinnedLead } from "./conversation/phrases/pinned.ts";
 // Charts, and the tables that say the same
@@ -27,6 +28,7 @@ export type {
   Change,
   Clock,
   Current,
+  ErasedToo,
   Log,
   Store,
   Version,

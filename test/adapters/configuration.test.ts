@@ -88,3 +88,14 @@ test("an ordinary environment gives no hints", () => {
   const ordinary = ["HOME", "PATH", "PWD", "HOSTNAME", "SHELL", "TERM", "LANG", "USER", "LOGNAME", "EDITOR"];
   expect(configured(Object.fromEntries(ordinary.map((name) => [name, "x"]))).hints).toEqual([]);
 });
+
+test("a platform is served once its token is set, at another address where one is given", () => {
+  const { configuration } = configured({
+    DISCORD_TOKEN: "token",
+    DISCORD_API_BASE: "http://127.0.0.1:9/api/",
+  });
+  expect(configuration).toMatchObject({ discordToken: "token", discordApiBase: "http://127.0.0.1:9/api" });
+  expect(problemsOf({ DISCORD_API_BASE: "https://example.org/api/v10" })).toEqual([
+    "DISCORD_API_BASE: an address that begins with http:// or https://, without /v10 at its end, is needed",
+  ]);
+});
