@@ -29,10 +29,12 @@ export type { Sighting } from "./dating/sighting.ts";
 export { sightingsOfChange } from "./dating/sighting.ts";
 export { parseSightings } from "./dating/sightings.ts";
 export { statedChange } from "./dating/stated-change.ts";
-
 // Digests
 export { keyedDigest } from "./digest/keyed-digest.ts";
 export { textDigest } from "./digest/text-digest.ts";
+// Editions: what changed between two
+export { changesBetween } from "./editions/changes-between.ts";
+export { type HandbookChange, touchedBy } from "./editions/handbook-change.ts";
 
 // Evidence: what is said of a part and of its car
 export type { CarDescription, ProvenanceGrade } from "./evidence/car-description.ts";
@@ -92,6 +94,13 @@ export type { Question, QuestionTable } from "./questions/question-table.ts";
 // Review of a handbook
 export { type Remark, reviewRules, type Severity, severities } from "./review/remark.ts";
 export { type Review, reviewHandbook } from "./review/review-handbook.ts";
+
+// Spreadsheets: a part kind's claims as a table, and back
+export { applyTables } from "./spreadsheet/apply-tables.ts";
+export { readHead } from "./spreadsheet/columns.ts";
+export { type ReadTable, readTable, type TableQuestion } from "./spreadsheet/read-table.ts";
+export { type Cell, type CellRemark, cellText, type Sheet } from "./spreadsheet/sheet.ts";
+export { tableOfPart } from "./spreadsheet/table-of-part.ts";
 
 // Trade knowledge
 export { answerTradeQuestion } from "./trade/answer-trade-question.ts";

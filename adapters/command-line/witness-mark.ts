@@ -17,6 +17,7 @@ const commands: Readonly<Record<string, () => Promise<{ readonly run: Run }>>> =
   simulate: () => import("./simulate.ts"),
   changeover: () => import("./changeover.ts"),
   check: () => import("./check.ts"),
+  table: () => import("./table.ts"),
   schema: () => import("./schema.ts"),
   store: () => import("./store.ts"),
 };

@@ -2,3 +2,4 @@
 export { loadHandbookFolder } from "./load-handbook-folder.ts";
 export type { FolderReading } from "./read-handbook-folder.ts";
 export { readHandbookFolder } from "./read-handbook-folder.ts";
+export { writeHandbookFiles } from "./write-handbook-files.ts";
