@@ -8,6 +8,7 @@ import {
   type Bot,
   type Clock,
   communityMemories,
+  type Knowledge,
   knowledgeOf,
   openBot,
   type Receive,
@@ -17,7 +18,6 @@ import { systemClock } from "./clock.ts";
 import { type Configuration, parseConfiguration } from "./configuration.ts";
 import { failureLine, OutsideError } from "./errors.ts";
 import { BrokenHandbookError, type OpenHandbook, openHandbooks } from "./handbooks.ts";
-import { openHealthDoor } from "./health/index.ts";
 import { openLog } from "./log.ts";
 import { type PhotographKeeper, photographKeeper } from "./photographs/index.ts";
 import { secretKeyIn } from "./secret-key.ts";
@@ -25,12 +25,14 @@ import { openStore } from "./store/open-store.ts";
 import { locateIn } from "./terminal/drawing-paths.ts";
 import { greetingFor } from "./terminal/greeting.ts";
 import { startTerminal } from "./terminal/index.ts";
+import { openWebDoor } from "./web/index.ts";
 
 /** What a door may need. */
 interface Context {
   readonly configuration: Configuration;
   /** The bot, for one platform, named as the log shall name it. */
   readonly botFor: (platform: string) => Bot;
+  readonly knowledge: () => readonly Knowledge[];
   /** The community's memory, for what a door has to remember itself, and the time by which it is kept. */
   readonly store: Store;
   readonly clock: Clock;
@@ -52,12 +54,13 @@ interface OpenDoor {
 type Door = (context: Context) => Promise<OpenDoor | undefined>;
 
 /** In the order they open; they close the other way round. A platform is one line here. */
-const doors: readonly Door[] = [health, discord, telegram];
+const doors: readonly Door[] = [web, discord, telegram];
 
-async function health({ configuration, isReady }: Context): Promise<OpenDoor> {
-  const { host, port } = configuration;
-  const { address, close } = await openHealthDoor({ host, port, isReady });
-  return { where: `health at ${address}/healthz and ${address}/readyz`, close };
+async function web({ configuration, ...context }: Context): Promise<OpenDoor> {
+  const { host, port, publicAddress, webhookSecrets } = configuration;
+  const own = { host, port, publicAddress, webhookSecrets };
+  const { address, close } = await openWebDoor({ ...own, ...context });
+  return { where: `web at ${publicAddress ?? address}/`, close };
 }
 
 /** Its library is loaded only where there is a token: it takes longer to load than everything else. */
@@ -119,6 +122,7 @@ async function main(): Promise<void> {
     const context = {
       configuration,
       botFor,
+      knowledge: () => known,
       store,
       clock,
       handbooks,
@@ -128,8 +132,10 @@ async function main(): Promise<void> {
     };
     for (const door of doors) open.push(...(await opened(door, context, isTerminal)));
     isReady = true;
-    if (isTerminal) await talk(botFor("terminal").receive, log, handbooks, stop);
-    else await serve(open, handbooks, stop, log);
+    if (isTerminal) {
+      process.stdout.write(open.map(({ where }) => `${where}\n`).join(""));
+      await talk(botFor("terminal").receive, log, handbooks, stop);
+    } else await serve(open, handbooks, stop, log);
   } finally {
     isReady = false;
     for (const door of open.toReversed()) await door.close();

@@ -21,6 +21,8 @@ test("an empty environment gives the documented defaults", () => {
     handbookFolders: [demonstrationHandbook],
     port: 8787,
     host: "127.0.0.1",
+    publicAddress: undefined,
+    webhookSecrets: new Map(),
     logLevel: "info",
   });
 });
@@ -73,6 +75,40 @@ test("both spellings of a Postgres address are taken", () => {
   for (const scheme of ["postgres", "postgresql"]) {
     const address = `${scheme}://club:secret@db.example/club`;
     expect(configured({ DATABASE_URL: address }).configuration.databaseUrl).toBe(address);
+  }
+});
+
+test("the public address is an origin: a scheme and a host, and no path", () => {
+  expect(configured({ PUBLIC_ADDRESS: "https://mark.example/" }).configuration.publicAddress).toBe(
+    "https://mark.example",
+  );
+  for (const address of [
+    "mark.example",
+    "ftp://mark.example",
+    "https://mark.example/club",
+    "https://a@b.example",
+  ]) {
+    expect(problemsOf({ PUBLIC_ADDRESS: address })).toHaveLength(1);
+  }
+});
+
+test("each forum has a name and a secret of its own, and a secret that is short or twice named is refused", () => {
+  const secret = (letter: string) => `whsec_${letter.repeat(32)}`;
+  const both = { WEBHOOK_SECRETS: `forum=${secret("a")}, club-board=${secret("b")}` };
+  expect([...configured(both).configuration.webhookSecrets]).toEqual([
+    ["forum", secret("a")],
+    ["club-board", secret("b")],
+  ]);
+  for (const text of [
+    secret("a"),
+    "forum=whsec_short",
+    `Forum=${secret("a")}`,
+    `a=${secret("a")},a=${secret("b")}`,
+  ]) {
+    const [problem, ...others] = problemsOf({ WEBHOOK_SECRETS: text });
+    expect(others).toEqual([]);
+    expect(problem).toMatch(/^WEBHOOK_SECRETS: /u);
+    expect(problem).not.toContain("aaaa");
   }
 });
 

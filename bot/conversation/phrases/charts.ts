@@ -1,5 +1,7 @@
 /** Words in and beside charts: their titles, the heads of the tables that say the same, what their signs mean. */
 
+import type { ProvenanceGrade } from "../../../knowledge/index.ts";
+
 // Evidence as a balance
 export const evidenceTitle = (first: string, rival: string) => `What speaks for ${first}, what for ${rival}`;
 export const evidenceHead = ["what was seen", "speaks for", "how strongly", "source"] as const;
@@ -17,3 +19,11 @@ export const carBuilt = (times: string) => `Your car was built ${times}.`;
 export const carLegend = "your car";
 export const fittedLegend = "fitted";
 export const unsureLegend = "end not sure";
+export const gradeLegend: Readonly<Record<ProvenanceGrade, string>> = {
+  "documented-from-new": "documented from new",
+  "one-owner": "one owner",
+  "history-unknown": "history not known",
+  "known-replaced": "known replaced",
+};
+export const suspectLegend = "looks swapped";
+export const seenOnCars = (count: number) => (count === 1 ? "seen on one car" : `seen on ${count} cars`);

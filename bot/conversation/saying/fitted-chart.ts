@@ -10,7 +10,9 @@ import {
   type Interval,
   midpoint,
   type PartKind,
+  type ProvenanceGrade,
   parseDateText,
+  provenanceGrades,
   type Variant,
 } from "../../../knowledge/index.ts";
 import type { Block } from "../../reply.ts";
@@ -22,9 +24,13 @@ import {
   fittedLegend,
   fittedNowhere,
   fittedTitle,
+  gradeLegend,
+  seenOnCars,
+  suspectLegend,
   unsureLegend,
 } from "../phrases/charts.ts";
 import { listed } from "../phrases/grammar.ts";
+import { originWords } from "../phrases/variants.ts";
 import { fittedTimes } from "./say-variant.ts";
 
 export interface FittedChart {
@@ -34,7 +40,11 @@ export interface FittedChart {
   /** By the first car they were on. */
   readonly rows: readonly FittedRow[];
   readonly car?: Interval;
-  readonly legend: readonly { readonly sign: "fitted" | "unsure" | "car"; readonly words: string }[];
+  /** Only what is in the drawing. */
+  readonly legend: readonly {
+    readonly sign: "fitted" | "unsure" | "car" | "suspect" | ProvenanceGrade;
+    readonly words: string;
+  }[];
 }
 
 export interface FittedRow {
@@ -43,12 +53,23 @@ export interface FittedRow {
   /** "about June 1978 to November 1981". */
   readonly times: string;
   readonly periods: readonly FittedStretch[];
+  readonly marks: readonly SeenOnCar[];
 }
 
 /** Both ends in months; of length 0 where the handbook is exact. */
 export interface FittedStretch {
   readonly begins: Interval;
   readonly ends: Interval;
+}
+
+/** A car that members have seen the kind on. */
+export interface SeenOnCar {
+  readonly variant: string;
+  readonly built: Interval;
+  readonly grade: ProvenanceGrade;
+  readonly isSuspect: boolean;
+  /** In words, for whoever rests on the mark. */
+  readonly words: string;
 }
 
 /** What is known of a change beside the handbook: its 90 % interval. */
@@ -58,33 +79,59 @@ export interface KnownChange {
   readonly interval: Interval;
 }
 
-/** The chart of a part kind; undefined when no kind of it has a date. `car`: when a car was built, to be shown on it. */
-export function fittedChart(
-  part: PartKind,
-  known: { readonly changes?: readonly KnownChange[]; readonly car?: Interval } = {},
-): FittedChart | undefined {
-  const { changes = [], car } = known;
+export interface KnownOfPart {
+  readonly changes?: readonly KnownChange[];
+  readonly sightings?: readonly SeenOnCar[];
+  /** When a car was built, to be shown too. */
+  readonly car?: Interval | undefined;
+}
+
+/** The chart of a part kind; undefined when no kind of it has a date or was seen. */
+export function fittedChart(part: PartKind, known: KnownOfPart = {}): FittedChart | undefined {
+  const { car } = known;
   const rows = part.variants
-    .flatMap((variant) => rowOf(variant, changes))
+    .flatMap((variant) => rowOf(variant, known))
     .toSorted((one, other) => beginningOf(one) - beginningOf(other));
   if (rows.length === 0) return undefined;
-  const isUnsure = rows.some((row) => row.periods.some(({ begins, ends }) => isWide(begins) || isWide(ends)));
   const never = part.variants.filter(({ id }) => rows.every((row) => row.variant !== id));
   return {
     title: fittedTitle(part.name),
     description: [
-      ...rows.map(({ name, times }) => `${name}: ${times}.`),
+      ...rows.map(({ name, times, marks }) =>
+        marks.length === 0 ? `${name}: ${times}.` : `${name}: ${times}; ${seenOnCars(marks.length)}.`,
+      ),
       ...(car === undefined ? [] : [carBuilt(formatInterval(car))]),
       ...(never.length === 0 ? [] : [fittedNowhere(listed(never.map(({ name }) => name)))]),
     ].join(" "),
     rows,
     ...(car === undefined ? {} : { car }),
-    legend: [
-      { sign: "fitted", words: fittedLegend },
-      ...(isUnsure ? [{ sign: "unsure" as const, words: unsureLegend }] : []),
-      ...(car === undefined ? [] : [{ sign: "car" as const, words: carLegend }]),
-    ],
+    legend: legendOf(rows, car),
   };
+}
+
+function legendOf(rows: readonly FittedRow[], car: Interval | undefined): FittedChart["legend"] {
+  const stretches = rows.flatMap(({ periods }) => periods);
+  const marks = rows.flatMap((row) => row.marks);
+  const isUnsure = stretches.some(({ begins, ends }) => isWide(begins) || isWide(ends));
+  const shown = (isShown: boolean, sign: FittedChart["legend"][number]["sign"], words: string) =>
+    isShown ? [{ sign, words }] : [];
+  return [
+    ...shown(stretches.length > 0, "fitted", fittedLegend),
+    ...shown(isUnsure, "unsure", unsureLegend),
+    ...shown(car !== undefined, "car", carLegend),
+    ...provenanceGrades.flatMap((grade) =>
+      shown(
+        marks.some((mark) => mark.grade === grade),
+        grade,
+        gradeLegend[grade],
+      ),
+    ),
+    ...shown(
+      marks.some(({ isSuspect }) => isSuspect),
+      "suspect",
+      suspectLegend,
+    ),
+  ];
 }
 
 /** One row a kind that the works fitted, in the order of the drawing. */
@@ -114,17 +161,18 @@ function whomFor(cars: Cars, part: PartKind, id: string): string {
   );
 }
 
-function rowOf(variant: Variant, changes: readonly KnownChange[]): readonly FittedRow[] {
-  const times = fittedTimes(variant);
+function rowOf(variant: Variant, { changes = [], sightings = [] }: KnownOfPart): readonly FittedRow[] {
+  const marks = sightings.filter((one) => one.variant === variant.id);
   const periods = joined(variant.fitted.flatMap((period) => stretchOf(period) ?? []));
-  if (times === undefined || periods.length === 0) return [];
+  if (periods.length === 0 && marks.length === 0) return [];
   const begun = changes.find((change) => change.new === variant.id)?.interval;
   const ended = changes.find((change) => change.old === variant.id)?.interval;
   const sharpened = periods.map(({ begins, ends }, index) => ({
     begins: index === 0 ? (begun ?? begins) : begins,
     ends: index === periods.length - 1 ? (ended ?? ends) : ends,
   }));
-  return [{ variant: variant.id, name: variant.name, times, periods: sharpened }];
+  const times = fittedTimes(variant) ?? originWords(variant.origin);
+  return [{ variant: variant.id, name: variant.name, times, periods: sharpened, marks }];
 }
 
 /** Periods of one kind for several trims or markets, those that meet made one, by their beginning. */
@@ -151,8 +199,11 @@ function around(instant: number, sureness: Variant["fitted"][number]["start"]): 
   return { from: instant - months, to: instant + months };
 }
 
-function beginningOf({ periods }: FittedRow): number {
-  return Math.min(...periods.map(({ begins }) => midpoint(begins)));
+function beginningOf({ periods, marks }: FittedRow): number {
+  return Math.min(
+    ...periods.map(({ begins }) => midpoint(begins)),
+    ...marks.map(({ built }) => midpoint(built)),
+  );
 }
 
 function isWide({ from, to }: Interval): boolean {

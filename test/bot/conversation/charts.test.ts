@@ -89,6 +89,19 @@ test("a car on the chart is in its description and its legend", () => {
   expect(chart?.legend.map(({ sign }) => sign)).toEqual(["fitted", "unsure", "car"]);
 });
 
+test("a kind that was only ever seen on cars has a row of its own, and the legend its signs", () => {
+  const seen = {
+    built: { from: 12 * 1983, to: 12 * 1983 + 1 },
+    grade: "one-owner" as const,
+    isSuspect: true,
+    words: "",
+  };
+  const chart = fittedChart(part("door-mirror"), { sightings: [{ ...seen, variant: "trade-copy" }] });
+  expect(chart?.rows.at(-1)).toMatchObject({ variant: "trade-copy", periods: [], marks: [seen] });
+  expect(chart?.description).toContain("Trade reproduction mirror: reproduction; seen on one car.");
+  expect(chart?.legend.map(({ sign }) => sign)).toEqual(["fitted", "unsure", "one-owner", "suspect"]);
+});
+
 test("a part without dates has no chart and an empty table", () => {
   const undated = {
     ...part("door-mirror"),
