@@ -137,7 +137,7 @@ function listen(client: Client, door: Door): void {
   client.on("message", async ({ message }) => {
     const move = movedBy(message);
     if (move === undefined) await hear(message);
-    else await inPlace(move.from, () => rememberMove(door.records, move.from, move.to), noWord);
+    else await inPlace(message.chat.id, () => rememberMove(door.records, move.from, move.to), noWord);
   });
   client.on("callback_query", async ({ callbackQuery }) => {
     const chat = callbackQuery.message?.chat.id ?? callbackQuery.from.id;
