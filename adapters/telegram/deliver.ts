@@ -72,6 +72,8 @@ interface Plan {
   /** An earlier try began and did not end. */
   readonly isSuspect: boolean;
   readonly known: ReadonlySet<number>;
+  /** The message that is shown as answered. */
+  readonly replyTo: number | undefined;
   /** What is said stands by itself; the question stays open where it is. */
   readonly isBeside: boolean;
   /** Messages whose buttons are now shown elsewhere. */
@@ -92,6 +94,7 @@ async function planned(
     const begun = shown.boards.find((board) => board.key === key);
     const known = new Set(shown.boards.flatMap(({ messages }) => messages));
     const showing = showingOf(shown, reply, rendered, said);
+    const replyTo = answeredBy(shown, place, reply, said);
     const isBeside = showing.where === "beside" && renderReply(withoutQuestion(reply)).pages.length > 0;
     if (begun !== undefined) {
       plan = {
@@ -114,11 +117,23 @@ async function planned(
       isSent: false,
       ...(saidIn === undefined ? {} : { saidIn }),
     };
-    plan = { board, isSuspect: false, known, isBeside, outdated: outdatedBy(shown, board, edited) };
+    plan = { board, isSuspect: false, known, replyTo, isBeside, outdated: outdatedBy(shown, board, edited) };
     const others = shown.boards.filter((one) => one.key !== edited?.key);
     return withBoard({ ...shown, boards: others }, board);
   });
   return plan;
+}
+
+/** Where several people talk: what was written, or, when nobody spoke, the message that shows the case. */
+function answeredBy(
+  { boards }: Shown,
+  { isPrivate }: Place,
+  { summary }: Reply,
+  said: Said,
+): number | undefined {
+  if (isPrivate || said.by === "pressing") return undefined;
+  if (said.by === "writing") return said.message;
+  return boards.findLast((board) => board.case === summary.case)?.messages.at(-1);
 }
 
 /** A question is open in one message only. */
@@ -148,10 +163,10 @@ async function carriedOut(
 type Send = (posted: Posted) => Promise<number>;
 
 /** Sends one thing after another; the first of them is shown as the answer to what was written, where several people talk. */
-function sender(post: Post, { place, said }: Delivery, { board, isSuspect, known }: Plan): Send {
+function sender(post: Post, { place }: Delivery, { board, isSuspect, known, ...plan }: Plan): Send {
   const ours = new Set(known);
   let after = board.after;
-  let replyTo = said.by === "writing" && !place.isPrivate ? said.message : undefined;
+  let { replyTo } = plan;
   return async (posted) => {
     const answered = replyTo === undefined ? {} : { replyTo };
     const message = await post.send(place, posted, { after, known: ours, isSuspect, ...answered });
