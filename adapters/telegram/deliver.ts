@@ -39,20 +39,26 @@ export async function deliver(delivering: Delivering, delivery: Delivery): Promi
   const { place, message, reply } = delivery;
   const key = keyOf(place.conversation, message);
   const page = pageFor(delivering, place);
-  const rendered = renderReply(reply, page);
-  const plan = await planned(store, delivery, key, rendered);
+  const renderings = { whole: renderReply(reply, page), beside: renderReply(withoutQuestion(reply), page) };
+  const plan = await planned(store, delivery, key, renderings);
   if (plan === undefined) return;
-  const shownNow = plan.isBeside ? renderReply(withoutQuestion(reply), page) : rendered;
-  const messages = await carriedOut(delivering, delivery, plan, shownNow);
+  const rendered = plan.isBeside ? renderings.beside : renderings.whole;
+  const messages = await carriedOut(delivering, delivery, plan, rendered);
   await changeShown(store, place.conversation, "shown", (shown) =>
     withAnswered(
-      shownNow.buttons.length === 0 && shownNow.question === null
+      rendered.buttons.length === 0 && rendered.question === null
         ? { ...shown, boards: shown.boards.filter((board) => board.key !== key) }
         : withBoard(shown, { ...plan.board, messages, isSent: true }),
       key,
     ),
   );
   for (const old of plan.outdated) await delivering.post.retire(place, old, "buttons");
+}
+
+interface Renderings {
+  readonly whole: Rendered;
+  /** Without the question, which stays open where it is. */
+  readonly beside: Rendered;
 }
 
 function withoutQuestion(reply: Reply): Reply {
@@ -85,7 +91,7 @@ async function planned(
   store: Store,
   { place, reply, said, after, saidIn }: Delivery,
   key: string,
-  rendered: Rendered,
+  { whole, beside }: Renderings,
 ): Promise<Plan | undefined> {
   let plan: Plan | undefined;
   await changeShown(store, place.conversation, "showing", (shown) => {
@@ -93,14 +99,16 @@ async function planned(
     if (shown.answered.includes(key)) return shown;
     const begun = shown.boards.find((board) => board.key === key);
     const known = new Set(shown.boards.flatMap(({ messages }) => messages));
-    const showing = showingOf(shown, reply, rendered, said);
+    const showing = showingOf(shown, reply, whole, said);
     const replyTo = answeredBy(shown, place, reply, said);
-    const isBeside = showing.where === "beside" && renderReply(withoutQuestion(reply)).pages.length > 0;
+    const isBeside = showing.where === "beside" && beside.pages.length > 0;
+    const rendered = isBeside ? beside : whole;
     if (begun !== undefined) {
       plan = {
         board: begun,
         isSuspect: true,
         known,
+        replyTo,
         isBeside: begun.question === null && isBeside,
         outdated: [],
       };
@@ -111,8 +119,8 @@ async function planned(
       key,
       case: reply.summary.case,
       messages: edited?.messages ?? [],
-      question: isBeside ? null : rendered.question,
-      buttons: isBeside ? [] : rendered.buttons.flat().map(({ pressed }) => pressed),
+      question: rendered.question,
+      buttons: rendered.buttons.flat().map(({ pressed }) => pressed),
       after: Math.max(after, ...known),
       isSent: false,
       ...(saidIn === undefined ? {} : { saidIn }),
