@@ -4,12 +4,13 @@
  */
 import { join } from "node:path";
 import type { Logger } from "pino";
-import { type Bot, communityMemories, knowledgeOf, openBot, type Receive } from "../bot/index.ts";
+import { type Bot, communityMemories, editionWatch, openBot, type Receive } from "../bot/index.ts";
 import { systemClock } from "./clock.ts";
 import { type Configuration, parseConfiguration } from "./configuration.ts";
 import { failureLine, OutsideError } from "./errors.ts";
 import { BrokenHandbookError, type OpenHandbook, openHandbooks } from "./handbooks.ts";
 import { openHealthDoor } from "./health/index.ts";
+import { liveHandbooks, toldThrough } from "./live-handbooks.ts";
 import { openLog } from "./log.ts";
 import { type PhotographKeeper, photographKeeper } from "./photographs/index.ts";
 import { secretKeyIn } from "./secret-key.ts";
@@ -63,13 +64,17 @@ async function main(): Promise<void> {
   let isReady = false;
   const open: OpenDoor[] = [];
   try {
-    const known = handbooks.map(({ handbook }) => knowledgeOf(handbook));
+    const clock = systemClock();
+    const events = toldThrough(editionWatch({ store, clock, log }), log);
+    for (const { handbook, files } of handbooks) await events.onTaken(handbook, files);
+    const live = liveHandbooks(handbooks, events);
+    open.push({ where: "changed handbooks are taken at once", close: () => live.close() });
     const secretKey =
       configuration.secretKey ?? (await secretKeyIn(join(configuration.dataFolder, "secret.key")));
     const memories = communityMemories(store);
-    const surroundings = { knowledge: () => known, store, memories, clock: systemClock(), log, secretKey };
+    const surroundings = { knowledge: live.known, store, memories, clock, log, secretKey };
     const botFor = (platform: string) => openBot({ ...surroundings, platform });
-    const photographs = photographKeeper(store, surroundings.clock);
+    const photographs = photographKeeper(store, clock);
     const context = { configuration, botFor, photographs, log, isReady: () => isReady && store.isReady() };
     for (const door of doors) open.push(...(await opened(door, context, isTerminal)));
     isReady = true;

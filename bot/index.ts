@@ -13,6 +13,10 @@ export { changeInWords, moreChanges, nothingChanged } from "./conversation/phras
 export { type PhotographRefusal, photographRefusals } from "./conversation/phrases/photograph-refusals.ts";
 export { pinnedLead } from "./conversation/phrases/pinned.ts";
 export { step } from "./conversation/step.ts";
+// Editions of the handbooks
+export { EditionRecord, editionKind } from "./editions/edition-record.ts";
+export { keptHandbook } from "./editions/keep-edition.ts";
+export { type EditionWatch, editionWatch } from "./editions/watch-editions.ts";
 // Messages and replies
 export { IncomingMessage, PressedAnswer, type Standing, standings } from "./message.ts";
 export { openBot } from "./open-bot.ts";
