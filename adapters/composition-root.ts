@@ -4,7 +4,14 @@
  */
 import { join } from "node:path";
 import type { Logger } from "pino";
-import { type Bot, communityMemories, editionWatch, openBot, type Receive } from "../bot/index.ts";
+import {
+  type Bot,
+  communityMemories,
+  editionWatch,
+  openBot,
+  type Receive,
+  type Store,
+} from "../bot/index.ts";
 import { systemClock } from "./clock.ts";
 import { type Configuration, parseConfiguration } from "./configuration.ts";
 import { failureLine, OutsideError } from "./errors.ts";
@@ -24,6 +31,7 @@ interface Context {
   readonly configuration: Configuration;
   /** The bot, for one platform, named as the log shall name it. */
   readonly botFor: (platform: string) => Bot;
+  readonly store: Store;
   /** Where members' photographs are kept. */
   readonly photographs: PhotographKeeper;
   readonly log: Logger;
@@ -41,12 +49,31 @@ interface OpenDoor {
 type Door = (context: Context) => Promise<OpenDoor | undefined>;
 
 /** In the order they open; they close the other way round. A platform is one line here. */
-const doors: readonly Door[] = [health];
+const doors: readonly Door[] = [health, telegram];
 
 async function health({ configuration, isReady }: Context): Promise<OpenDoor> {
   const { host, port } = configuration;
   const { address, close } = await openHealthDoor({ host, port, isReady });
   return { where: `health at ${address}/healthz and ${address}/readyz`, close };
+}
+
+async function telegram({
+  configuration,
+  botFor,
+  store,
+  photographs,
+  log,
+}: Context): Promise<OpenDoor | undefined> {
+  const { telegram: place, host } = configuration;
+  if (place === undefined) return undefined;
+  // Loaded only where they are needed: they would take as long to load as all the rest.
+  const { openTelegram } = await import("./telegram/index.ts");
+  const { pngOf } = await import("./pictures/png.ts");
+  const { token, root } = place;
+  const webhook = place.webhook === undefined ? undefined : { ...place.webhook, host };
+  const bot = botFor("telegram");
+  const door = await openTelegram({ token, root, webhook, bot, store, log, pictureOf: pngOf, photographs });
+  return { where: `Telegram as @${door.name}, by ${door.way}`, close: door.close };
 }
 
 async function main(): Promise<void> {
@@ -75,7 +102,8 @@ async function main(): Promise<void> {
     const surroundings = { knowledge: live.known, store, memories, clock, log, secretKey };
     const botFor = (platform: string) => openBot({ ...surroundings, platform });
     const photographs = photographKeeper(store, clock);
-    const context = { configuration, botFor, photographs, log, isReady: () => isReady && store.isReady() };
+    const mayTake = () => isReady && store.isReady();
+    const context = { configuration, botFor, store, photographs, log, isReady: mayTake };
     for (const door of doors) open.push(...(await opened(door, context, isTerminal)));
     isReady = true;
     if (isTerminal) await talk(botFor("terminal").receive, log, handbooks, stop);

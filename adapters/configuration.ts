@@ -36,6 +36,28 @@ const Environment = z.object({
     .default("127.0.0.1")
     .refine((host) => !/[\s/]/u.test(host), "a host name or address without a scheme or path is needed"),
   SECRET_KEY: z.string().min(32, "at least 32 characters are needed").optional(),
+  TELEGRAM_BOT_TOKEN: z
+    .string()
+    .regex(/^\d+:[\w-]+$/u, "the token that BotFather gave, as 123456:letters, is needed")
+    .optional(),
+  TELEGRAM_API_ROOT: z
+    .string()
+    .default("https://api.telegram.org")
+    .refine(isRoot, "an address that begins with https:// or http:// is needed")
+    .transform((root) => root.replace(/\/+$/u, "")),
+  TELEGRAM_WEBHOOK_URL: z
+    .string()
+    .refine(isRoot, "an address that begins with https:// and that Telegram can reach is needed")
+    .optional(),
+  TELEGRAM_WEBHOOK_SECRET: z
+    .string()
+    .regex(/^[\w-]{16,256}$/u, "16 to 256 letters, digits, - or _ are needed")
+    .optional(),
+  TELEGRAM_WEBHOOK_PORT: z
+    .string()
+    .default("8443")
+    .refine(isPort, "a whole number from 0 to 65535 is needed")
+    .transform(Number),
   LOG_LEVEL: z.enum(logLevels, `one of ${logLevels.join(", ")} is needed`).default("info"),
 });
 
@@ -48,7 +70,17 @@ export interface Configuration {
   readonly host: string;
   /** Undefined: one is kept in the data folder. */
   readonly secretKey: string | undefined;
+  /** Undefined: the platform is not started. */
+  readonly telegram: TelegramConfiguration | undefined;
   readonly logLevel: LogLevel;
+}
+
+export interface TelegramConfiguration {
+  readonly token: string;
+  /** Without a slash at the end. */
+  readonly root: string;
+  /** Undefined: long polling. */
+  readonly webhook: { readonly url: string; readonly secret: string; readonly port: number } | undefined;
 }
 
 export type ConfigurationResult =
@@ -75,6 +107,9 @@ export function parseConfiguration(
     return { ok: false, problems };
   }
   const { data } = parsed;
+  if (data.TELEGRAM_WEBHOOK_URL !== undefined && data.TELEGRAM_WEBHOOK_SECRET === undefined) {
+    return { ok: false, problems: ["TELEGRAM_WEBHOOK_SECRET: it is needed beside TELEGRAM_WEBHOOK_URL"] };
+  }
   const configuration: Configuration = {
     dataFolder: data.DATA_DIR,
     databaseUrl: data.DATABASE_URL,
@@ -82,9 +117,18 @@ export function parseConfiguration(
     port: data.PORT,
     host: data.HOST,
     secretKey: data.SECRET_KEY,
+    telegram: telegramFrom(data),
     logLevel: data.LOG_LEVEL,
   };
   return { ok: true, configuration, hints: hintsFor(Object.keys(environment)) };
+}
+
+function telegramFrom(data: z.output<typeof Environment>): TelegramConfiguration | undefined {
+  const { TELEGRAM_BOT_TOKEN: token, TELEGRAM_WEBHOOK_URL: url, TELEGRAM_WEBHOOK_SECRET: secret } = data;
+  if (token === undefined) return undefined;
+  const isHooked = url !== undefined && secret !== undefined;
+  const webhook = isHooked ? { url, secret, port: data.TELEGRAM_WEBHOOK_PORT } : undefined;
+  return { token, root: data.TELEGRAM_API_ROOT, webhook };
 }
 
 /** "did you mean" for variables that are one or two slips away from a known one and would be silently ignored. */
@@ -99,6 +143,10 @@ function hintsFor(names: readonly string[]): readonly string[] {
 
 function isPostgresAddress(text: string): boolean {
   return /^postgres(?:ql)?:\/\/\S+$/u.test(text) && URL.canParse(text);
+}
+
+function isRoot(text: string): boolean {
+  return /^https?:\/\/\S+$/u.test(text) && URL.canParse(text);
 }
 
 function isPort(text: string): boolean {

@@ -29,6 +29,7 @@ export type {
   Change,
   Clock,
   Current,
+  ErasedToo,
   Log,
   Store,
   Version,

@@ -1,5 +1,6 @@
 /** Every affair of a community, in the order in which they are asked whether a message is theirs. */
 import type { Affair } from "./affair.ts";
+import { boardAffair } from "./board/board-affair.ts";
 import { handOverAffair } from "./hand-over/hand-over-affair.ts";
 import { keepersAffair } from "./keepers/keepers-affair.ts";
 import { pinsAffair } from "./pins/pins-affair.ts";
@@ -12,4 +13,5 @@ export const affairs: readonly Affair[] = [
   queueAffair,
   handOverAffair,
   pinsAffair,
+  boardAffair,
 ];

@@ -23,6 +23,8 @@ import { answeredBy, turnedByEdition } from "./turned-by-edition.ts";
 export interface StepTaken {
   readonly conversation: Conversation;
   readonly reply: Reply;
+  /** Misbeliefs that the message stated, by part kind and id. */
+  readonly misbeliefs: readonly { readonly part: string; readonly misbelief: string }[];
 }
 
 /** `today`: one day as an interval in months, for "last month" and to refuse dates that have not happened. */
@@ -58,7 +60,8 @@ export function step(
     before: before.facts,
     justTold: toldSince(before.facts, kept.facts),
   });
-  return { conversation: after, reply };
+  const misbeliefs = heard.reading.misbeliefs.map(({ part: of, misbelief }) => ({ part: of, misbelief }));
+  return { conversation: after, reply, misbeliefs };
 }
 
 /** The case as it stood before this message; one that the message opened stood empty. */

@@ -37,7 +37,7 @@ export function choicesAfter(assessed: Assessed): readonly Choice[] {
       : undefined,
     compare,
     { id: "sources", label: choiceLabels.sources, say: "show the sources" },
-    { id: "keeper", label: choiceLabels.keeper, say: "where do I go from here?" },
+    { id: "keeper", label: choiceLabels.keeper, say: choiceLabels.keeper },
     { id: "new-case", label: choiceLabels.nextCase, say: "new case" },
   ].filter((choice) => choice !== undefined);
 }
