@@ -90,12 +90,13 @@ async function main(): Promise<void> {
   const store = await openStore(configuration, log);
   let isReady = false;
   const open: OpenDoor[] = [];
+  const closing: { close(): Promise<void> }[] = [];
   try {
     const clock = systemClock();
     const events = toldThrough(editionWatch({ store, clock, log }), log);
     for (const { handbook, files } of handbooks) await events.onTaken(handbook, files);
     const live = liveHandbooks(handbooks, events);
-    open.push({ where: "changed handbooks are taken at once", close: () => live.close() });
+    closing.push(live);
     const secretKey =
       configuration.secretKey ?? (await secretKeyIn(join(configuration.dataFolder, "secret.key")));
     const memories = communityMemories(store);
@@ -110,7 +111,7 @@ async function main(): Promise<void> {
     else await serve(open, handbooks, stop, log);
   } finally {
     isReady = false;
-    for (const door of open.toReversed()) await door.close();
+    for (const each of [...closing, ...open].toReversed()) await each.close();
     await store.close();
   }
 }

@@ -14,11 +14,12 @@ import { nameInSentence, rankedAnswers } from "./saying/say-standing.ts";
 /** A smaller move of the same answer is not worth a line. */
 const worthTelling = 0.15;
 
-/** The case with what it comes to now; unchanged while nothing has been said of a part. */
+/** The case with what it comes to now, which hangs on its facts and the edition alone; without it while nothing is told. */
 export function answeredBy(knowledge: Knowledge, kept: Case, assessed: Assessed | undefined): Case {
+  const { answered: _, ...unanswered } = kept;
   const first = assessed && firstAnswer(assessed);
-  if (first === undefined) return kept;
-  return { ...kept, answered: { edition: knowledge.handbook.edition, ...first } };
+  if (first === undefined) return unanswered;
+  return { ...unanswered, answered: { edition: knowledge.handbook.edition, ...first } };
 }
 
 /** The line that says so; undefined when the edition is the same, or changes nothing of note. */
