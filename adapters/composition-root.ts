@@ -6,8 +6,10 @@ import { join } from "node:path";
 import type { Logger } from "pino";
 import {
   type Bot,
+  type Clock,
   communityMemories,
   editionWatch,
+  type Knowledge,
   openBot,
   type Receive,
   type Store,
@@ -16,7 +18,6 @@ import { systemClock } from "./clock.ts";
 import { type Configuration, parseConfiguration } from "./configuration.ts";
 import { failureLine, OutsideError } from "./errors.ts";
 import { BrokenHandbookError, type OpenHandbook, openHandbooks } from "./handbooks.ts";
-import { openHealthDoor } from "./health/index.ts";
 import { liveHandbooks, toldThrough } from "./live-handbooks.ts";
 import { openLog } from "./log.ts";
 import { type PhotographKeeper, photographKeeper } from "./photographs/index.ts";
@@ -25,13 +26,18 @@ import { openStore } from "./store/open-store.ts";
 import { locateIn } from "./terminal/drawing-paths.ts";
 import { greetingFor } from "./terminal/greeting.ts";
 import { startTerminal } from "./terminal/index.ts";
+import { openWebDoor } from "./web/index.ts";
 
 /** What a door may need. */
 interface Context {
   readonly configuration: Configuration;
   /** The bot, for one platform, named as the log shall name it. */
   readonly botFor: (platform: string) => Bot;
+  readonly knowledge: () => readonly Knowledge[];
+  /** The community's memory, for what a door has to remember itself, and the time by which it is kept. */
   readonly store: Store;
+  readonly clock: Clock;
+  readonly handbooks: readonly OpenHandbook[];
   /** Where members' photographs are kept. */
   readonly photographs: PhotographKeeper;
   readonly log: Logger;
@@ -49,12 +55,27 @@ interface OpenDoor {
 type Door = (context: Context) => Promise<OpenDoor | undefined>;
 
 /** In the order they open; they close the other way round. A platform is one line here. */
-const doors: readonly Door[] = [health, telegram];
+const doors: readonly Door[] = [web, discord, telegram];
 
-async function health({ configuration, isReady }: Context): Promise<OpenDoor> {
-  const { host, port } = configuration;
-  const { address, close } = await openHealthDoor({ host, port, isReady });
-  return { where: `health at ${address}/healthz and ${address}/readyz`, close };
+async function web({ configuration, ...context }: Context): Promise<OpenDoor> {
+  const { host, port, publicAddress, webhookSecrets } = configuration;
+  const own = { host, port, publicAddress, webhookSecrets };
+  const { address, close } = await openWebDoor({ ...own, ...context });
+  return { where: `web at ${publicAddress ?? address}/`, close };
+}
+
+/** Its library is loaded only where there is a token: it takes longer to load than everything else. */
+async function discord(context: Context): Promise<OpenDoor | undefined> {
+  const { discordToken: token, discordApiBase: apiBase } = context.configuration;
+  if (token === undefined) return undefined;
+  const [{ startDiscord }, { pngOf }] = await Promise.all([
+    import("./discord/index.ts"),
+    import("./pictures/png.ts"),
+  ]);
+  const { store, clock, log, photographs } = context;
+  const handbooks = context.handbooks.map(({ handbook: { cover } }) => ({ id: cover.id, name: cover.name }));
+  const bot = context.botFor("discord");
+  return startDiscord({ token, apiBase, bot, store, clock, log, handbooks, pngOf, photographs });
 }
 
 async function telegram({
@@ -103,12 +124,23 @@ async function main(): Promise<void> {
     const surroundings = { knowledge: live.known, store, memories, clock, log, secretKey };
     const botFor = (platform: string) => openBot({ ...surroundings, platform });
     const photographs = photographKeeper(store, clock);
-    const mayTake = () => isReady && store.isReady();
-    const context = { configuration, botFor, store, photographs, log, isReady: mayTake };
+    const context = {
+      configuration,
+      botFor,
+      knowledge: live.known,
+      store,
+      clock,
+      handbooks,
+      photographs,
+      log,
+      isReady: () => isReady && store.isReady(),
+    };
     for (const door of doors) open.push(...(await opened(door, context, isTerminal)));
     isReady = true;
-    if (isTerminal) await talk(botFor("terminal").receive, log, handbooks, stop);
-    else await serve(open, handbooks, stop, log);
+    if (isTerminal) {
+      process.stdout.write(open.map(({ where }) => `${where}\n`).join(""));
+      await talk(botFor("terminal").receive, log, handbooks, stop);
+    } else await serve(open, handbooks, stop, log);
   } finally {
     isReady = false;
     for (const each of [...closing, ...open].toReversed()) await each.close();

@@ -6,6 +6,7 @@ import { delimiter } from "node:path";
 import { fileURLToPath } from "node:url";
 import { z } from "zod";
 import { closestName } from "./closest-name.ts";
+import { PublicAddress, WebhookSecrets } from "./web/configuration.ts";
 
 /** The handbook that is shipped with the program, wherever it is started from. */
 export const demonstrationHandbook: string = fileURLToPath(
@@ -35,7 +36,14 @@ const Environment = z.object({
     .string()
     .default("127.0.0.1")
     .refine((host) => !/[\s/]/u.test(host), "a host name or address without a scheme or path is needed"),
+  PUBLIC_ADDRESS: PublicAddress.optional(),
+  WEBHOOK_SECRETS: WebhookSecrets.default(new Map()),
   SECRET_KEY: z.string().min(32, "at least 32 characters are needed").optional(),
+  DISCORD_TOKEN: z.string().optional(),
+  DISCORD_API_BASE: z
+    .string()
+    .refine(isApiBase, "an address that begins with http:// or https://, without /v10 at its end, is needed")
+    .optional(),
   TELEGRAM_BOT_TOKEN: z
     .string()
     .regex(/^\d+:[\w-]+$/u, "the token that BotFather gave, as 123456:letters, is needed")
@@ -68,9 +76,16 @@ export interface Configuration {
   /** 0 lets the system choose a free one. */
   readonly port: number;
   readonly host: string;
+  /** Where the pages are reached from outside, without a slash at the end; undefined: where they are served. */
+  readonly publicAddress: string | undefined;
+  /** By the name of the forum that signs with it. */
+  readonly webhookSecrets: ReadonlyMap<string, string>;
   /** Undefined: one is kept in the data folder. */
   readonly secretKey: string | undefined;
-  /** Undefined: the platform is not started. */
+  /** Undefined: the platform is not served. */
+  readonly discordToken: string | undefined;
+  /** Another place of Discord's HTTP API than its own. */
+  readonly discordApiBase: string | undefined;
   readonly telegram: TelegramConfiguration | undefined;
   readonly logLevel: LogLevel;
 }
@@ -116,7 +131,11 @@ export function parseConfiguration(
     handbookFolders: data.HANDBOOKS,
     port: data.PORT,
     host: data.HOST,
+    publicAddress: data.PUBLIC_ADDRESS,
+    webhookSecrets: data.WEBHOOK_SECRETS,
     secretKey: data.SECRET_KEY,
+    discordToken: data.DISCORD_TOKEN,
+    discordApiBase: data.DISCORD_API_BASE?.replace(/\/+$/u, ""),
     telegram: telegramFrom(data),
     logLevel: data.LOG_LEVEL,
   };
@@ -143,6 +162,10 @@ function hintsFor(names: readonly string[]): readonly string[] {
 
 function isPostgresAddress(text: string): boolean {
   return /^postgres(?:ql)?:\/\/\S+$/u.test(text) && URL.canParse(text);
+}
+
+function isApiBase(text: string): boolean {
+  return isRoot(text) && !/\/v\d+\/*$/u.test(text);
 }
 
 function isRoot(text: string): boolean {

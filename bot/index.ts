@@ -10,8 +10,12 @@ export { describedCar } from "./conversation/apply-car.ts";
 export { type Conversation, emptyConversation, readConversation } from "./conversation/conversation.ts";
 export { type Knowledge, knowledgeOf } from "./conversation/knowledge.ts";
 export { changeInWords, moreChanges, nothingChanged } from "./conversation/phrases/editions.ts";
+export { effortWords } from "./conversation/phrases/effort.ts";
+
 export { type PhotographRefusal, photographRefusals } from "./conversation/phrases/photograph-refusals.ts";
 export { pinnedLead } from "./conversation/phrases/pinned.ts";
+export { type AnswerCard, answerCard } from "./conversation/saying/answer-card.ts";
+export { sayClaim, whereItComesFrom } from "./conversation/saying/say-variant.ts";
 export { step } from "./conversation/step.ts";
 // Editions of the handbooks
 export { EditionRecord, editionKind } from "./editions/edition-record.ts";

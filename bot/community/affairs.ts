@@ -3,6 +3,7 @@ import type { Affair } from "./affair.ts";
 import { boardAffair } from "./board/board-affair.ts";
 import { handOverAffair } from "./hand-over/hand-over-affair.ts";
 import { keepersAffair } from "./keepers/keepers-affair.ts";
+import { observationsAffair } from "./observations/observations-affair.ts";
 import { pinsAffair } from "./pins/pins-affair.ts";
 import { queueAffair } from "./queue/queue-affair.ts";
 import { settingsAffair } from "./settings-affair.ts";
@@ -11,6 +12,7 @@ export const affairs: readonly Affair[] = [
   keepersAffair,
   settingsAffair,
   queueAffair,
+  observationsAffair,
   handOverAffair,
   pinsAffair,
   boardAffair,

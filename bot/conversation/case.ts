@@ -6,7 +6,7 @@ import { z } from "zod";
 import type { CarDescription, Interval, Report } from "../../knowledge/index.ts";
 import { goals, provenanceGrades } from "../../knowledge/index.ts";
 
-const Span: z.ZodType<Interval> = z.strictObject({ from: z.number(), to: z.number() }).readonly();
+export const Span: z.ZodType<Interval> = z.strictObject({ from: z.number(), to: z.number() }).readonly();
 
 const ReportedValue = z.discriminatedUnion("kind", [
   z.strictObject({ kind: z.literal("state"), state: z.string() }),
@@ -26,7 +26,7 @@ const ReportedValue = z.discriminatedUnion("kind", [
   z.strictObject({ kind: z.literal("cannot-tell") }),
 ]);
 
-const KeptReport: z.ZodType<Report> = z.strictObject({
+export const KeptReport: z.ZodType<Report> = z.strictObject({
   feature: z.string(),
   by: z.string(),
   certainty: z.number().min(0).max(1),
@@ -34,7 +34,7 @@ const KeptReport: z.ZodType<Report> = z.strictObject({
   value: ReportedValue,
 });
 
-const KeptCar: z.ZodType<CarDescription> = z.strictObject({
+export const KeptCar: z.ZodType<CarDescription> = z.strictObject({
   model: z.string().exactOptional(),
   trim: z.string().exactOptional(),
   market: z.string().exactOptional(),

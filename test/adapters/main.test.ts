@@ -21,7 +21,7 @@ test("without a terminal it serves its health until it is asked to stop, and sto
     expect((await fetch(`${address}/readyz`)).status).toBe(200);
     running.process.kill(signal);
     expect(await running.ended).toMatchObject({ status: 0, signal: null });
-    expect(readdirSync(join(folder, "data"))).toEqual(["witness-mark.sqlite"]);
+    expect(readdirSync(join(folder, "data")).toSorted()).toEqual(["secret.key", "witness-mark.sqlite"]);
   }
 });
 
