@@ -90,7 +90,7 @@ function siteOf(options: WebOptions, listensAt: string): Site {
     isSecure: address.startsWith("https:"),
     webhookSecrets: options.webhookSecrets ?? new Map(),
     photographs: options.photographs,
-    drawings: drawingsOf(options.knowledge().map(({ handbook }) => handbook)),
+    drawings: drawingsOf(() => options.knowledge().map(({ handbook }) => handbook)),
     assets,
     metrics: openMetrics({ isReady, listeners: live.count }),
     live,
