@@ -20,6 +20,10 @@ export { type EvidenceChart, evidenceChart, evidenceTable } from "./conversation
 export { type FittedChart, fittedChart, fittedTable } from "./conversation/saying/fitted-chart.ts";
 export { sayClaim, whereItComesFrom } from "./conversation/saying/say-variant.ts";
 export { step } from "./conversation/step.ts";
+// Editions of the handbooks
+export { EditionRecord, editionKind } from "./editions/edition-record.ts";
+export { keptHandbook } from "./editions/keep-edition.ts";
+export { type EditionWatch, editionWatch } from "./editions/watch-editions.ts";
 // Messages and replies
 export { IncomingMessage, PressedAnswer, type Standing, standings } from "./message.ts";
 export { openBot } from "./open-bot.ts";
