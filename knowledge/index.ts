@@ -60,6 +60,7 @@ export { problemText, sortedProblems } from "./handbook/problem.ts";
 export type { Cars, Claim, Feature, Handbook, PartKind, Source, Variant } from "./handbook/schema.ts";
 
 // Identification
+export { endDeviationMonths } from "./identification/as-built-mix.ts";
 export type { CompiledPart } from "./identification/compiled-part.ts";
 export { compilePart } from "./identification/compiled-part.ts";
 export type {

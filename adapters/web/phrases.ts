@@ -104,7 +104,7 @@ export const handbookPage = {
   versions: (count: number) => (count === 1 ? "1 version" : `${count} versions`),
   when: "When each was fitted",
   whenHint:
-    "A bar is a fitted period, its ends torn where the date is not sure. Hatched: when one gave way to the next, to nine in ten. Marks are cars that members have seen.",
+    "A bar is a fitted period, hatched where its end is not sure: as far as the handbook knows it, or to nine in ten from the cars that members have seen, which are the marks below.",
   period: "period",
   version: "version",
   origin: "where it comes from",
