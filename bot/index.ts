@@ -4,7 +4,16 @@
 export type { Bot, Notice, NoticeOutcome, Suggestion } from "./bot.ts";
 export { Settings } from "./bot.ts";
 export { type CommunityMemories, communityMemories } from "./community/community-memory.ts";
+export { type CaseOnPage, type Pages, type PinOnPage, pagesOf } from "./community/pages/pages.ts";
 export { noSettings } from "./community/settings-record.ts";
+export {
+  Guest,
+  newSignInLink,
+  SignInLink,
+  signInLinkId,
+  signInLinkKind,
+  signInPath,
+} from "./community/sign-in/sign-in-link.ts";
 // Conversation
 export { describedCar } from "./conversation/apply-car.ts";
 export { type Conversation, emptyConversation, readConversation } from "./conversation/conversation.ts";
