@@ -43,6 +43,7 @@ export const KeptCar: z.ZodType<CarDescription> = z.strictObject({
   grade: z.enum(provenanceGrades).exactOptional(),
   isLoosePart: z.boolean().exactOptional(),
   maskedSerial: z.string().exactOptional(),
+  serialDigest: z.string().exactOptional(),
 });
 
 /** The question that waits for an answer; `unit` is the one we proposed, for "420, that is mm?". */
