@@ -45,8 +45,9 @@ export interface Page {
 
 const longestRow = 32;
 const mostInRow = 3;
-/** The platform takes a hundred buttons a message. */
+/** The platform takes a hundred buttons a message; what stands beside the answers keeps its room. */
 const mostButtons = 96;
+const mostAnswers = 80;
 const longestLabel = 60;
 
 export function renderReply(reply: Reply, page: Page = {}): Rendered {
@@ -55,7 +56,7 @@ export function renderReply(reply: Reply, page: Page = {}): Rendered {
   const question = blocks.find((block) => block.kind === "question");
   return {
     pages: pagesOf(sections),
-    buttons: blocks.flatMap(buttonRows).slice(0, mostButtons),
+    buttons: upTo(mostButtons, blocks.flatMap(buttonRows)),
     pictures: blocks.flatMap((block) =>
       block.kind === "picture" ? [{ svg: block.svg, caption: captionOf(clean(block.alternative)) }] : [],
     ),
@@ -162,7 +163,7 @@ function sourcesSection({ items }: Extract<Block, { kind: "sources" }>): Section
 function buttonRows(block: Block): readonly (readonly Button[])[] {
   if (block.kind === "choices") return inRows(block.choices.map(saying));
   if (block.kind !== "question") return [];
-  const answers = block.answers.map((choice) => ({
+  const answers = block.answers.slice(0, mostAnswers).map((choice) => ({
     label: labelOf(choice),
     pressed: { answer: { feature: block.feature, state: choice.id } },
   }));
@@ -173,8 +174,8 @@ function saying(choice: Choice): Button {
   return { label: labelOf(choice), pressed: { say: choice.say } };
 }
 
-function labelOf({ label }: Choice): string {
-  const shown = clean(label);
+function labelOf({ label, say }: Choice): string {
+  const shown = [label, say].map((text) => clean(text).trim()).find((text) => text !== "") ?? "…";
   return shown.length <= longestLabel ? shown : `${shown.slice(0, longestLabel - 1).trimEnd()}…`;
 }
 
@@ -189,6 +190,14 @@ function inRows(buttons: readonly Button[]): readonly (readonly Button[])[] {
     else rows.push([button]);
   }
   return rows;
+}
+
+function upTo(most: number, rows: readonly (readonly Button[])[]): readonly (readonly Button[])[] {
+  let count = 0;
+  return rows.filter((row) => {
+    count += row.length;
+    return count <= most;
+  });
 }
 
 function plain(...spans: readonly Span[]): Section {
