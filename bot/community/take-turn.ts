@@ -20,6 +20,7 @@ import { affairs } from "./affairs.ts";
 import type { CommunityMemory } from "./community-memory.ts";
 import { keepersIn } from "./keepers/keepers-record.ts";
 import { standingOf } from "./keepers/standing.ts";
+import { learntKnowledge } from "./observations/learnt-knowledge.ts";
 import type { RecordChange } from "./record-change.ts";
 import { recordId } from "./record-id.ts";
 import { servingIn, settingsIn } from "./settings-record.ts";
@@ -80,9 +81,9 @@ function sceneOf(
     community,
     memory,
     settings,
-    knowledge: plain,
+    knowledge: learntKnowledge(plain, memory.observations),
     plain,
-    loaded: known,
+    loaded: known.map((one) => learntKnowledge(one, memory.observations)),
     served,
     secretKey,
     found,

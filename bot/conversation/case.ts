@@ -43,6 +43,7 @@ export const KeptCar: z.ZodType<CarDescription> = z.strictObject({
   grade: z.enum(provenanceGrades).exactOptional(),
   isLoosePart: z.boolean().exactOptional(),
   maskedSerial: z.string().exactOptional(),
+  serialDigest: z.string().exactOptional(),
 });
 
 /** The question that waits for an answer; `unit` is the one we proposed, for "420, that is mm?". */
@@ -71,6 +72,11 @@ const CaseFacts = z
   .readonly();
 export type CaseFacts = z.output<typeof CaseFacts>;
 
+/** The first of the answers that the goal allows. */
+const Answered = z
+  .strictObject({ edition: z.string(), class: z.string(), probability: z.number().min(0).max(1) })
+  .readonly();
+
 export const Case = z
   .strictObject({
     id: z.string(),
@@ -81,6 +87,8 @@ export const Case = z
     /** Id of the handbook it is read against. */
     handbook: z.string(),
     facts: CaseFacts,
+    /** What it came to when it was last answered, and by which edition: another edition may turn it. */
+    answered: Answered.exactOptional(),
     /** Earlier facts, oldest first, at most `historyLimit`. */
     history: z.array(CaseFacts).readonly(),
   })

@@ -60,7 +60,8 @@ function kindAnswer(scene: CommunityScene, draft: Draft, said: string): StepAnsw
   if (part === undefined) return undefined;
   const answered = [...draft.answered, "kind" as const];
   if (part.variants.some(({ id }) => id === said)) return { ...draft, answered, variant: said };
-  const isLeftToFacts = said === "as-told" || said.toLowerCase() === phrases.asTold || doesNotKnow.test(said);
+  const isLeftToFacts =
+    said === "as-told" || said.toLowerCase() === phrases.asTold.toLowerCase() || doesNotKnow.test(said);
   if (isLeftToFacts) return draft.reports.length === 0 ? undefined : { ...draft, answered, variant: null };
   const read = readMessage(said, knowledge.lexicon, { today: scene.today, part: part.id });
   const named = read.variants.find((mention) => mention.part === part.id)?.variant;
