@@ -32,6 +32,8 @@ export interface Rendered {
   readonly files: readonly { readonly name: string; readonly text: string; readonly caption: string }[];
   /** The feature that is asked for. */
   readonly question: string | null;
+  /** What it is about: the case, a flow of questions by its name ("observation"), or nothing that goes on. */
+  readonly subject: string | null;
   /** Tells where the case stands now, so that it may take the place of what was told before. */
   readonly movesCase: boolean;
 }
@@ -52,10 +54,10 @@ const longestLabel = 60;
 
 export function renderReply(reply: Reply, page: Page = {}): Rendered {
   const { blocks } = reply;
-  const sections = blocks.flatMap((block) => sectionsOf(block, page));
-  const question = blocks.find((block) => block.kind === "question");
+  const question = blocks.find((block) => block.kind === "question")?.feature ?? null;
+  const movesCase = tellsOfCase(reply, question);
   return {
-    pages: pagesOf(sections),
+    pages: pagesOf(blocks.flatMap((block) => sectionsOf(block, page))),
     buttons: upTo(mostButtons, blocks.flatMap(buttonRows)),
     pictures: blocks.flatMap((block) =>
       block.kind === "picture" ? [{ svg: block.svg, caption: captionOf(clean(block.alternative)) }] : [],
@@ -70,11 +72,25 @@ export function renderReply(reply: Reply, page: Page = {}): Rendered {
         ? [{ name: block.name, text: block.text, caption: captionOf(clean(block.alternative)) }]
         : [],
     ),
-    question: question?.feature ?? null,
-    movesCase: blocks.some(
-      (block) => block.kind === "standing" || (block.kind === "understood" && block.items.length > 0),
-    ),
+    question,
+    subject: movesCase || isOfCase(reply, question) ? ofCase : (question?.split(".")[0] ?? null),
+    movesCase,
   };
+}
+
+/** The subject of everything that is about a case. */
+export const ofCase = "case";
+
+function isOfCase({ summary }: Reply, question: string | null): boolean {
+  return question !== null && question === (summary.question?.feature ?? null);
+}
+
+function tellsOfCase(reply: Reply, question: string | null): boolean {
+  return reply.blocks.some((block) => {
+    if (block.kind === "standing") return true;
+    if (block.kind === "text") return block.tone === "answer";
+    return block.kind === "understood" && block.items.length > 0 && isOfCase(reply, question);
+  });
 }
 
 function sectionsOf(block: Block, page: Page): readonly Section[] {
