@@ -58,6 +58,7 @@ export type { Cars, Claim, Feature, Handbook, PartKind, Source, Variant } from "
 // Identification
 export type { CompiledPart } from "./identification/compiled-part.ts";
 export { compilePart } from "./identification/compiled-part.ts";
+export { duelOfVariants } from "./identification/duel.ts";
 export type {
   BrokenDateLink,
   ClassProbability,
@@ -68,6 +69,8 @@ export { identify } from "./identification/identify.ts";
 export type { ModelTables } from "./identification/model-tables.ts";
 export { modelTables } from "./identification/model-tables.ts";
 export { planQuestions } from "./identification/plan-questions.ts";
+export type { QuietFact } from "./identification/quiet-facts.ts";
+export { quietFacts } from "./identification/quiet-facts.ts";
 
 // Information
 export { mutualInformationBits } from "./information/mutual-information.ts";

@@ -7,7 +7,7 @@ import type { IncomingMessage } from "../message.ts";
 import type { Reply } from "../reply.ts";
 import { assess } from "./assess.ts";
 import type { Assessed, NextQuestion } from "./assessed.ts";
-import { type Case, type CaseFacts, noFacts, withFacts } from "./case.ts";
+import { type Case, type CaseFacts, noFacts, notYetPut, saysTheSame, withFacts } from "./case.ts";
 import { beginChange } from "./change.ts";
 import { changeCase } from "./change-case.ts";
 import { type CaseChosen, chooseCase } from "./choose-case.ts";
@@ -104,11 +104,18 @@ function changeOthers(
     const own: Heard = { ...heard, reading, marks: [] };
     const begun = beginChange(asKept(conversation, other));
     const change = changeCase(knowledge, begun, own, part, person, today);
-    const { kept } = settle(knowledge, change.kept, change.facts);
-    // Its question is not put yet, so nothing was warned of.
-    const unwarned = { ...kept, facts: { ...kept.facts, warned: change.facts.warned } };
-    return { kept: unwarned, items: change.items };
+    const open = stillOpen(change.kept.facts, change.facts);
+    return { kept: withFacts(change.kept, { ...change.facts, open }), items: change.items };
   });
+}
+
+/** The question that was put to a case out of hand, until it is answered; the next is worked out when it is talked of. */
+function stillOpen(before: CaseFacts, after: CaseFacts): CaseFacts["open"] {
+  const { open } = after;
+  if (saysTheSame(before, after)) return open;
+  const fresh = after.reports.filter((report) => !before.reports.includes(report));
+  const isAnswered = fresh.some((report) => report.feature === open?.feature);
+  return open === null || isAnswered ? { feature: notYetPut } : open;
 }
 
 /** The part this message brings to the case; null when it brings none, so that an undo may take the part back. */
