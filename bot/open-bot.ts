@@ -3,7 +3,8 @@ import type { Bot } from "./bot.ts";
 import { ledgerStep } from "./community/ledger.ts";
 import { noticeOf, noticesKind, WaitingNotices } from "./community/notices/notices.ts";
 import { whySettled } from "./community/phrases/keepers.ts";
-import { settingsId, settingsIn, settingsKind } from "./community/settings-record.ts";
+import { servingIn, settingsId, settingsIn, settingsKind } from "./community/settings-record.ts";
+import { suggestions } from "./community/suggestions.ts";
 import { receiver, type Surroundings } from "./receive.ts";
 
 export function openBot(surroundings: Surroundings): Bot {
@@ -24,8 +25,9 @@ export function openBot(surroundings: Surroundings): Bot {
         alongside: [ledgerStep(community, changed, by, at, why)],
       }));
     },
-    async suggest() {
-      return [];
+    async suggest(community, typed) {
+      const memory = await memories.upToDate(community);
+      return suggestions(servingIn(settingsIn(memory.settings), surroundings.knowledge()), memory, typed);
     },
     async notices(limit) {
       const found = [];

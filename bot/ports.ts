@@ -50,6 +50,7 @@ export interface Version {
   readonly at: number;
   readonly why: string;
   readonly message?: string;
+  /** undefined: it was erased. */
   readonly state: unknown;
 }
 
@@ -58,6 +59,14 @@ export interface Current {
   readonly id: string;
   readonly version: number;
   readonly state: unknown;
+}
+
+/** What of a record's versions is to go besides their states, by what takes its place. Pure; what is left out stays, but for outcomes. */
+export interface ErasedToo {
+  /** What a message that comes again is to be told; undefined: it is refused. Left out, every outcome is gone. */
+  readonly outcome?: (outcome: unknown) => unknown;
+  readonly by?: (by: string) => string;
+  readonly why?: (why: string) => string;
 }
 
 /** The community's memory: records with their whole history. States and outcomes are plain JSON values. */
@@ -80,4 +89,15 @@ export interface Store {
    * moment of the reading, not all at the same.
    */
   currents(kind: string, prefix: string): AsyncIterable<Current>;
+  /**
+   * For the law on privacy, and nothing else: every version of a record becomes what `rewrite` makes of its state, as though it had
+   * always been that. undefined: nothing is left of that state; a record whose newest state is gone is no longer listed, and begins
+   * anew with its next change. Numbers, moments and message ids stay, and one more version says who erased, when and why. Resolves
+   * once what was erased is in no file of the store; backups made before still hold it. Does nothing where there is no such record.
+   */
+  erase(
+    change: Omit<Change, "message">,
+    rewrite: (state: unknown) => unknown,
+    also?: ErasedToo,
+  ): Promise<void>;
 }

@@ -3,12 +3,13 @@
  * in the same commit, then log. It is asynchronous only because the store is, which takes the messages of one conversation one
  * after another.
  */
+import type { FoundRecord } from "./community/affair.ts";
 import type { CommunityMemories } from "./community/community-memory.ts";
 import { ledgerStep } from "./community/ledger.ts";
 import { noticeChanges } from "./community/notices/notices.ts";
 import { alongside, BehindError, type RecordChange } from "./community/record-change.ts";
 import { settingsIn } from "./community/settings-record.ts";
-import { homeCommunity, type TurnTaken, takeTurn } from "./community/take-turn.ts";
+import { homeCommunity, queriesFor, type TurnTaken, takeTurn } from "./community/take-turn.ts";
 import { type Conversation, emptyConversation, readConversation } from "./conversation/conversation.ts";
 import type { Knowledge } from "./conversation/knowledge.ts";
 import type { IncomingMessage } from "./message.ts";
@@ -55,9 +56,11 @@ async function receive(surroundings: Surroundings, message: IncomingMessage): Pr
   const begun = clock.milliseconds();
   const today = clock.today();
   const memory = await memories.upToDate(message.community ?? homeCommunity);
+  const found = await recordsFor(store, message);
   const reply = await store.advance(changeBy(message, begun), (state) => {
     const served = surroundings.knowledge();
-    const circumstances = { served, memory, today, at: begun, secretKey: surroundings.secretKey };
+    const { secretKey } = surroundings;
+    const circumstances = { served, memory, today, at: begun, secretKey, found };
     const taken = takeTurn(circumstances, kept(state, log), message);
     const notices = noticeChanges(
       message.community ?? homeCommunity,
@@ -81,6 +84,23 @@ async function receive(surroundings: Surroundings, message: IncomingMessage): Pr
     "question answered",
   );
   return reply;
+}
+
+/** What the affairs need read for this message, by kind; most messages need nothing. */
+export async function recordsFor(
+  store: Store,
+  message: IncomingMessage,
+): Promise<ReadonlyMap<string, readonly FoundRecord[]>> {
+  const community = message.community ?? homeCommunity;
+  const found = new Map<string, FoundRecord[]>();
+  for (const { kind, prefix } of queriesFor(message)) {
+    const records: FoundRecord[] = [];
+    for await (const { id, state } of store.currents(kind, `${community}/${prefix}`)) {
+      records.push({ id: id.slice(community.length + 1), state });
+    }
+    found.set(kind, records);
+  }
+  return found;
 }
 
 /** The changes as the store takes them, and the ledger's step when answers go by any of them. */

@@ -79,11 +79,32 @@ export const usages: Readonly<Record<string, Usage>> = {
       "a fault stops the handbook from being served; a doubt is most likely an error; a wish would make answers better",
     ],
   },
+  table: {
+    purpose: "what variants show, as a spreadsheet and back",
+    lines: [
+      "witness-mark table to FILE [--handbook DIR] [--part KIND]",
+      "witness-mark table from FILE --handbook DIR [--part KIND] [--write | --partly]",
+      "  FILE             .xlsx with a sheet for each part kind, or .csv with one",
+      HANDBOOK,
+      "  --part KIND      one part kind; without it all, or the one the sheet names",
+      "  --write          write the handbook if every cell was read; at a terminal it is asked without it",
+      "  --partly         write what was read and leave the other cells aside",
+      "each cell that could not be read is named, with what to write instead; status 2 when there is one",
+    ],
+  },
   schema: {
     purpose: "print the JSON Schema of a handbook's file, for editors",
     lines: [
       "witness-mark schema --file KIND",
       "  --file KIND      handbook, cars, sources, or part (any file in parts/)",
+    ],
+  },
+  "sign-in": {
+    purpose: "print a link that signs an owner in to the keepers' desk once",
+    lines: [
+      "witness-mark sign-in [--person ID] [--name NAME] [--community NAME]",
+      "  --person ID        who signs in, such as discord:1234; console:owner when left out",
+      "  --community NAME   whose desk; home when left out. The link holds for ten minutes",
     ],
   },
   store: {

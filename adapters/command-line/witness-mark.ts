@@ -17,7 +17,9 @@ const commands: Readonly<Record<string, () => Promise<{ readonly run: Run }>>> =
   simulate: () => import("./simulate.ts"),
   changeover: () => import("./changeover.ts"),
   check: () => import("./check.ts"),
+  table: () => import("./table.ts"),
   schema: () => import("./schema.ts"),
+  "sign-in": () => import("./sign-in.ts"),
   store: () => import("./store.ts"),
 };
 

@@ -21,50 +21,76 @@ export async function* readCurrents(
 ): AsyncGenerator<Current> {
   let after: string | undefined;
   for (;;) {
-    const rows = await pageOf(db, kind, prefix, after);
-    const page = newestOf(rows, place);
-    for (const { id, head } of page) {
-      if (!id.startsWith(prefix)) return;
-      yield { id, version: head.version, state: stateOf(head) };
+    const page = await idsAfter(db, kind, prefix, after);
+    const ids = page.filter((id) => id.startsWith(prefix));
+    const [first, last] = [ids[0], ids.at(-1)];
+    if (first === undefined || last === undefined) return;
+    for (const { id, head } of newestOf(await rowsBetween(db, kind, first, last), place)) {
+      if (head.text !== undefined) yield { id, version: head.version, state: stateOf(head) };
     }
-    if (page.length < PAGE) return;
-    after = page.at(-1)?.id;
+    if (ids.length < PAGE) return;
+    after = last;
     // A synchronous engine would else keep everybody waiting until the last page.
     await nextTurn();
   }
 }
 
-function pageOf(
+async function idsAfter(
   db: Kysely<Tables>,
   kind: string,
   prefix: string,
   after: string | undefined,
-): Promise<readonly StateRow[]> {
-  const ids = db
+): Promise<readonly string[]> {
+  const rows = await db
     .selectFrom("version")
     .select("id")
     .distinct()
     .where("kind", "=", kind)
     .where("id", after === undefined ? ">=" : ">", after ?? prefix)
     .orderBy("id")
-    .limit(PAGE);
-  return db
-    .with("chosen", () => ids)
-    .selectFrom("chosen")
-    .innerJoin("version", "version.id", "chosen.id")
-    .select(stateColumns.map((column) => `version.${column}` as const))
-    .where("version.kind", "=", kind)
-    .where("version.version", ">=", (from) =>
-      from
-        .selectFrom("version as whole")
-        .select((each) => each.fn.max("whole.version").as("version"))
-        .where("whole.kind", "=", kind)
-        .whereRef("whole.id", "=", "chosen.id")
-        .where("whole.kept_start", "is", null),
-    )
-    .orderBy("version.id")
-    .orderBy("version.version")
+    .limit(PAGE)
     .execute();
+  return rows.map(({ id }) => id);
+}
+
+/** Both ends are given to each table, so that Postgres knows how few rows it is about, and walks along the key. */
+function rowsBetween(
+  db: Kysely<Tables>,
+  kind: string,
+  first: string,
+  last: string,
+): Promise<readonly StateRow[]> {
+  return (
+    db
+      .with("chosen", (from) =>
+        from
+          .selectFrom("version")
+          .select("id")
+          .distinct()
+          .where("kind", "=", kind)
+          .where("id", ">=", first)
+          .where("id", "<=", last),
+      )
+      .selectFrom("chosen")
+      // SQLite keeps the order of a cross join; it would else walk through the whole kind and look each row up among the chosen.
+      .crossJoin("version")
+      .select(stateColumns.map((column) => `version.${column}` as const))
+      .where("version.kind", "=", kind)
+      .where("version.id", ">=", first)
+      .where("version.id", "<=", last)
+      .whereRef("version.id", "=", "chosen.id")
+      .where("version.version", ">=", (from) =>
+        from
+          .selectFrom("version as whole")
+          .select((each) => each.fn.max("whole.version").as("version"))
+          .where("whole.kind", "=", kind)
+          .whereRef("whole.id", "=", "chosen.id")
+          .where("whole.kept_start", "is", null),
+      )
+      .orderBy("chosen.id")
+      .orderBy("version.version")
+      .execute()
+  );
 }
 
 function newestOf(

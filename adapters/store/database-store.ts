@@ -4,10 +4,12 @@ import { OutsideError } from "../errors.ts";
 import { problemOf } from "./alongside.ts";
 import { readCurrents } from "./currents.ts";
 import type { Engine } from "./engine.ts";
+import { erase } from "./erase.ts";
 import { groupCommit } from "./group-commit.ts";
 import { stateOf } from "./head.ts";
-import { headsOf } from "./heads.ts";
+import { headsOf, keyOf } from "./heads.ts";
 import { readHead, readHistory, readIds, readVersion } from "./reads.ts";
+import { scrubbingOf } from "./scrubbing.ts";
 import { watchStore } from "./store-watch.ts";
 import { DamagedRecordError } from "./versions-from.ts";
 
@@ -34,8 +36,12 @@ export function databaseStore(engine: Engine, options: StoreOptions): DatabaseSt
   const { db, place } = engine;
   engine.neverBlock();
   const watch = watchStore(engine, log, options.askEveryMilliseconds);
-  const queue = groupCommit(engine, headsOf(db, place), watch);
+  const heads = headsOf(db, place);
+  const queue = groupCommit(engine, heads, watch);
+  const scrubbing = scrubbingOf(engine, log, patienceMilliseconds);
   let isClosed = false;
+
+  const closed = () => new OutsideError(`store: ${place} is closed`);
 
   async function reading<Value>(read: () => Promise<Value>): Promise<Value> {
     try {
@@ -49,7 +55,7 @@ export function databaseStore(engine: Engine, options: StoreOptions): DatabaseSt
   return {
     advance<Outcome>(change: Change, advance: Advance<Outcome>) {
       return new Promise<Outcome>((resolve, reject) => {
-        const problem = isClosed ? new OutsideError(`store: ${place} is closed`) : problemOf(change);
+        const problem = isClosed ? closed() : problemOf(change);
         if (problem !== undefined) return reject(problem);
         queue.add({
           change: { ...change, at: Math.round(change.at) },
@@ -73,10 +79,18 @@ export function databaseStore(engine: Engine, options: StoreOptions): DatabaseSt
         yield value;
       }
     },
+    async erase(change, rewrite, also = {}) {
+      const problem = problemOf(change);
+      if (isClosed || problem !== undefined) throw problem ?? closed();
+      const isThere = await erase(engine, { change, rewrite, also }, patienceMilliseconds);
+      heads.forget(keyOf(change));
+      if (isThere) await scrubbing.scrub();
+    },
     isReady: () => !isClosed && watch.isWell(),
     async close() {
       isClosed = true;
       await queue.drained();
+      await scrubbing.close();
       await watch.close();
       await engine.close();
     },

@@ -24,6 +24,10 @@ export interface Engine {
   neverBlock(): void;
   /** Reads one unchanging moment of the store, however long it takes; others write meanwhile. */
   readMoment<Value>(read: (moment: Transaction<Tables>) => Promise<Value>): Promise<Value>;
+  /** Within the transaction that erases: the files have to be scrubbed, by the next process if this one dies. */
+  markErased(one: Kysely<Tables>): Promise<void>;
+  /** Takes what was erased out of the files. False: somebody still reads it there; again later. Does nothing when nothing is marked. */
+  scrub(): Promise<boolean>;
   /** Brings the tables up to this program's; several processes may do so at once. */
   migrate(): Promise<void>;
   /** What the engine itself finds wrong with its files, a line each. */

@@ -8,10 +8,12 @@ import { OutsideError } from "../errors.ts";
 import { chosenBatch, withoutCollisions } from "./batch.ts";
 import { type Asked, type Draft, drafted } from "./draft.ts";
 import type { Engine } from "./engine.ts";
+import { answerErased } from "./erased-rows.ts";
 import { type Heads, keyOf } from "./heads.ts";
 import { insertDrafts } from "./insertion.ts";
 import { readOutcome } from "./reads.ts";
 import type { StoreWatch } from "./store-watch.ts";
+import type { VersionRow } from "./tables.ts";
 import { DamagedRecordError } from "./versions-from.ts";
 
 export interface Waiting extends Asked {
@@ -132,10 +134,7 @@ export function groupCommit(engine: Engine, heads: Heads, watch: StoreWatch): Gr
 
   async function settleByOutcome(entry: Entry): Promise<boolean> {
     const found = await readOutcome(engine.db, entry.change, [...entry.sent.keys()]);
-    if (found !== undefined) {
-      const { outcome, digest } = found;
-      settled(entry).resolve(outcome === null ? entry.sent.get(digest) : JSON.parse(outcome));
-    }
+    if (found !== undefined) answer(entry, found);
     entry.sent.clear();
     return found !== undefined;
   }
@@ -185,6 +184,14 @@ interface Attempt {
 function taken(entry: Entry, draft: Draft<Entry>): Draft<Entry> {
   entry.records = new Set(draft.steps.map(({ key }) => key));
   return draft;
+}
+
+/** By what is kept of it already. */
+function answer(entry: Entry, { outcome, digest }: Pick<VersionRow, "outcome" | "digest">): void {
+  const { resolve, reject } = settled(entry);
+  if (outcome !== null) resolve(JSON.parse(outcome));
+  else if (entry.sent.has(digest)) resolve(entry.sent.get(digest));
+  else reject(answerErased(entry.change));
 }
 
 /** The entry, from now on settled. */

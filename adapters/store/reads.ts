@@ -1,7 +1,7 @@
 /** Records as they are read: the newest version, a history, the answer to a message. */
 import type { ExpressionBuilder, Kysely } from "kysely";
 import type { Change, Version } from "../../bot/index.ts";
-import { type Head, noHead } from "./head.ts";
+import { ERASED, type Head, noHead } from "./head.ts";
 import type { Tables, VersionRow } from "./tables.ts";
 import { headOrThrow, versionsFrom } from "./versions-from.ts";
 
@@ -72,12 +72,33 @@ export async function readVersion(db: Kysely<Tables>, kind: string, id: string):
   return newest?.version ?? 0;
 }
 
+/** Of the records that are not erased. */
 export async function readIds(db: Kysely<Tables>, kind: string): Promise<readonly string[]> {
   const rows = await db
     .selectFrom("version")
     .select("id")
     .where("kind", "=", kind)
     .where("version", "=", 1)
+    .where(
+      (from) =>
+        from
+          .selectFrom("version as newest")
+          .select((row) =>
+            row
+              .case()
+              .when(row.and([row("newest.kept_start", "is", null), row("newest.state", "=", ERASED)]))
+              .then(1)
+              .else(0)
+              .end()
+              .as("is_erased"),
+          )
+          .where("newest.kind", "=", kind)
+          .whereRef("newest.id", "=", "version.id")
+          .orderBy("newest.version", "desc")
+          .limit(1),
+      "=",
+      0,
+    )
     .orderBy("id")
     .execute();
   return rows.map(({ id }) => id);

@@ -12,6 +12,7 @@ import { OutsideError } from "../errors.ts";
 import type { Engine, Trouble } from "./engine.ts";
 import { migrated } from "./migrated.ts";
 import { migrationsWith } from "./migrations.ts";
+import { markErased, scrubbed } from "./sqlite-scrub.ts";
 import type { Tables } from "./tables.ts";
 
 /** For opening and for commands, which have nothing else to do. */
@@ -81,6 +82,8 @@ async function engineOn(
           file,
         ),
       ),
+    markErased,
+    scrub: () => scrubbed(db, file),
     ownCheck: () => checkOf(db),
     async close() {
       await db.destroy();

@@ -1,7 +1,7 @@
 /** Rows of one record, put together again into its versions. */
 import type { Version } from "../../bot/index.ts";
 import { OutsideError } from "../errors.ts";
-import { type Head, headAfter, noHead } from "./head.ts";
+import { type Head, headAfter, noHead, stateOf } from "./head.ts";
 import type { VersionRow } from "./tables.ts";
 
 /** What a state is put together from; the outcomes can stay where they are. */
@@ -36,7 +36,7 @@ export function versionsFrom(rows: readonly StateRow[], place: string): readonly
       at: row.at,
       why: row.why,
       ...(row.message === null ? {} : { message: row.message }),
-      state: JSON.parse(head.text ?? "null"),
+      state: stateOf(head),
     };
   });
 }

@@ -7,8 +7,9 @@ import type { Settings } from "../bot.ts";
 import type { Conversation } from "../conversation/conversation.ts";
 import type { Errand } from "../conversation/errand.ts";
 import type { Knowledge } from "../conversation/knowledge.ts";
+import type { StepTaken } from "../conversation/step.ts";
 import type { IncomingMessage, Standing } from "../message.ts";
-import type { Block, Reply } from "../reply.ts";
+import type { Block } from "../reply.ts";
 import type { CommunityMemory } from "./community-memory.ts";
 import type { RecordChange } from "./record-change.ts";
 
@@ -37,6 +38,8 @@ export interface CommunityScene {
   readonly today: Interval;
   /** Milliseconds since 1970, universal time. */
   readonly at: number;
+  /** What the affairs asked to be read for this message, by kind. */
+  readonly found: ReadonlyMap<string, readonly FoundRecord[]>;
   /** The server's own secret: for what must not be guessed. */
   readonly secretKey: string;
   /** An id for something this message makes; the purpose tells apart what one message makes. */
@@ -84,6 +87,20 @@ export interface Affair {
   readonly hear?: (scene: CommunityScene) => Handled | undefined;
   /** Takes the message as the next step of the speaker's errand; undefined when it is not about it. */
   readonly resume?: (scene: CommunityScene, state: unknown) => Handled | undefined;
-  /** `scene.conversation` is the one before, `after` the one behind the answer. */
-  readonly beside?: (scene: CommunityScene, after: Conversation, reply: Reply) => Beside | undefined;
+  /** `scene.conversation` is the one before, `taken` what the message made of it. */
+  readonly beside?: (scene: CommunityScene, taken: StepTaken) => Beside | undefined;
+  /** Records that a process does not hold and that the affair needs for this message; they stand in `scene.found`. */
+  readonly reads?: (message: IncomingMessage) => readonly RecordQuery[];
+}
+
+/** All records of a kind in the community whose id begins so. */
+export interface RecordQuery {
+  readonly kind: string;
+  readonly prefix: string;
+}
+
+export interface FoundRecord {
+  /** Within the community. */
+  readonly id: string;
+  readonly state: unknown;
 }

@@ -12,17 +12,18 @@ import {
   withPinsShown,
 } from "../conversation/conversation.ts";
 import type { Knowledge } from "../conversation/knowledge.ts";
-import { step } from "../conversation/step.ts";
+import { type StepTaken, step } from "../conversation/step.ts";
 import type { IncomingMessage } from "../message.ts";
 import type { Reply } from "../reply.ts";
-import type { Affair, Beside, CommunityScene, Handled, Telling } from "./affair.ts";
+import type { Affair, Beside, CommunityScene, Handled, RecordQuery, Telling } from "./affair.ts";
 import { affairs } from "./affairs.ts";
 import type { CommunityMemory } from "./community-memory.ts";
 import { keepersIn } from "./keepers/keepers-record.ts";
 import { standingOf } from "./keepers/standing.ts";
+import { learntKnowledge } from "./observations/learnt-knowledge.ts";
 import type { RecordChange } from "./record-change.ts";
 import { recordId } from "./record-id.ts";
-import { settingsIn } from "./settings-record.ts";
+import { servingIn, settingsIn } from "./settings-record.ts";
 import { summaryBeside } from "./summary-beside.ts";
 
 /** Said in no community by name, it is said at home. */
@@ -46,6 +47,13 @@ export interface Circumstances {
   readonly at: number;
   /** The server's own secret. */
   readonly secretKey: string;
+  /** What `queriesFor` this message found. */
+  readonly found: CommunityScene["found"];
+}
+
+/** What must be read before the message can be taken, beside what the memory holds. */
+export function queriesFor(message: IncomingMessage): readonly RecordQuery[] {
+  return affairs.flatMap(({ reads }) => reads?.(message) ?? []);
 }
 
 export function takeTurn(
@@ -59,27 +67,26 @@ export function takeTurn(
 }
 
 function sceneOf(
-  { served, memory, today, at, secretKey }: Circumstances,
+  { served, memory, today, at, secretKey, found }: Circumstances,
   conversation: Conversation,
   message: IncomingMessage,
 ): CommunityScene {
   const { from, name = from, standing } = message;
   const settings = settingsIn(memory.settings);
   const community = message.community ?? homeCommunity;
-  const serving = served.filter(({ handbook }) => settings.handbooks?.includes(handbook.cover.id) ?? true);
-  // A community whose handbooks are all gone is served by what there is.
-  const known = serving.length === 0 ? served : serving;
+  const known = servingIn(settings, served);
   const plain = chooseKnowledge(known, conversation, message, today);
   const source = message.id ?? `${at} ${message.text ?? ""}`;
   return {
     community,
     memory,
     settings,
-    knowledge: plain,
+    knowledge: learntKnowledge(plain, memory.observations),
     plain,
-    loaded: known,
+    loaded: known.map((one) => learntKnowledge(one, memory.observations)),
     served,
     secretKey,
+    found,
     conversation,
     message,
     speaker: { id: from, name, standing: standingOf(keepersIn(memory.keepers), from, standing) },
@@ -134,11 +141,7 @@ function asked(scene: CommunityScene): TurnTaken {
   };
 }
 
-function besideOf(
-  affair: Affair,
-  scene: CommunityScene,
-  { conversation, reply }: { readonly conversation: Conversation; readonly reply: Reply },
-): readonly Beside[] {
-  const beside = affair.beside?.(scene, conversation, reply);
+function besideOf(affair: Affair, scene: CommunityScene, taken: StepTaken): readonly Beside[] {
+  const beside = affair.beside?.(scene, taken);
   return beside === undefined ? [] : [beside];
 }

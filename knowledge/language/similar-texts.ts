@@ -3,7 +3,7 @@
  * that may be meant and the edit distance decides, because over whole sentences fuse.js finds everything or nothing.
  */
 import Fuse from "fuse.js";
-import { commonWords, glueWords } from "./common-words.ts";
+import { glueWords } from "./common-words.ts";
 import { boundedEditDistance } from "./edit-distance.ts";
 import { stemWord } from "./fold-word.ts";
 import { tokenise } from "./tokens.ts";
@@ -77,9 +77,9 @@ function ranked(
     .sort((one, other) => other.score - one.score || (one.id < other.id ? -1 : 1));
 }
 
-/** The words that carry a meaning of their own, stemmed; a text of nothing but common words keeps those. */
+/** The words that carry a meaning of their own, stemmed; a text of nothing but small words keeps those. */
 function tellingWords(text: string): readonly string[] {
   const words = tokenise(text).map(({ folded }) => folded);
-  const telling = words.filter((word) => !glueWords.has(word) && !commonWords.has(word));
+  const telling = words.filter((word) => !glueWords.has(word));
   return (telling.length > 0 ? telling : words).map(stemWord);
 }

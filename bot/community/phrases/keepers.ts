@@ -10,6 +10,10 @@ export const standingNames: Readonly<Record<Standing, string>> = {
   owner: "owner",
 };
 
+function aStanding(standing: Standing): string {
+  return `${/^[aeiou]/u.test(standing) ? "an" : "a"} ${standingNames[standing]}`;
+}
+
 export const notForYou = (needed: Standing) =>
   `That is for ${needed === "owner" ? "an owner" : "a keeper"} to do.`;
 export const keepersLead = "Who keeps this community’s knowledge:";
@@ -18,13 +22,12 @@ export const keeperLine = (name: string, standing: Standing, since: string) =>
 export const noKeepersYet =
   "Nobody was made a keeper here yet. Whoever the platform counts as an owner or keeper can act; an owner can “invite a keeper”.";
 export const invited = (standing: Standing, code: string, until: string) =>
-  `Whoever says “redeem ${code}” here becomes ${standing === "owner" ? "an owner" : `a ${standingNames[standing]}`}. It works once, until ${until}. Give it to nobody else.`;
-export const redeemed = (standing: Standing) =>
-  `You are ${standing === "owner" ? "an owner" : `a ${standingNames[standing]}`} here now.`;
+  `Whoever says “redeem ${code}” here becomes ${aStanding(standing)}. It works once, until ${until}. Give it to nobody else.`;
+export const redeemed = (standing: Standing) => `You are ${aStanding(standing)} here now.`;
 export const noSuchInvitation = "That invitation does not hold: it was used, has run out, or never was.";
 export const alreadyThat = (standing: Standing) => `You are ${standingNames[standing]} here already.`;
 export const dismissed = (name: string, standing: Standing) =>
-  `${capitalised(name)} is ${standing === "owner" ? "an owner" : `a ${standingNames[standing]}`} no longer.`;
+  `${capitalised(name)} is ${aStanding(standing)} no longer.`;
 export const whoIsThat = (name: string) =>
   `Nobody called ${name} has a role here. “keepers” lists those who have.`;
 export const severalAreCalled = (name: string) =>
@@ -35,9 +38,9 @@ export const auditLead = "What was done here, the newest first:";
 export const auditLine = (date: string, name: string, why: string) => `${date}, ${name}: ${why}`;
 export const nothingDone = "Nothing has been done here yet.";
 
-export const whyInvited = (standing: Standing) => `invited a ${standingNames[standing]}`;
+export const whyInvited = (standing: Standing) => `invited ${aStanding(standing)}`;
 export const whyRedeemed = (name: string, standing: Standing) =>
   `${name} took up an invitation as ${standingNames[standing]}`;
 export const whyDismissed = (name: string, standing: Standing) =>
   `dismissed ${name}, ${standingNames[standing]}`;
-export const whySettled = (what: string) => `set ${what}`;
+export const whySettled = (what: string) => `changed the settings: ${what}`;

@@ -1,6 +1,7 @@
 /** Pinned answers before the bot's own: the narrowest that holds, once when it comes into scope and again with the answer. */
 import { formatInterval } from "../../../knowledge/index.ts";
 import { type Conversation, caseInHand, pinsShown } from "../../conversation/conversation.ts";
+import type { StepTaken } from "../../conversation/step.ts";
 import type { Block, Reply } from "../../reply.ts";
 import type { Beside, CommunityScene } from "../affair.ts";
 import { reaches } from "../keepers/standing.ts";
@@ -12,7 +13,10 @@ import { disputedByCase, disputedByPeriods } from "./pin-dispute.ts";
 import { byNarrowness, isInScope, leastOfQuestion } from "./pin-scope.ts";
 import { pinnedBlock } from "./pinned-block.ts";
 
-export function pinnedBeside(scene: CommunityScene, after: Conversation, reply: Reply): Beside | undefined {
+export function pinnedBeside(
+  scene: CommunityScene,
+  { conversation: after, reply }: StepTaken,
+): Beside | undefined {
   if (scene.memory.pins.byId.size === 0) return undefined;
   const holding = [...inScope(scene, after, reply), ...answering(scene)].sort(byNarrowness);
   const [narrowest] = holding;

@@ -12,6 +12,7 @@ import { newRecord } from "../record-change.ts";
 import { isRequest, spoken } from "../spoken.ts";
 import { monthAhead } from "./month-ahead.ts";
 import { Pin, pinKind, standingPins } from "./pin.ts";
+import { disputedByPeriods } from "./pin-dispute.ts";
 import { scopesMeet } from "./pin-scope.ts";
 import { namesOf } from "./scope-words.ts";
 
@@ -61,7 +62,12 @@ function keep(scene: CommunityScene, draft: Pin): Handled {
   const meets = standingPins(scene.memory.pins)
     .filter(([, other]) => scopesMeet(draft.scope, other.scope))
     .map(([other]) => other);
-  const lines = [phrases.pinned(id), ...(meets.length === 0 ? [] : [phrases.overlapsWith(meets)])];
+  const dispute = disputedByPeriods(scene.plain, scene.knowledge, draft);
+  const lines = [
+    phrases.pinned(id),
+    ...(meets.length === 0 ? [] : [phrases.overlapsWith(meets)]),
+    ...(dispute === undefined ? [] : [dispute]),
+  ];
   return {
     blocks: lines.map((text): Block => ({ kind: "text", text })),
     errand: null,

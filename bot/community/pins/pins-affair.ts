@@ -76,7 +76,10 @@ function findPins(scene: CommunityScene, words: string): Handled {
 
 function showPin(scene: CommunityScene, id: string): Handled {
   const pin = scene.memory.pins.byId.get(id);
-  if (pin !== undefined) return { blocks: [pinnedBlock(id, pin), aside(scopeInWords(scene, pin))] };
+  if (pin !== undefined) {
+    const mark = pin.stands === "withdrawn" ? [aside(phrases.isWithdrawn(id))] : [];
+    return { blocks: [...mark, pinnedBlock(id, pin), aside(scopeInWords(scene, pin))] };
+  }
   // What a keeper answered to a case that was handed over can be pinned by the same words.
   const record = scene.memory.handedOver.get(id);
   if (record === undefined) return say(phrases.noSuchPin(id));
