@@ -111,18 +111,20 @@ function changeOthers(
     const own: Heard = { ...heard, reading, marks: [] };
     const begun = beginChange(asKept(conversation, other));
     const change = changeCase(knowledge, begun, own, part, person, today);
-    const open = stillOpen(change.kept.facts, change.facts);
-    return { kept: withFacts(change.kept, { ...change.facts, open }), items: change.items };
+    return { kept: outOfHand(change.kept, change.facts), items: change.items };
   });
 }
 
-/** The question that was put to a case out of hand, until it is answered; the next is worked out when it is talked of. */
-function stillOpen(before: CaseFacts, after: CaseFacts): CaseFacts["open"] {
-  const { open } = after;
-  if (saysTheSame(before, after)) return open;
-  const fresh = after.reports.filter((report) => !before.reports.includes(report));
-  const isAnswered = fresh.some((report) => report.feature === open?.feature);
-  return open === null || isAnswered ? { feature: notYetPut } : open;
+/**
+ * A case that was told something while another is talked of. Its question and what it comes to are worked out when it is
+ * talked of itself; a question that was put before stays open until it is answered.
+ */
+function outOfHand(kept: Case, facts: CaseFacts): Case {
+  if (saysTheSame(kept.facts, facts)) return { ...kept, facts };
+  const { answered: _, ...unanswered } = kept;
+  const fresh = facts.reports.filter((report) => !kept.facts.reports.includes(report));
+  const isOpen = facts.open !== null && !fresh.some((report) => report.feature === facts.open?.feature);
+  return withFacts(unanswered, { ...facts, open: isOpen ? facts.open : { feature: notYetPut } });
 }
 
 /** The part this message brings to the case; null when it brings none, so that an undo may take the part back. */
