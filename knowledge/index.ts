@@ -92,6 +92,8 @@ export type {
   ReadingContext,
 } from "./language/message-reading.ts";
 export { readMessage } from "./language/read-message.ts";
+export type { SerialFound } from "./language/serials.ts";
+export { maskSerials } from "./language/serials.ts";
 // Reading messages
 export type { FoundText, TextIndex } from "./language/similar-texts.ts";
 export { textIndex } from "./language/similar-texts.ts";

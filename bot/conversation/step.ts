@@ -27,14 +27,18 @@ export interface StepTaken {
   readonly misbeliefs: readonly { readonly part: string; readonly misbelief: string }[];
 }
 
-/** `today`: one day as an interval in months, for "last month" and to refuse dates that have not happened. */
+/**
+ * `today`: one day as an interval in months, for "last month" and to refuse dates that have not happened. `serialDigest`: makes of a
+ * chassis number what tells the car from others without giving the number away.
+ */
 export function step(
   knowledge: Knowledge,
   conversation: Conversation,
   message: IncomingMessage,
   today: Interval,
+  serialDigest?: (serial: string) => string,
 ): StepTaken {
-  const heard = hear(knowledge, conversation, message, today);
+  const heard = hear(knowledge, conversation, message, today, serialDigest);
   const chosen = chooseCase(knowledge.handbook, conversation, message, heard.reading);
   const wanted = wantedGoal(heard, message);
   const before = asKept(conversation, chosen.kept);
