@@ -85,7 +85,7 @@ function asQuoted(message: IncomingMessage): IncomingMessage {
   };
 }
 
-function sceneOf(
+export function sceneOf(
   { served, memory, today, at, secretKey, found }: Circumstances,
   conversation: Conversation,
   message: IncomingMessage,
