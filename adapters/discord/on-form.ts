@@ -7,9 +7,10 @@ import type { Desk } from "./desk.ts";
 import { saidInForm } from "./form.ts";
 import { followPrivately } from "./interaction-outlets.ts";
 import { escaped } from "./markdown.ts";
-import { conversationOf, replyAt, type Said, type Standing, sayStale, takeTurn } from "./on-press.ts";
+import { conversationOf, type Said, type Standing, sayStale, takeTurn } from "./on-press.ts";
 import { plainBody } from "./payload.ts";
 import { trouble as words } from "./phrases.ts";
+import { replyAt } from "./show.ts";
 
 export async function onForm(desk: Desk, interaction: ModalSubmitInteraction): Promise<void> {
   const pressed = readCustomId(interaction.customId);

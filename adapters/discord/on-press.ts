@@ -15,7 +15,7 @@ import { escaped } from "./markdown.ts";
 import { plainBody } from "./payload.ts";
 import { trouble as words } from "./phrases.ts";
 import { conversationIn, type Place } from "./places.ts";
-import { bodyFor, show } from "./show.ts";
+import { bodyFor, replyAt, show } from "./show.ts";
 import { type Author, authorOfInteraction } from "./where.ts";
 
 export type Press = ButtonInteraction | StringSelectMenuInteraction;
@@ -73,6 +73,7 @@ export async function takeTurn(
     desk,
     {
       conversation: speaksIn,
+      standsIn: conversation,
       community: place.community,
       scope: pressed.scope,
       user: interaction.user.id,
@@ -80,7 +81,7 @@ export async function takeTurn(
       asker: author.from,
       reply: last.reply,
       replyId: last.id,
-      keptAs: place.says === undefined ? undefined : pressed.caseKey,
+      keptAs: /^(?:aside|flow|notice)-/u.test(pressed.caseKey) ? pressed.caseKey : undefined,
     },
     pressedOutlet(desk, interaction, pressed.scope, pressed.caseKey),
   );
@@ -158,14 +159,6 @@ async function turnPage(
   const outlet = pressedOutlet(desk, interaction, scope, caseKey);
   if ((await outlet.edit({ ...place, message: interaction.message.id }, body)) === undefined)
     await outlet.aside(body);
-}
-
-/** The reply a place shows; of a notice only what its buttons say is known. */
-export async function replyAt(desk: Desk, conversation: string, place: Place): Promise<Reply> {
-  const { says } = place;
-  if (says === undefined) return desk.recall(place.speaksIn ?? conversation, place);
-  const choices = says.map(({ label, say }) => ({ id: say, label, say }));
-  return { blocks: [{ kind: "choices", choices }] } as unknown as Reply;
 }
 
 export function conversationOf(

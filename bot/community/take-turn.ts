@@ -12,7 +12,7 @@ import {
   withPinsShown,
 } from "../conversation/conversation.ts";
 import type { Knowledge } from "../conversation/knowledge.ts";
-import { type StepTaken, step } from "../conversation/step.ts";
+import type { StepTaken } from "../conversation/step.ts";
 import type { IncomingMessage } from "../message.ts";
 import type { Reply } from "../reply.ts";
 import type { Affair, Beside, CommunityScene, Handled, RecordQuery, Telling } from "./affair.ts";
@@ -20,6 +20,7 @@ import { affairs } from "./affairs.ts";
 import type { CommunityMemory } from "./community-memory.ts";
 import { keepersIn } from "./keepers/keepers-record.ts";
 import { standingOf } from "./keepers/standing.ts";
+import { stepOfMessage, wordsOfAll } from "./quoted-post.ts";
 import type { RecordChange } from "./record-change.ts";
 import { recordId } from "./record-id.ts";
 import { servingIn, settingsIn } from "./settings-record.ts";
@@ -74,7 +75,13 @@ function sceneOf(
   const settings = settingsIn(memory.settings);
   const community = message.community ?? homeCommunity;
   const known = servingIn(settings, served);
-  const plain = chooseKnowledge(known, conversation, message, today);
+  const words = wordsOfAll(message);
+  const plain = chooseKnowledge(
+    known,
+    conversation,
+    { ...message, ...(words === undefined ? {} : { text: words }) },
+    today,
+  );
   const source = message.id ?? `${at} ${message.text ?? ""}`;
   return {
     community,
@@ -117,7 +124,7 @@ function handledTurn({ conversation, message, speaker }: CommunityScene, handled
 /** A question about a part, with what the community knows of it beside the answer. */
 function asked(scene: CommunityScene): TurnTaken {
   const { knowledge, message, today } = scene;
-  const taken = step(knowledge, scene.conversation, message, today);
+  const taken = stepOfMessage(knowledge, scene.conversation, message, today);
   const besides = affairs.flatMap((affair): readonly Beside[] => besideOf(affair, scene, taken));
   const { blocks, summary } = taken.reply;
   const shown = besides.flatMap((beside) => beside.shown ?? []);
