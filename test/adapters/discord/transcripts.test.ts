@@ -1,23 +1,11 @@
 // Whole conversations as members read them, kept as text and read by people. After a deliberate change: npx vitest run -u, then read the diff.
 import { join } from "node:path";
-import { afterEach, expect, test } from "vitest";
-import { type Served, type ServedOptions, served } from "./served.ts";
+import { expect, test } from "vitest";
+import { eachServed } from "./tested.ts";
 import { transcriptOf } from "./transcript.ts";
 
 const folder = join(import.meta.dirname, "transcripts");
-let running: Served | undefined;
-
-async function begin(options: ServedOptions = {}): Promise<Served> {
-  running = await served(options);
-  return running;
-}
-
-afterEach(async () => {
-  const violations = running?.double.world.violations ?? [];
-  await running?.close();
-  running = undefined;
-  expect(violations).toEqual([]);
-});
+const begin = eachServed();
 
 async function expectKept(name: string, text: string): Promise<void> {
   await expect(text).toMatchFileSnapshot(join(folder, `${name}.txt`));
