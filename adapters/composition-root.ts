@@ -8,9 +8,11 @@ import {
   type Bot,
   type Clock,
   communityMemories,
+  editionWatch,
   type Knowledge,
-  knowledgeOf,
   openBot,
+  type Pages,
+  pagesOf,
   type Receive,
   type Store,
 } from "../bot/index.ts";
@@ -18,6 +20,7 @@ import { systemClock } from "./clock.ts";
 import { type Configuration, parseConfiguration } from "./configuration.ts";
 import { failureLine, OutsideError } from "./errors.ts";
 import { BrokenHandbookError, type OpenHandbook, openHandbooks } from "./handbooks.ts";
+import { liveHandbooks, toldThrough } from "./live-handbooks.ts";
 import { openLog } from "./log.ts";
 import { type PhotographKeeper, photographKeeper } from "./photographs/index.ts";
 import { secretKeyIn } from "./secret-key.ts";
@@ -32,6 +35,8 @@ interface Context {
   readonly configuration: Configuration;
   /** The bot, for one platform, named as the log shall name it. */
   readonly botFor: (platform: string) => Bot;
+  /** What its communities know, for pages to show. */
+  readonly pages: Pages;
   readonly knowledge: () => readonly Knowledge[];
   /** The community's memory, for what a door has to remember itself, and the time by which it is kept. */
   readonly store: Store;
@@ -110,19 +115,24 @@ async function main(): Promise<void> {
   const store = await openStore(configuration, log);
   let isReady = false;
   const open: OpenDoor[] = [];
+  const closing: { close(): Promise<void> }[] = [];
   try {
-    const known = handbooks.map(({ handbook }) => knowledgeOf(handbook));
+    const clock = systemClock();
+    const events = toldThrough(editionWatch({ store, clock, log }), log);
+    for (const { handbook, files } of handbooks) await events.onTaken(handbook, files);
+    const live = liveHandbooks(handbooks, events);
+    closing.push(live);
     const secretKey =
       configuration.secretKey ?? (await secretKeyIn(join(configuration.dataFolder, "secret.key")));
     const memories = communityMemories(store);
-    const clock = systemClock();
-    const surroundings = { knowledge: () => known, store, memories, clock, log, secretKey };
+    const surroundings = { knowledge: live.known, store, memories, clock, log, secretKey };
     const botFor = (platform: string) => openBot({ ...surroundings, platform });
     const photographs = photographKeeper(store, clock);
     const context = {
       configuration,
       botFor,
-      knowledge: () => known,
+      pages: pagesOf({ ...surroundings, platform: "web" }),
+      knowledge: live.known,
       store,
       clock,
       handbooks,
@@ -138,7 +148,7 @@ async function main(): Promise<void> {
     } else await serve(open, handbooks, stop, log);
   } finally {
     isReady = false;
-    for (const door of open.toReversed()) await door.close();
+    for (const each of [...closing, ...open].toReversed()) await each.close();
     await store.close();
   }
 }

@@ -1,11 +1,17 @@
 /**
- * Takes what was erased out of SQLite's files. Overwriting each row as it is deleted (secure_delete) would not be enough: pages that
- * were split or joined keep copies in the gaps between their rows, and a backup that was put back leaves whole pages behind. So the
- * file is written anew (vacuum), which leaves only what is kept; then the log, which holds the pages of before, is cut to nothing. It
- * takes a second for some hundred megabytes; erasing is rare.
+ * Takes what was erased out of SQLite's files. Overwriting rows as they are deleted (secure_delete) would do for those deleted under it,
+ * and not for the pages that an earlier version or another program has let go. So the file is written anew (vacuum), which leaves only
+ * what is kept, and the log of the pages of before is cut to nothing. That takes seconds for some hundred megabytes, so a thread of its
+ * own does it while this one goes on answering; writers wait, as for any other process.
  */
+import { Worker } from "node:worker_threads";
 import { type Kysely, sql } from "kysely";
 import type { Tables } from "./tables.ts";
+
+/** What the thread says in the end: whether all is done, or SQLite's error. */
+export type ScrubReport =
+  | { readonly isDone: boolean }
+  | { readonly errcode: number; readonly message: string };
 
 /**
  * Counts the erasures whose traces are still in the files, within the transaction that erases. It stands in the file's header, so that
@@ -16,20 +22,16 @@ export async function markErased(one: Kysely<Tables>): Promise<void> {
 }
 
 /** False: somebody reads from the log, so that it cannot be cut yet, or has erased meanwhile. The marks stay until all is done. */
-export async function scrubbed(alone: Kysely<Tables>): Promise<boolean> {
-  const marks = await marksIn(alone);
-  if (marks === 0) return true;
-  await sql`vacuum`.execute(alone);
-  const { rows } = await sql<{ busy: number }>`pragma wal_checkpoint(truncate)`.execute(alone);
-  return rows[0]?.busy === 0 && (await isUnmarked(alone, marks));
-}
-
-async function isUnmarked(alone: Kysely<Tables>, marks: number): Promise<boolean> {
-  await sql`begin immediate`.execute(alone);
-  const isSame = (await marksIn(alone)) === marks;
-  if (isSame) await sql`pragma user_version = 0`.execute(alone);
-  await sql`commit`.execute(alone);
-  return isSame;
+export async function scrubbed(db: Kysely<Tables>, file: string): Promise<boolean> {
+  if ((await marksIn(db)) === 0) return true;
+  const thread = new Worker(new URL("./sqlite-scrub-thread.ts", import.meta.url), { workerData: file });
+  const report = await new Promise<ScrubReport>((resolve, reject) => {
+    thread.once("message", resolve);
+    thread.once("error", reject);
+    thread.once("exit", () => reject(new Error("the thread that scrubs the file ended early")));
+  });
+  if ("isDone" in report) return report.isDone;
+  throw Object.assign(new Error(report.message), { errcode: report.errcode });
 }
 
 async function marksIn(db: Kysely<Tables>): Promise<number> {

@@ -83,7 +83,7 @@ async function engineOn(
         ),
       ),
     markErased,
-    scrub: () => db.connection().execute(scrubbed),
+    scrub: () => scrubbed(db, file),
     ownCheck: () => checkOf(db),
     async close() {
       await db.destroy();

@@ -7,6 +7,7 @@ import type { Store } from "../ports.ts";
 import { handedOverKind } from "./hand-over/handed-over.ts";
 import { keepersKind } from "./keepers/keepers-record.ts";
 import { LedgerEntry, ledgerKind } from "./ledger.ts";
+import { observationKind } from "./observations/observations-view.ts";
 import { pinKind } from "./pins/pin.ts";
 import { type Shelf, shelf } from "./record-kind.ts";
 import { settingsKind } from "./settings-record.ts";
@@ -17,6 +18,7 @@ function emptyShelves() {
     keepers: shelf(keepersKind),
     handedOver: shelf(handedOverKind),
     pins: shelf(pinKind),
+    observations: shelf(observationKind),
   };
 }
 
@@ -114,13 +116,14 @@ export function communityMemories(store: Store): CommunityMemories {
 }
 
 function memoryOf(shelves: Shelves, version: number, lately: readonly AuditEntry[]): CommunityMemory {
-  const { settings, keepers, handedOver, pins } = shelves;
+  const { settings, keepers, handedOver, pins, observations } = shelves;
   const audit = lately.slice(-mostAudited).map(({ by, at, why }) => ({ by, at, why }));
   return {
     settings: settings.view,
     keepers: keepers.view,
     handedOver: handedOver.view,
     pins: pins.view,
+    observations: observations.view,
     version,
     audit,
   };

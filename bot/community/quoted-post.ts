@@ -15,17 +15,19 @@ export function stepOfMessage(
   conversation: Conversation,
   message: IncomingMessage,
   today: Interval,
+  serialDigest?: (serial: string) => string,
 ): StepTaken {
   const { quoted, ...own } = message;
-  if (quoted === undefined || quoted.text.trim() === "") return step(knowledge, conversation, own, today);
+  if (quoted === undefined || quoted.text.trim() === "")
+    return step(knowledge, conversation, own, today, serialDigest);
   const { photographs: _, goal: __, answer: ___, ...place } = own;
   const post = { ...place, from: quoted.from, text: quoted.text };
-  const asked = step(knowledge, conversation, post, today);
+  const asked = step(knowledge, conversation, post, today, serialDigest);
   const kept = findCase(asked.conversation, asked.reply.summary.case);
   const beside =
     kept === undefined ? asked.conversation : withCaseInHand(asked.conversation, kept, message.from);
   if ((own.text ?? "").trim() === "") return { ...asked, conversation: beside };
-  return step(knowledge, beside, { ...own, case: asked.reply.summary.case }, today);
+  return step(knowledge, beside, { ...own, case: asked.reply.summary.case }, today, serialDigest);
 }
 
 /** All words of a message, the post's first: what decides which handbook is meant. */

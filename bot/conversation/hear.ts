@@ -45,10 +45,11 @@ export function hear(
   conversation: Conversation,
   message: IncomingMessage,
   today: Interval,
+  serialDigest?: (serial: string) => string,
 ): Heard {
   const kept = spokenOf(conversation, message);
   const text = (message.text ?? "").slice(0, longestMessage);
-  const context = contextOf(kept, today);
+  const context = { ...contextOf(kept, today), ...(serialDigest === undefined ? {} : { serialDigest }) };
   const read = readWords(knowledge, text, context);
   const continued = readOn(knowledge, text, context, kept, message.from, read) ?? read;
   const isAboutCopies = asksForCopies(continued, text);

@@ -32,13 +32,19 @@ interface Lane {
   readonly problems: string[];
 }
 
-export async function killRun(place: StorePlace, kills: number, start: number): Promise<KillReport> {
+/** After the kills each writer writes `last` messages more and ends by itself. */
+export async function killRun(
+  place: StorePlace,
+  kills: number,
+  start: number,
+  last = 20,
+): Promise<KillReport> {
   const lanes = Array.from({ length: LANES }, (_, index) => newLane(`writer${index}`));
   await Promise.all(
     lanes.map(async (lane, index) => {
       const chance = chanceFrom(start + index);
       for (let kill = index; kill < kills; kill += LANES) await runAndKill(lane, place, chance);
-      await runToTheEnd(lane, place);
+      await runToTheEnd(lane, place, last);
     }),
   );
   return {
@@ -66,8 +72,8 @@ async function runAndKill(lane: Lane, place: StorePlace, chance: Chance): Promis
 }
 
 /** A last writer sends again what is open, adds a little, and closes as it should. */
-async function runToTheEnd(lane: Lane, place: StorePlace): Promise<void> {
-  const { signal, printed } = await begin(lane, place, lane.next + 20).ended;
+async function runToTheEnd(lane: Lane, place: StorePlace, last: number): Promise<void> {
+  const { signal, printed } = await begin(lane, place, lane.next + last).ended;
   if (signal !== null || lane.unconfirmed.size > 0)
     lane.problems.push(`${lane.name} did not finish: ${printed}`);
 }

@@ -4,6 +4,7 @@ import type { Block } from "../../reply.ts";
 import type { Affair, CommunityScene, Handled } from "../affair.ts";
 import { isOpen, queueLine } from "../hand-over/hand-over-affair.ts";
 import { reaches } from "../keepers/standing.ts";
+import { waitingBlocks } from "../observations/shown-observation.ts";
 import { queueEmpty, queueLead } from "../phrases/hand-over.ts";
 import { notForYou } from "../phrases/keepers.ts";
 import { disputeForKeepers, disputesLead, reviewsLead } from "../phrases/pins.ts";
@@ -24,7 +25,7 @@ function queue(scene: CommunityScene): Handled {
   if (!reaches(scene.speaker.standing, "keeper")) {
     return { blocks: [{ kind: "text", text: notForYou("keeper") }] };
   }
-  const blocks = [...handedOverBlocks(scene), ...pinBlocks(scene)];
+  const blocks = [...handedOverBlocks(scene), ...waitingBlocks(scene), ...pinBlocks(scene)];
   const empty: Block = { kind: "text", text: queueEmpty };
   return { blocks: blocks.length === 0 ? [empty] : blocks, isPrivate: true };
 }
