@@ -11,6 +11,8 @@ import {
   editionWatch,
   type Knowledge,
   openBot,
+  type Pages,
+  pagesOf,
   type Receive,
   type Store,
 } from "../bot/index.ts";
@@ -33,6 +35,8 @@ interface Context {
   readonly configuration: Configuration;
   /** The bot, for one platform, named as the log shall name it. */
   readonly botFor: (platform: string) => Bot;
+  /** What its communities know, for pages to show. */
+  readonly pages: Pages;
   readonly knowledge: () => readonly Knowledge[];
   /** The community's memory, for what a door has to remember itself, and the time by which it is kept. */
   readonly store: Store;
@@ -127,6 +131,7 @@ async function main(): Promise<void> {
     const context = {
       configuration,
       botFor,
+      pages: pagesOf({ ...surroundings, platform: "web" }),
       knowledge: live.known,
       store,
       clock,

@@ -4,7 +4,16 @@
 export type { Bot, Notice, NoticeOutcome, Suggestion } from "./bot.ts";
 export { Settings } from "./bot.ts";
 export { type CommunityMemories, communityMemories } from "./community/community-memory.ts";
+export { type CaseOnPage, type Pages, type PinOnPage, pagesOf } from "./community/pages/pages.ts";
 export { noSettings } from "./community/settings-record.ts";
+export {
+  Guest,
+  newSignInLink,
+  SignInLink,
+  signInLinkId,
+  signInLinkKind,
+  signInPath,
+} from "./community/sign-in/sign-in-link.ts";
 // Conversation
 export { describedCar } from "./conversation/apply-car.ts";
 export { type Conversation, emptyConversation, readConversation } from "./conversation/conversation.ts";
@@ -16,6 +25,9 @@ export { effortWords } from "./conversation/phrases/effort.ts";
 export { type PhotographRefusal, photographRefusals } from "./conversation/phrases/photograph-refusals.ts";
 export { pinnedLead } from "./conversation/phrases/pinned.ts";
 export { type AnswerCard, answerCard } from "./conversation/saying/answer-card.ts";
+// Charts, and the tables that say the same
+export { type EvidenceChart, evidenceChart, evidenceTable } from "./conversation/saying/evidence-chart.ts";
+export { type FittedChart, fittedChart, fittedTable } from "./conversation/saying/fitted-chart.ts";
 export { sayClaim, whereItComesFrom } from "./conversation/saying/say-variant.ts";
 export { step } from "./conversation/step.ts";
 // Editions of the handbooks

@@ -87,7 +87,7 @@ async function receive(surroundings: Surroundings, message: IncomingMessage): Pr
 }
 
 /** What the affairs need read for this message, by kind; most messages need nothing. */
-async function recordsFor(
+export async function recordsFor(
   store: Store,
   message: IncomingMessage,
 ): Promise<ReadonlyMap<string, readonly FoundRecord[]>> {

@@ -29,6 +29,8 @@ export type { Sighting } from "./dating/sighting.ts";
 export { sightingsOfChange } from "./dating/sighting.ts";
 export { parseSightings } from "./dating/sightings.ts";
 export { statedChange } from "./dating/stated-change.ts";
+export type { Succession } from "./dating/successions.ts";
+export { successionsOf } from "./dating/successions.ts";
 // Digests
 export { keyedDigest } from "./digest/keyed-digest.ts";
 export { textDigest } from "./digest/text-digest.ts";
@@ -58,18 +60,24 @@ export { problemText, sortedProblems } from "./handbook/problem.ts";
 export type { Cars, Claim, Feature, Handbook, PartKind, Source, Variant } from "./handbook/schema.ts";
 
 // Identification
+export { endDeviationMonths } from "./identification/as-built-mix.ts";
 export type { CompiledPart } from "./identification/compiled-part.ts";
 export { compilePart } from "./identification/compiled-part.ts";
+export { duelOfVariants } from "./identification/duel.ts";
 export type {
   BrokenDateLink,
   ClassProbability,
   Duel,
   Identification,
+  ObservedState,
 } from "./identification/identification.ts";
 export { identify } from "./identification/identify.ts";
+export type { LearntChange } from "./identification/learnt-change.ts";
 export type { ModelTables } from "./identification/model-tables.ts";
 export { modelTables } from "./identification/model-tables.ts";
 export { planQuestions } from "./identification/plan-questions.ts";
+export type { QuietFact } from "./identification/quiet-facts.ts";
+export { quietFacts } from "./identification/quiet-facts.ts";
 
 // Information
 export { mutualInformationBits } from "./information/mutual-information.ts";
@@ -84,6 +92,8 @@ export type {
   ReadingContext,
 } from "./language/message-reading.ts";
 export { readMessage } from "./language/read-message.ts";
+export type { SerialFound } from "./language/serials.ts";
+export { maskSerials } from "./language/serials.ts";
 // Reading messages
 export type { FoundText, TextIndex } from "./language/similar-texts.ts";
 export { textIndex } from "./language/similar-texts.ts";

@@ -109,6 +109,14 @@ export const usages: Readonly<Record<string, Usage>> = {
       "  --into DIR       write all four into a handbook's folder, with the settings by which editors find them",
     ],
   },
+  "sign-in": {
+    purpose: "print a link that signs an owner in to the keepers' desk once",
+    lines: [
+      "witness-mark sign-in [--person ID] [--name NAME] [--community NAME]",
+      "  --person ID        who signs in, such as discord:1234; console:owner when left out",
+      "  --community NAME   whose desk; home when left out. The link holds for ten minutes",
+    ],
+  },
   store: {
     purpose: "check what is kept, back it up, put a backup back",
     lines: [

@@ -20,6 +20,7 @@ const commands: Readonly<Record<string, () => Promise<{ readonly run: Run }>>> =
   check: () => import("./check.ts"),
   table: () => import("./table.ts"),
   schema: () => import("./schema.ts"),
+  "sign-in": () => import("./sign-in.ts"),
   store: () => import("./store.ts"),
 };
 

@@ -14,6 +14,7 @@ const LONG_EDGE = 1600;
 /** Casting marks stay readable, at about 0.3 MB. Common practice, no source. */
 const QUALITY = 80;
 const LONGEST_SECONDS = 20;
+const SAFELY: SharpOptions = { autoOrient: true, failOn: "error", limitInputPixels: MOST_PIXELS };
 
 export type Developed =
   | { readonly ok: true; readonly jpeg: Uint8Array }
@@ -31,9 +32,12 @@ export async function developed(bytes: Uint8Array): Promise<Developed> {
   if (bytes.length > MOST_BYTES) return refused("too-many-bytes");
   const refusal = refusalOfFormat[formatOf(bytes)];
   if (refusal !== undefined) return refused(refusal);
+  // Loaded with the first photograph: it takes a tenth of a second, which no start needs.
+  const { default: sharp } = await import("sharp");
   try {
-    const unfit = unfitness(await (await opened(bytes, { limitInputPixels: false })).metadata());
-    return unfit === undefined ? { ok: true, jpeg: await print(bytes) } : refused(unfit);
+    const unfit = unfitness(await sharp(bytes, { limitInputPixels: false }).metadata());
+    if (unfit !== undefined) return refused(unfit);
+    return { ok: true, jpeg: await print(sharp(bytes, SAFELY)) };
   } catch (failure) {
     // The library says of every unsound file that it is an error, in words about its own inside.
     if (failure instanceof Error) return refused("damaged");
@@ -48,12 +52,7 @@ function unfitness({ width, height, pages = 1 }: Metadata): PhotographRefusal | 
   return Math.min(width, height) < FEWEST_PIXELS_ALONG_AN_EDGE ? "too-few-pixels" : undefined;
 }
 
-async function print(bytes: Uint8Array): Promise<Uint8Array> {
-  const photograph = await opened(bytes, {
-    autoOrient: true,
-    failOn: "error",
-    limitInputPixels: MOST_PIXELS,
-  });
+async function print(photograph: Sharp): Promise<Uint8Array> {
   return photograph
     .timeout({ seconds: LONGEST_SECONDS })
     .resize({ width: LONG_EDGE, height: LONG_EDGE, fit: "inside", withoutEnlargement: true })
@@ -61,12 +60,6 @@ async function print(bytes: Uint8Array): Promise<Uint8Array> {
     .toColourspace("srgb")
     .jpeg({ quality: QUALITY })
     .toBuffer();
-}
-
-/** The library is loaded with the first photograph: a tenth of a second that no start needs. */
-async function opened(bytes: Uint8Array, options: SharpOptions): Promise<Sharp> {
-  const { default: sharp } = await import("sharp");
-  return sharp(bytes, options);
 }
 
 function refused(refusal: PhotographRefusal): Developed {

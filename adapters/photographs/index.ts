@@ -11,11 +11,11 @@ import { developed } from "./developed.ts";
 const KIND = "photograph";
 const MEDIA_TYPE = "image/jpeg";
 
-/** `by`: who sent it, and may have it forgotten. A photograph that is forgotten is null. */
+/** `by`: who sent it, and may have it forgotten. */
 const Photograph = z
   .strictObject({ by: z.array(z.string()).readonly(), mediaType: z.literal(MEDIA_TYPE), base64: z.base64() })
   .readonly()
-  .nullish();
+  .optional();
 type Photograph = z.output<typeof Photograph>;
 
 export type Taken =
@@ -29,10 +29,17 @@ export interface PhotographKeeper {
   /** Undefined of one that never was or is forgotten. */
   read(id: string): Promise<{ readonly bytes: Uint8Array; readonly mediaType: string } | undefined>;
   /**
-   * Lets go of a photograph for one who sent it: it is gone once all have who did. For everybody: gone at once, for keepers to ask.
-   * Only its history still has it then, until that is erased.
+   * Takes the photograph from one who sent it, and erases it once all have let go; `from` left out: from everybody, at once. What was erased
+   * is in no file of the store. Does nothing when it is not kept or not theirs.
    */
-  forget(id: string, by: string, why: string, whose?: "own" | "everybody"): Promise<void>;
+  forget(id: string, asked: Forgetting): Promise<void>;
+}
+
+export interface Forgetting {
+  /** Who asks, as the record shall name them. */
+  readonly by: string;
+  readonly why: string;
+  readonly from?: string;
 }
 
 export function photographKeeper(store: Store, clock: Clock): PhotographKeeper {
@@ -67,24 +74,29 @@ export function photographKeeper(store: Store, clock: Clock): PhotographKeeper {
 
     async read(id) {
       const photograph = await kept(id);
-      if (!photograph) return undefined;
+      if (photograph === undefined) return undefined;
       const bytes = new Uint8Array(Buffer.from(photograph.base64, "base64"));
       return { bytes, mediaType: photograph.mediaType };
     },
 
-    async forget(id, by, why, whose = "own") {
-      const isHeld = (photograph: Photograph) =>
-        whose === "everybody" || photograph?.by.includes(by) === true;
-      const before = await kept(id);
-      if (!before || !isHeld(before)) return;
-      await store.advance({ kind: KIND, id, by, at: clock.milliseconds(), why }, (state) => {
-        const photograph = parsed(id, state);
-        const left = photograph?.by.filter((holder) => holder !== by) ?? [];
-        const isGone = !photograph || whose === "everybody" || left.length === 0;
-        return { state: isGone ? null : { ...photograph, by: left }, outcome: null };
-      });
+    async forget(id, { by, why, from }) {
+      const photograph = await kept(id);
+      if (photograph === undefined) return;
+      if (from !== undefined && !photograph.by.includes(from)) return;
+      await store.erase(
+        { kind: KIND, id, by, at: clock.milliseconds(), why },
+        (state) => without(from, parsed(id, state)),
+        { by: (who) => (from === undefined || who === from ? "" : who) },
+      );
     },
   };
+}
+
+/** Undefined: nobody who sent it is left. */
+function without(from: string | undefined, photograph: Photograph): Photograph {
+  if (photograph === undefined || from === undefined) return undefined;
+  const left = photograph.by.filter((holder) => holder !== from);
+  return left.length === 0 ? undefined : { ...photograph, by: left };
 }
 
 function parsed(id: string, state: unknown): Photograph {

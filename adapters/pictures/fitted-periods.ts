@@ -1,138 +1,178 @@
 /**
- * When each version of a part was fitted, as rows over one ruler: a bar a period, its ends cut off where the date is sure and frayed where
- * it is not; hatched, when one version gave way to the next; what members saw, as marks. The same hand as the timeline of a changeover.
+ * When the works fitted each kind of a part: one ruler with months, under it a bar a kind; where an end is not sure, or a change is known only
+ * as an interval, the bar is hatched and in the second ink. What was seen on cars may stand under each bar. 320 units wide.
  */
 import type { Interval, ProvenanceGrade } from "../../knowledge/index.ts";
 import { escapeXml } from "./escape-xml.ts";
+import { inkStyle } from "./ink-style.ts";
+import { textLines, textWidth } from "./letter-widths.ts";
+import type { TimelineMark } from "./timeline.ts";
 import { hatching, markShape, ringAround, round } from "./timeline-marks.ts";
-import { ruler, type TimeScale } from "./timeline-ruler.ts";
-
-export interface FittedBar {
-  readonly span: Interval;
-  readonly isStartSure: boolean;
-  readonly isEndSure: boolean;
-}
-
-export interface FittedRow {
-  readonly name: string;
-  readonly bars: readonly FittedBar[];
-  readonly marks: readonly {
-    readonly built: Interval;
-    readonly grade: ProvenanceGrade;
-    readonly isSuspect: boolean;
-    readonly words: string;
-  }[];
-}
+import { ruler, type TimeScale, timeScale } from "./timeline-ruler.ts";
+import { stacked } from "./timeline-stack.ts";
 
 export interface FittedPeriods {
   /** For whoever cannot see it. */
   readonly title: string;
   readonly description: string;
-  readonly rows: readonly FittedRow[];
-  /** When one row gave way to another, hatched across both; `from` and `to` are places in `rows`. */
-  readonly changes: readonly {
-    readonly from: number;
-    readonly to: number;
-    readonly interval: Interval;
-    readonly words: string;
+  /** One a kind, in the order shown; at least one with a period. */
+  readonly rows: readonly {
+    readonly name: string;
+    /** The times in words. */
+    readonly times: string;
+    /** Months; an end that is sure has no length. */
+    readonly periods: readonly { readonly begins: Interval; readonly ends: Interval }[];
+    readonly marks?: readonly Omit<TimelineMark, "side">[];
   }[];
+  /** When a car was built: blocked in on the ruler, and a line past every bar. */
+  readonly car?: Interval;
+  readonly legend: readonly { readonly sign: FittedSign; readonly words: string }[];
 }
+
+export type FittedSign = "fitted" | "unsure" | "car" | "suspect" | ProvenanceGrade;
+
+type Row = FittedPeriods["rows"][number];
 
 const WIDTH = 320;
 const MARGIN = 10;
-const RULER_TOP = 6;
-const RULER_HEIGHT = 26;
-const NAME = 15;
+const LINE = 15;
 const BAR = 10;
-const MARKS = 16;
-const GAP = 9;
-const FRAY = 5;
-const LONGEST_NAME = 42;
-const STYLE = [
-  ".fitted .ink{fill:none;stroke:#1c1b19;stroke-width:1.2;stroke-linecap:round;stroke-linejoin:round}",
-  ".fitted .open,.fitted .ink.open{fill:#fdfcf8}",
-  ".fitted .solid,.fitted .ink.solid,.fitted text{fill:#1c1b19}",
-  ".fitted .bar{fill:#0b5563}",
-  ".fitted text{font:12px sans-serif}",
-  "@media (prefers-color-scheme:dark){.fitted .ink{stroke:#e9e6de}.fitted .open,.fitted .ink.open{fill:#1d1c1a}",
-  ".fitted .solid,.fitted .ink.solid,.fitted text{fill:#e9e6de}.fitted .bar{fill:#7fc4cf}}",
-  "@media print{.fitted .ink{stroke:#000}.fitted .open,.fitted .ink.open{fill:#fff}",
-  ".fitted .solid,.fitted .ink.solid,.fitted text,.fitted .bar{fill:#000}}",
-].join("");
+const GAP = 16;
+const RULER_HEIGHT = 34;
+const YEAR_TICK = 4;
+const LEVEL = 14;
+const LEGEND_LINE = 19;
+/** From the left of a sign to its words, and from the words to the next sign. */
+const SIGN = 22;
+const APART = 14;
+const STYLE = inkStyle("fitted-periods", { hasDoubt: true });
 
-/** One SVG element, complete in itself; undefined when no row has a period or a mark. O(rows and marks). */
-export function fittedPeriods(value: FittedPeriods): string | undefined {
-  const spans = value.rows.flatMap(({ bars, marks }) => [
-    ...bars.map(({ span }) => span),
-    ...marks.map(({ built }) => built),
-  ]);
-  if (spans.length === 0) return undefined;
-  const scale = scaleOf(spans);
-  const tops = topsOf(value.rows);
-  const height = (tops.at(-1) ?? 0) + MARGIN;
+/** The drawing as one SVG element, complete in itself. O(marks · height of the tallest stack). */
+export function fittedPeriods(value: FittedPeriods): string {
+  const title = textLines(value.title, WIDTH - 2 * MARGIN, { mostLines: 3 });
+  const rulerTop = MARGIN + title.length * LINE + 8;
+  const scale = timeScale(spanOf(value), MARGIN, WIDTH - MARGIN);
+  const rows: string[] = [];
+  let top = rulerTop + RULER_HEIGHT + 8;
+  for (const row of value.rows) {
+    const { drawn, end } = rowOf(row, top, scale, value.car);
+    rows.push(drawn);
+    top = end + GAP;
+  }
+  const legend = legendOf(value.legend, top - 6);
+  const height = legend.end + 8;
   return [
-    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${WIDTH} ${height}" class="fitted" role="img">`,
+    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${WIDTH} ${height}" class="fitted-periods" role="img">`,
     `<title>${escapeXml(value.title)}</title>`,
     `<desc>${escapeXml(value.description)}</desc>`,
     `<style>${STYLE}</style>`,
-    ruler(scale, RULER_TOP, RULER_HEIGHT, undefined),
-    ...value.changes.map(({ from, to, interval, words }) => {
-      const top = (tops[Math.min(from, to)] ?? 0) + NAME;
-      const bottom = (tops[Math.max(from, to)] ?? 0) + NAME + BAR;
-      const left = scale.at(interval.from);
-      const right = Math.max(left + 2, scale.at(interval.to));
-      return `<g><title>${escapeXml(words)}</title><path class="ink" d="${hatching(left, right, top, bottom)}"/></g>`;
-    }),
-    ...value.rows.map((row, index) => rowAt(row, tops[index] ?? 0, scale)),
+    `<rect class="paper" width="${WIDTH}" height="${height}"/>`,
+    ...title.map(
+      (line, index) => `<text x="${MARGIN}" y="${baseline(MARGIN, index)}">${escapeXml(line)}</text>`,
+    ),
+    ruler(scale, rulerTop, RULER_HEIGHT, value.car),
+    ...rows,
+    ...legend.drawn,
     "</svg>",
     "",
   ].join("\n");
 }
 
-/** Where each row begins, and after the last where the drawing ends. */
-function topsOf(rows: readonly FittedRow[]): readonly number[] {
-  const tops = [RULER_TOP + RULER_HEIGHT + GAP];
-  for (const { marks } of rows) {
-    const height = NAME + BAR + (marks.length > 0 ? MARKS : 0) + GAP;
-    tops.push((tops.at(-1) ?? 0) + height);
-  }
-  return tops;
+function baseline(top: number, line: number): number {
+  return top + (line + 1) * LINE - 4;
 }
 
-function rowAt({ name, bars, marks }: FittedRow, top: number, scale: TimeScale): string {
-  const shown = name.length > LONGEST_NAME ? `${name.slice(0, LONGEST_NAME - 1)}…` : name;
-  const middle = top + NAME + BAR / 2;
-  return [
-    `<text x="${MARGIN}" y="${top + NAME - 4}">${escapeXml(shown)}</text>`,
-    ...bars.map((bar) => `<path class="bar" d="${barPath(bar, middle, scale)}"/>`),
-    ...marks.map(({ built, grade, isSuspect, words }) => {
-      const x = round(scale.at((built.from + built.to) / 2));
-      const y = middle + BAR / 2 + MARKS / 2;
-      return `<g><title>${escapeXml(words)}</title>${isSuspect ? ringAround(x, y) : ""}${markShape(grade, x, y)}</g>`;
+function spanOf({ rows, car }: FittedPeriods): Interval {
+  const stretches = [
+    ...rows.flatMap(({ periods }) => periods.flatMap(({ begins, ends }) => [begins, ends])),
+    ...rows.flatMap(({ marks = [] }) => marks.map(({ built }) => built)),
+    ...(car === undefined ? [] : [car]),
+  ];
+  return {
+    from: Math.min(...stretches.map(({ from }) => from)),
+    to: Math.max(...stretches.map(({ to }) => to)),
+  };
+}
+
+/** Name and times in words, the bar on a line with the years, the marks of what was seen below. */
+function rowOf({ name, times, periods, marks = [] }: Row, top: number, scale: TimeScale, car?: Interval) {
+  const names = textLines(name, WIDTH - 2 * MARGIN, { mostLines: 2, isBold: true });
+  const words = textLines(times, WIDTH - 2 * MARGIN, { mostLines: 3 });
+  const barTop = top + (names.length + words.length) * LINE + 4;
+  const bottom = barTop + BAR;
+  const { placed, levels } = stacked(
+    marks.map((mark) => ({ ...mark, side: "old" as const })),
+    scale,
+  );
+  const end = bottom + (levels === 0 ? YEAR_TICK : levels * LEVEL + 4);
+  const drawn = [
+    ...names.map(
+      (line, index) =>
+        `<text class="name" x="${MARGIN}" y="${baseline(top, index)}">${escapeXml(line)}</text>`,
+    ),
+    ...words.map(
+      (line, index) =>
+        `<text x="${MARGIN}" y="${baseline(top, names.length + index)}">${escapeXml(line)}</text>`,
+    ),
+    yearLine(scale, bottom),
+    ...periods.map((period) => barOf(period, barTop, scale)),
+    ...(car === undefined ? [] : [carLine(scale, car, barTop, bottom)]),
+    ...placed.map(({ x, level, grade, isSuspect, words: said }) => {
+      const y = bottom + level * LEVEL - 3;
+      const ring = isSuspect ? ringAround(x, y) : "";
+      return `<g class="sighting"><title>${escapeXml(said)}</title>${ring}${markShape(grade, x, y)}</g>`;
     }),
   ].join("\n");
+  return { drawn, end };
 }
 
-/** A bar whose unsure ends are notched like torn paper. */
-function barPath({ span, isStartSure, isEndSure }: FittedBar, middle: number, scale: TimeScale): string {
-  const left = round(scale.at(span.from));
-  const right = round(Math.max(left + 3, scale.at(span.to)));
-  const [top, bottom] = [middle - BAR / 2, middle + BAR / 2];
-  const fray = round(Math.min(FRAY, (right - left) / 3));
-  const end = isEndSure
-    ? `V${bottom}`
-    : `l${-fray} ${BAR / 4}l${fray} ${BAR / 4}l${-fray} ${BAR / 4}L${right} ${bottom}`;
-  const start = isStartSure
-    ? `V${top}`
-    : `l${fray} ${-BAR / 4}l${-fray} ${-BAR / 4}l${fray} ${-BAR / 4}L${left} ${top}`;
-  return `M${left} ${top}H${right}${end}H${left}${start}z`;
+function yearLine(scale: TimeScale, y: number): string {
+  const years = Array.from(
+    { length: (scale.to - scale.from) / 12 + 1 },
+    (_, index) => scale.from + 12 * index,
+  );
+  const apart = 12 * scale.perMonth;
+  const ticks = apart < YEAR_TICK ? [scale.from, scale.to] : years;
+  return `<path class="ink" d="M${MARGIN} ${y}H${WIDTH - MARGIN}${ticks.map((at) => `M${round(scale.at(at))} ${y}v${YEAR_TICK}`).join("")}"/>`;
 }
 
-function scaleOf(spans: readonly Interval[]): TimeScale {
-  const from = 12 * Math.floor(Math.min(...spans.map((span) => span.from)) / 12);
-  const last = 12 * Math.ceil(Math.max(...spans.map((span) => span.to)) / 12);
-  const to = Math.max(from + 12, last);
-  const perMonth = (WIDTH - 2 * MARGIN) / (to - from);
-  const at = (instant: number): number => MARGIN + (Math.min(to, Math.max(from, instant)) - from) * perMonth;
-  return { from, to, perMonth, at };
+/** Solid where it is sure, hatched at the ends; hatched throughout when the two ends meet. */
+function barOf({ begins, ends }: Row["periods"][number], top: number, scale: TimeScale): string {
+  const bottom = top + BAR;
+  const hatched = ({ from, to }: Interval): string => {
+    const [left, right] = [scale.at(from), scale.at(to)];
+    return right - left < 1 ? "" : `<path class="ink doubt" d="${hatching(left, right, top, bottom)}"/>`;
+  };
+  if (begins.to >= ends.from) return hatched({ from: begins.from, to: ends.to });
+  const left = round(scale.at(begins.to));
+  const width = round(Math.max(1.2, scale.at(ends.from) - left));
+  const sure = `<rect class="solid" x="${left}" y="${top}" width="${width}" height="${BAR}"/>`;
+  return [sure, hatched(begins), hatched(ends)].join("");
+}
+
+function carLine(scale: TimeScale, car: Interval, top: number, bottom: number): string {
+  const x = round(scale.at((car.from + car.to) / 2));
+  const ground = `<rect class="paper" x="${round(x - 1.8)}" y="${top - 4}" width="3.6" height="${BAR + 8}"/>`;
+  return `${ground}<path class="ink" d="M${x} ${top - 4}V${bottom + 4}"/>`;
+}
+
+/** As many entries on a line as fit. */
+function legendOf(entries: FittedPeriods["legend"], top: number) {
+  const drawn: string[] = [];
+  let [x, y] = [MARGIN, top];
+  for (const { sign, words } of entries) {
+    const width = SIGN + textWidth(words);
+    if (x > MARGIN && x + width > WIDTH - MARGIN) [x, y] = [MARGIN, y + LEGEND_LINE];
+    drawn.push(`${legendSign(sign, x, y)}<text x="${x + SIGN}" y="${y + 10}">${escapeXml(words)}</text>`);
+    x = round(x + width + APART);
+  }
+  return { drawn, end: y + LEGEND_LINE };
+}
+
+function legendSign(sign: FittedSign, x: number, y: number): string {
+  if (sign === "fitted") return `<rect class="solid" x="${x}" y="${y + 1}" width="16" height="${BAR}"/>`;
+  if (sign === "car") return `<path class="ink" d="M${x + 8} ${y - 2}v${BAR + 6}"/>`;
+  if (sign === "suspect") return ringAround(x + 8, y + 6);
+  if (sign !== "unsure") return markShape(sign, x + 8, y + 6);
+  return `<path class="ink doubt" d="${hatching(x, x + 16, y + 1, y + 1 + BAR)}"/>`;
 }

@@ -25,6 +25,8 @@ export interface Delivery {
   /** The platform's name of what is answered. */
   readonly message: string;
   readonly reply: Reply;
+  /** Who is answered; null when all are told. */
+  readonly person: number | null;
   /** How it came to be said; decides whether the message that shows the case is edited. */
   readonly said: Said;
   /** The newest message known in the chat. */
@@ -39,20 +41,26 @@ export async function deliver(delivering: Delivering, delivery: Delivery): Promi
   const { place, message, reply } = delivery;
   const key = keyOf(place.conversation, message);
   const page = pageFor(delivering, place);
-  const rendered = renderReply(reply, page);
-  const plan = await planned(store, delivery, key, rendered);
+  const renderings = { whole: renderReply(reply, page), beside: renderReply(withoutQuestion(reply), page) };
+  const plan = await planned(store, delivery, key, renderings);
   if (plan === undefined) return;
-  const shownNow = plan.isBeside ? renderReply(withoutQuestion(reply), page) : rendered;
-  const messages = await carriedOut(delivering, delivery, plan, shownNow);
+  const rendered = plan.isBeside ? renderings.beside : renderings.whole;
+  const messages = await carriedOut(delivering, delivery, plan, rendered);
   await changeShown(store, place.conversation, "shown", (shown) =>
     withAnswered(
-      shownNow.buttons.length === 0 && shownNow.question === null
+      rendered.buttons.length === 0 && rendered.question === null
         ? { ...shown, boards: shown.boards.filter((board) => board.key !== key) }
         : withBoard(shown, { ...plan.board, messages, isSent: true }),
       key,
     ),
   );
   for (const old of plan.outdated) await delivering.post.retire(place, old, "buttons");
+}
+
+interface Renderings {
+  readonly whole: Rendered;
+  /** Without the question, which stays open where it is. */
+  readonly beside: Rendered;
 }
 
 function withoutQuestion(reply: Reply): Reply {
@@ -72,6 +80,8 @@ interface Plan {
   /** An earlier try began and did not end. */
   readonly isSuspect: boolean;
   readonly known: ReadonlySet<number>;
+  /** The message that is shown as answered. */
+  readonly replyTo: number | undefined;
   /** What is said stands by itself; the question stays open where it is. */
   readonly isBeside: boolean;
   /** Messages whose buttons are now shown elsewhere. */
@@ -81,23 +91,27 @@ interface Plan {
 /** What is going to be done, written down; undefined when it has been done before. */
 async function planned(
   store: Store,
-  { place, reply, said, after, saidIn }: Delivery,
+  delivery: Delivery,
   key: string,
-  rendered: Rendered,
+  { whole, beside }: Renderings,
 ): Promise<Plan | undefined> {
+  const { place, reply, person, after, saidIn } = delivery;
   let plan: Plan | undefined;
   await changeShown(store, place.conversation, "showing", (shown) => {
     plan = undefined;
     if (shown.answered.includes(key)) return shown;
     const begun = shown.boards.find((board) => board.key === key);
     const known = new Set(shown.boards.flatMap(({ messages }) => messages));
-    const showing = showingOf(shown, reply, rendered, said);
-    const isBeside = showing.where === "beside" && renderReply(withoutQuestion(reply)).pages.length > 0;
+    const showing = showingOf(shown, reply, whole, delivery);
+    const replyTo = answeredBy(shown, delivery);
+    const isBeside = showing.where === "beside" && beside.pages.length > 0;
+    const rendered = isBeside ? beside : whole;
     if (begun !== undefined) {
       plan = {
         board: begun,
         isSuspect: true,
         known,
+        replyTo,
         isBeside: begun.question === null && isBeside,
         outdated: [],
       };
@@ -107,18 +121,27 @@ async function planned(
     const board: Board = {
       key,
       case: reply.summary.case,
+      person,
       messages: edited?.messages ?? [],
-      question: isBeside ? null : rendered.question,
-      buttons: isBeside ? [] : rendered.buttons.flat().map(({ pressed }) => pressed),
+      question: rendered.question,
+      subject: rendered.subject,
+      buttons: rendered.buttons.flat().map(({ pressed }) => pressed),
       after: Math.max(after, ...known),
       isSent: false,
       ...(saidIn === undefined ? {} : { saidIn }),
     };
-    plan = { board, isSuspect: false, known, isBeside, outdated: outdatedBy(shown, board, edited) };
+    plan = { board, isSuspect: false, known, replyTo, isBeside, outdated: outdatedBy(shown, board, edited) };
     const others = shown.boards.filter((one) => one.key !== edited?.key);
     return withBoard({ ...shown, boards: others }, board);
   });
   return plan;
+}
+
+/** Where several people talk: what was written, or, when nobody spoke, what the person was told last. */
+function answeredBy({ boards }: Shown, { place, said, person }: Delivery): number | undefined {
+  if (place.isPrivate || said.by === "pressing") return undefined;
+  if (said.by === "writing") return said.message;
+  return person === null ? undefined : boards.findLast((board) => board.person === person)?.messages.at(-1);
 }
 
 /** A question is open in one message only. */
@@ -148,10 +171,10 @@ async function carriedOut(
 type Send = (posted: Posted) => Promise<number>;
 
 /** Sends one thing after another; the first of them is shown as the answer to what was written, where several people talk. */
-function sender(post: Post, { place, said }: Delivery, { board, isSuspect, known }: Plan): Send {
+function sender(post: Post, { place }: Delivery, { board, isSuspect, known, ...plan }: Plan): Send {
   const ours = new Set(known);
   let after = board.after;
-  let replyTo = said.by === "writing" && !place.isPrivate ? said.message : undefined;
+  let { replyTo } = plan;
   return async (posted) => {
     const answered = replyTo === undefined ? {} : { replyTo };
     const message = await post.send(place, posted, { after, known: ours, isSuspect, ...answered });

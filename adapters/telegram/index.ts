@@ -9,9 +9,11 @@ import type { Bot, Log, Store } from "../../bot/index.ts";
 import { messageLost, OutsideError } from "../errors.ts";
 import { albums } from "./albums.ts";
 import type { Door } from "./door.ts";
+import { type DutyTimes, doDuties } from "./duties.ts";
 import { candidate, type ElectionOptions } from "./election.ts";
 import { hearMessages } from "./hear-message.ts";
 import { hearPress } from "./hear-press.ts";
+import { answerInline } from "./inline.ts";
 import { newestMessages } from "./newest-messages.ts";
 import { oneAtATime } from "./one-at-a-time.ts";
 import { persistently } from "./persistent.ts";
@@ -36,6 +38,7 @@ export interface TelegramOptions {
   /** Absent: long polling. */
   readonly webhook?: WebhookPlace | undefined;
   /** How the one that fetches updates is found; the tests are quicker. */
+  readonly duties?: DutyTimes;
   readonly election?: Pick<ElectionOptions, "lookEvery" | "patience" | "callEvery">;
 }
 
@@ -75,11 +78,13 @@ export async function openTelegram(options: TelegramOptions): Promise<OpenTelegr
   election.start((failure) => log.warn({ err: failure }, "who fetches updates could not be found out"));
   const updates =
     webhook === undefined ? await polled(client, election.isElected, log) : await hooked(client, webhook);
+  const duties = doDuties(door, election.isElected, options.duties ?? {});
   return {
     name: client.botInfo.username,
     way: updates.way,
     async close() {
       await updates.close();
+      await duties.close();
       await election.close();
     },
   };
@@ -137,7 +142,10 @@ function listen(client: Client, door: Door): void {
   client.on("message", async ({ message }) => {
     const move = movedBy(message);
     if (move === undefined) await hear(message);
-    else await inPlace(move.from, () => rememberMove(door.records, move.from, move.to), noWord);
+    else await inPlace(message.chat.id, () => rememberMove(door.records, move.from, move.to), noWord);
+  });
+  client.on("inline_query", async ({ inlineQuery }) => {
+    await inPlace(inlineQuery.from.id, () => answerInline(door, inlineQuery), noWord);
   });
   client.on("callback_query", async ({ callbackQuery }) => {
     const chat = callbackQuery.message?.chat.id ?? callbackQuery.from.id;

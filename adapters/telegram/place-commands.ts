@@ -12,6 +12,7 @@ import {
   onlyKeepersChoose,
 } from "./phrases.ts";
 import { chatOfCommunity, communityOf, type Place } from "./places.ts";
+import { registerKeepersCommands } from "./register-commands.ts";
 import { changeTelegramPart, telegramPart } from "./settings.ts";
 import type { Speaker } from "./speaker.ts";
 import { tellPlainly, tellSentence } from "./tell.ts";
@@ -77,6 +78,7 @@ async function meetHere(door: Door, { place, speaker, message }: Obeying, commun
   if (place.community !== community) {
     await door.records.changeChat(chat, "keepers meet here", { keepersOf: community });
   }
+  await registerKeepersCommands(door.api, chat);
   await tellSentence(door, place, message, keepersMeetHere);
 }
 

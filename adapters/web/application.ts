@@ -6,6 +6,7 @@ import { clientAddress } from "./client-address.ts";
 import { refuse } from "./respond.ts";
 import { answerRoutes } from "./routes/answer.ts";
 import { chatRoutes } from "./routes/chat.ts";
+import { deskRoutes } from "./routes/desk.ts";
 import { doorRoutes } from "./routes/doors.ts";
 import { embedRoutes } from "./routes/embed.ts";
 import { fileRoutes } from "./routes/files.ts";
@@ -30,6 +31,7 @@ export function applicationOf(site: Site): Hono {
   embedRoutes(app, site);
   webhookRoutes(app, site);
   signInRoutes(app, site);
+  deskRoutes(app, site);
   app.notFound((context) => refuse(context, site, "notFound"));
   app.onError((failure, context) => {
     // Whoever hung up in the middle waits for no answer, and is no fault of ours.

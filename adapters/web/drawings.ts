@@ -30,19 +30,32 @@ const THEME =
 
 const nameForm = /^[0-9a-f]{20}\.svg$/u;
 
-export function drawingsOf(handbooks: readonly Handbook[]): Drawings {
+/** `handbooks`: those that serve now. A drawing of an edition that has gone is still found: old answers show it. */
+export function drawingsOf(handbooks: () => readonly Handbook[]): Drawings {
   const byName = new Map<string, string>();
-  for (const { drawings } of handbooks) {
-    for (const svg of drawings.values()) byName.set(nameOf(svg), themed(svg));
-  }
-  const shortened = (svg: string): string => (byName.has(nameOf(svg)) ? nameOf(svg) : svg);
+  const taken = new Set<string>();
+  const served = (): readonly Handbook[] => {
+    const now = handbooks();
+    for (const { edition, drawings } of now) {
+      if (taken.has(edition)) continue;
+      taken.add(edition);
+      for (const svg of drawings.values()) byName.set(nameOf(svg), themed(svg));
+    }
+    return now;
+  };
+  served();
+  const shortened = (svg: string): string => {
+    const name = nameOf(svg);
+    if (!byName.has(name)) served();
+    return byName.has(name) ? name : svg;
+  };
   const address = (svg: string): string => {
     const short = nameForm.test(svg) ? svg : shortened(svg);
     if (nameForm.test(short)) return `/drawings/${short}`;
     return `data:image/svg+xml;base64,${Buffer.from(svg).toString("base64")}`;
   };
   const featureIn = (part: string, id: string) => {
-    for (const handbook of handbooks) {
+    for (const handbook of served()) {
       const kind = partById(handbook, part);
       const feature = kind && featureById(kind, id);
       if (feature !== undefined) return { handbook, feature };

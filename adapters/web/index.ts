@@ -5,13 +5,14 @@
 import { createServer, type Server } from "node:http";
 import type { AddressInfo } from "node:net";
 import { getRequestListener } from "@hono/node-server";
-import type { Bot, Clock, Knowledge, Store } from "../../bot/index.ts";
+import type { Bot, Clock, Knowledge, Pages, Store } from "../../bot/index.ts";
 import { OutsideError } from "../errors.ts";
 import { applicationOf } from "./application.ts";
 import { drawingsOf } from "./drawings.ts";
 import { openLimits } from "./limits.ts";
 import { liveTurns } from "./live-turns.ts";
 import { openMetrics } from "./metrics.ts";
+import { tellNotices } from "./notices.ts";
 import type { PageLog, Photographs, Site } from "./site.ts";
 import { assets } from "./static-files.ts";
 
@@ -20,6 +21,7 @@ export interface WebOptions {
   /** 0: a free port. */
   readonly port: number;
   readonly botFor: (platform: string) => Bot;
+  readonly pages: Pages;
   readonly knowledge: () => readonly Knowledge[];
   readonly store: Store;
   readonly clock: Clock;
@@ -32,6 +34,7 @@ export interface WebOptions {
   readonly photographs?: Photographs | undefined;
   /** Tests wait for less. */
   readonly slowestRequestMilliseconds?: number;
+  readonly noticesEveryMilliseconds?: number;
 }
 
 export interface WebDoor {
@@ -43,6 +46,7 @@ export interface WebDoor {
 
 const SLOWEST_REQUEST_MILLISECONDS = 30_000;
 const LONGEST_FAREWELL_MILLISECONDS = 5000;
+const NOTICES_EVERY_MILLISECONDS = 2000;
 const MOST_HEADER_BYTES = 16 * 1024;
 
 /** Throws OutsideError, in words fit to be shown, when the address cannot be had. */
@@ -61,7 +65,12 @@ export async function openWebDoor(options: WebOptions): Promise<WebDoor> {
   const site = siteOf(options, address);
   const listener = getRequestListener(applicationOf(site).fetch, { overrideGlobalObjects: false });
   server.on("request", (request, response) => void listener(request, response));
-  return { address, close: () => closed(server, site) };
+  const stopTelling = tellNotices(site, options.noticesEveryMilliseconds ?? NOTICES_EVERY_MILLISECONDS);
+  const close = async () => {
+    stopTelling();
+    await closed(server, site);
+  };
+  return { address, close };
 }
 
 function siteOf(options: WebOptions, listensAt: string): Site {
@@ -71,6 +80,7 @@ function siteOf(options: WebOptions, listensAt: string): Site {
   return {
     bot: options.botFor("web"),
     forumBot: options.botFor("forum"),
+    pages: options.pages,
     knowledge: options.knowledge,
     store: options.store,
     clock,
@@ -80,7 +90,7 @@ function siteOf(options: WebOptions, listensAt: string): Site {
     isSecure: address.startsWith("https:"),
     webhookSecrets: options.webhookSecrets ?? new Map(),
     photographs: options.photographs,
-    drawings: drawingsOf(options.knowledge().map(({ handbook }) => handbook)),
+    drawings: drawingsOf(() => options.knowledge().map(({ handbook }) => handbook)),
     assets,
     metrics: openMetrics({ isReady, listeners: live.count }),
     live,

@@ -15,7 +15,7 @@ const SaidForm = z.object({
   turn: z.string().max(60).default(""),
   text: z.string().default(""),
   /** A button that says words. */
-  words: z.string().max(400).default(""),
+  words: z.string().max(4200).default(""),
   feature: z.string().max(80).default(""),
   state: z.string().max(80).default(""),
   reading: z.string().max(180).default(""),

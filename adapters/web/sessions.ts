@@ -4,24 +4,15 @@
  */
 import type { Context } from "hono";
 import { z } from "zod";
-import { standings } from "../../bot/index.ts";
+import { Guest } from "../../bot/index.ts";
 import { giveSecret, secretIn, takeSecret } from "./cookies.ts";
 import { digestOf, newSecret } from "./secrets.ts";
 import type { Site } from "./site.ts";
 
-export const Guest = z.strictObject({
-  /** An id of the platform they come from, such as discord:17. */
-  person: z.string().min(1).max(200),
-  community: z.string().min(1).max(120),
-  /** What the platform vouched for when the link was made; roles given by invitation count beside it. */
-  standing: z.enum(standings),
-  name: z.string().max(80).exactOptional(),
-});
-export type Guest = z.output<typeof Guest>;
+const Session = z.strictObject({ guest: Guest, until: z.number(), isEnded: z.boolean() });
 
-const Session = z.strictObject({ ...Guest.shape, until: z.number(), isEnded: z.boolean() });
-
-export interface OpenSession extends Guest {
+export interface OpenSession {
+  readonly guest: Guest;
   /** Goes with every form of the session. */
   readonly formToken: string;
   /** Stands for it in the store and names its conversation. */
@@ -37,7 +28,7 @@ export async function openSession(context: Context, site: Site, guest: Guest): P
   const secret = newSecret();
   const at = site.clock.milliseconds();
   const change = { kind: KIND, id: digestOf(secret, "session"), by: guest.person, at, why: "signed in" };
-  const state = { ...guest, until: at + LIFE_MILLISECONDS, isEnded: false };
+  const state = { guest, until: at + LIFE_MILLISECONDS, isEnded: false };
   await site.store.advance(change, () => ({ state, outcome: null }));
   giveSecret(context, "session", secret, site.isSecure);
 }
@@ -50,8 +41,7 @@ export async function sessionOf(context: Context, site: Site): Promise<OpenSessi
   const parsed = Session.safeParse(await site.store.current(KIND, id));
   if (!parsed.success || parsed.data.isEnded || parsed.data.until < site.clock.milliseconds())
     return undefined;
-  const { until: _, isEnded: __, ...guest } = parsed.data;
-  return { ...guest, id, formToken: digestOf(secret, "form") };
+  return { guest: parsed.data.guest, id, formToken: digestOf(secret, "form") };
 }
 
 /** Ends the session of a request, here and in the store. */
@@ -59,7 +49,7 @@ export async function endSession(context: Context, site: Site): Promise<void> {
   const session = await sessionOf(context, site);
   if (session === undefined) return;
   const at = site.clock.milliseconds();
-  const change = { kind: KIND, id: session.id, by: session.person, at, why: "signed out" };
+  const change = { kind: KIND, id: session.id, by: session.guest.person, at, why: "signed out" };
   await site.store.advance(change, (state) => {
     const parsed = Session.safeParse(state);
     return { state: parsed.success ? { ...parsed.data, isEnded: true } : state, outcome: null };

@@ -1,5 +1,5 @@
 /** What the pages are made from: the bot, the handbooks, the memory, and who the site is to the outside. */
-import type { Bot, Clock, Knowledge, Log, Store } from "../../bot/index.ts";
+import type { Bot, Clock, Knowledge, Log, Pages, Store } from "../../bot/index.ts";
 import type { Drawings } from "./drawings.ts";
 import type { Limits } from "./limits.ts";
 import type { LiveTurns } from "./live-turns.ts";
@@ -28,6 +28,8 @@ export interface Site {
   /** The bot as this site's visitors meet it, and as forums do. */
   readonly bot: Bot;
   readonly forumBot: Bot;
+  /** The community's records, for reading. */
+  readonly pages: Pages;
   readonly knowledge: () => readonly Knowledge[];
   readonly store: Store;
   readonly clock: Clock;

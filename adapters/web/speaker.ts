@@ -9,11 +9,5 @@ export async function speakerOf(context: Context, site: Site, visitor: Visitor):
   const session = await sessionOf(context, site);
   const { conversation, person } = visitor;
   if (session === undefined) return { conversation, person };
-  return {
-    conversation,
-    person: session.person,
-    community: session.community,
-    standing: session.standing,
-    ...(session.name === undefined ? {} : { name: session.name }),
-  };
+  return { conversation, ...session.guest };
 }

@@ -7,9 +7,11 @@ import { observationsAffair } from "./observations/observations-affair.ts";
 import { pinsAffair } from "./pins/pins-affair.ts";
 import { queueAffair } from "./queue/queue-affair.ts";
 import { settingsAffair } from "./settings-affair.ts";
+import { signInAffair } from "./sign-in/sign-in-affair.ts";
 
 export const affairs: readonly Affair[] = [
   keepersAffair,
+  signInAffair,
   settingsAffair,
   queueAffair,
   observationsAffair,

@@ -7,7 +7,7 @@ import type { Store } from "../ports.ts";
 import { handedOverKind } from "./hand-over/handed-over.ts";
 import { keepersKind } from "./keepers/keepers-record.ts";
 import { LedgerEntry, ledgerKind } from "./ledger.ts";
-import { observationKind } from "./observations/observation.ts";
+import { observationKind } from "./observations/observations-view.ts";
 import { pinKind } from "./pins/pin.ts";
 import { type Shelf, shelf } from "./record-kind.ts";
 import { settingsKind } from "./settings-record.ts";

@@ -43,11 +43,15 @@ export const KeptCar: z.ZodType<CarDescription> = z.strictObject({
   grade: z.enum(provenanceGrades).exactOptional(),
   isLoosePart: z.boolean().exactOptional(),
   maskedSerial: z.string().exactOptional(),
+  serialDigest: z.string().exactOptional(),
 });
 
 /** The question that waits for an answer; `unit` is the one we proposed, for "420, that is mm?". */
 const OpenQuestion = z.strictObject({ feature: z.string(), unit: z.string().exactOptional() }).readonly();
 export type OpenQuestion = z.output<typeof OpenQuestion>;
+
+/** Stands for the question of a case that was told something while another was talked of: it has one, or an answer, unsaid. */
+export const notYetPut = "not-yet-put";
 
 /** Everything that a step may change and that an undo brings back. */
 const CaseFacts = z

@@ -1,7 +1,7 @@
 /** The handbook as pages to link to: contents, search, a page a part kind. Made once an edition, as long as nothing new is known. */
 import type { Hono } from "hono";
 import { partById } from "../../../knowledge/index.ts";
-import { communityPart } from "../community-part.ts";
+import { communityPart, pinnedEntries } from "../community-part.ts";
 import { handbookIndex } from "../handbook-search.ts";
 import { handbookPage } from "../phrases.ts";
 import { renderContents, renderFound } from "../render/handbook.ts";
@@ -13,12 +13,22 @@ const LONGEST_SEARCH = 120;
 
 export function handbookRoutes(app: Hono, site: Site): void {
   const handbooks = () => site.knowledge().map(({ handbook }) => handbook);
-  const index = handbookIndex(handbooks());
+  let indexed = { editions: "", index: handbookIndex([]) };
+  /** Made anew with an edition. */
+  const index = () => {
+    const served = handbooks();
+    const editions = served.map(({ edition }) => edition).join();
+    if (editions !== indexed.editions) indexed = { editions, index: handbookIndex(served) };
+    return indexed.index;
+  };
 
-  app.get("/handbook", (context) => {
+  app.get("/handbook", async (context) => {
     const words = (context.req.query("q") ?? "").trim().slice(0, LONGEST_SEARCH);
+    const pinned = words === "" ? [] : await pinnedEntries(site);
     const main =
-      words === "" ? renderContents(handbooks(), site.drawings) : renderFound(words, index.search(words));
+      words === ""
+        ? renderContents(handbooks(), site.drawings)
+        : renderFound(words, index().search(words, pinned));
     return showPage(context, site, {
       title: handbookPage.title,
       place: "handbook",

@@ -8,7 +8,7 @@ import { html } from "../render/markup.ts";
 import { goTo, refuse, showPage } from "../respond.ts";
 import { isFromHere } from "../same-origin.ts";
 import { endSession, openSession, sessionOf } from "../sessions.ts";
-import { useSignInLink } from "../sign-in-links.ts";
+import { takeSignInLink } from "../sign-in-links.ts";
 import type { Site } from "../site.ts";
 import { formOf } from "../uploads.ts";
 import { hasToken, knownVisitor, visitorOf } from "../visitor.ts";
@@ -21,15 +21,16 @@ export function signInRoutes(app: Hono, site: Site): void {
     return showPage(context, site, { title: signIn.title, place: "desk", main, isPrivate: true });
   });
 
-  app.get("/sign-in/:secret", (context) => {
+  app.get("/sign-in/:community/:secret", (context) => {
     const { formToken } = visitorOf(context, site.isSecure);
-    const action = `/sign-in/${encodeURIComponent(context.req.param("secret"))}`;
+    const { community, secret } = context.req.param();
+    const action = `/sign-in/${encodeURIComponent(community)}/${encodeURIComponent(secret)}`;
     const main = html`<h1>${signIn.title}</h1><p>${signIn.ready}</p>
 <form method="post" action="${action}"><input type="hidden" name="token" value="${formToken}"><button type="submit" class="main">${signIn.button}</button></form>`;
     return showPage(context, site, { title: signIn.title, place: "desk", main, isPrivate: true });
   });
 
-  app.post("/sign-in/:secret", small, async (context) => {
+  app.post("/sign-in/:community/:secret", small, async (context) => {
     const visitor = knownVisitor(context, site.isSecure);
     const { fields } = await formOf(context);
     // Nobody is signed in as somebody else by a form of another page.
@@ -37,7 +38,8 @@ export function signInRoutes(app: Hono, site: Site): void {
       isFromHere(context, site.address) && hasToken(fields.token ?? "", visitor?.formToken ?? "");
     if (visitor === undefined || !isOurs) return refuse(context, site, "stale");
     if (!site.limits.signIn.take(clientAddress(context))) return refuse(context, site, "tooMuch");
-    const guest = await useSignInLink(site.store, site.clock, context.req.param("secret") ?? "");
+    const { community, secret } = context.req.param();
+    const guest = await takeSignInLink(site.store, site.clock, community, secret);
     if (guest === undefined) {
       site.metrics.refused("sign-in");
       context.status(403);

@@ -2,7 +2,6 @@
 import { z } from "zod";
 import { provenanceGrades } from "../../../knowledge/index.ts";
 import { KeptCar, KeptReport, Span } from "../../conversation/case.ts";
-import { byId, type RecordKind } from "../record-kind.ts";
 
 const Saying = z.strictObject({ by: z.string(), name: z.string(), at: z.number(), words: z.string() });
 
@@ -38,6 +37,13 @@ export const Observation = z
     edition: z.string(),
     saw: Sighting,
     stands: z.enum(["waiting", "accepted", "declined", "withdrawn"]),
+    /**
+     * Which kind it was, the likeliest first, as worked out when it was accepted: with the edition of that day, so that it says the same
+     * whenever it is read again. Empty before.
+     */
+    kinds: z
+      .array(z.strictObject({ variant: z.string(), chance: z.number().min(0).max(1) }).readonly())
+      .readonly(),
     /** Why it was declined or withdrawn. */
     reason: z.string().nullable(),
     /** A keeper has ruled that the part is the one the car was built with. */
@@ -46,9 +52,3 @@ export const Observation = z
   })
   .readonly();
 export type Observation = z.output<typeof Observation>;
-
-export const observationKind: RecordKind<Observation, Map<string, Observation>> = {
-  kind: "observation",
-  shape: Observation,
-  ...byId<Observation>(),
-};

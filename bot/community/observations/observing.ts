@@ -6,7 +6,8 @@ import * as phrases from "../phrases/observations.ts";
 import { changedRecord, newRecord, type RecordChange } from "../record-change.ts";
 import { isRequest, spoken } from "../spoken.ts";
 import { Draft, nextStep, sightingOf, steppedBack } from "./draft.ts";
-import { type Observation, observationKind, type Sighting } from "./observation.ts";
+import type { Observation, Sighting } from "./observation.ts";
+import { observationKind } from "./observations-view.ts";
 import { answeredStep } from "./step-answers.ts";
 import { sightingBlock, stepPrefix, stepQuestion } from "./step-questions.ts";
 
@@ -76,6 +77,7 @@ function recorded(
     edition: knowledge.handbook.edition,
     saw,
     stands: "waiting",
+    kinds: [],
     reason: null,
     isRuledAsBuilt: false,
     sayings: [],

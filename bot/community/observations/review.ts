@@ -7,8 +7,11 @@ import * as phrases from "../phrases/observations.ts";
 import { changedRecord, type RecordChange } from "../record-change.ts";
 import { requestAbout } from "../spoken.ts";
 import { draftFrom } from "./draft.ts";
-import { type Observation, observationKind } from "./observation.ts";
+import { kindsOf } from "./kinds-of.ts";
+import type { Observation } from "./observation.ts";
+import { observationKind } from "./observations-view.ts";
 import { askNext } from "./observing.ts";
+import { knowledgeFor } from "./step-answers.ts";
 
 interface Review {
   readonly scene: CommunityScene;
@@ -43,7 +46,7 @@ export function review(scene: CommunityScene, said: string): Handled | undefined
   }
   const replied = requestAbout(said, "reply(?: to)?");
   // Handed-over cases are replied to in the same words.
-  if (replied === undefined || !scene.memory.observations.has(replied.id)) return undefined;
+  if (replied === undefined || !scene.memory.observations.byId.has(replied.id)) return undefined;
   return reviewed(scene, replied.id, replied.words, "author", reply);
 }
 
@@ -55,7 +58,7 @@ function reviewed(
   handle: Verb["handle"],
 ): Handled {
   if (who === "keeper" && !reaches(scene.speaker.standing, "keeper")) return say(notForYou("keeper"));
-  const observation = scene.memory.observations.get(id);
+  const observation = scene.memory.observations.byId.get(id);
   if (observation === undefined) return say(phrases.noSuchObservation(id));
   if (who === "author" && observation.by !== scene.speaker.id) return say(phrases.onlyAuthor);
   if (observation.stands === "withdrawn") return say(phrases.already(id, phrases.stands.withdrawn));
@@ -67,7 +70,14 @@ function accept(one: Review): Handled {
   if (observation.stands === "accepted") return say(phrases.already(id, phrases.stands.accepted));
   return {
     ...say(phrases.accepted(id)),
-    changes: [changed(one, phrases.whyAccepted(id), { stands: "accepted", reason: null })],
+    changes: [
+      changed(one, phrases.whyAccepted(id), {
+        stands: "accepted",
+        reason: null,
+        edition: knowledgeFor(scene, observation.saw).handbook.edition,
+        kinds: kindsOf(scene, observation.saw),
+      }),
+    ],
     tellings: [toAuthor(observation, [text(phrases.toldAccepted(scene.speaker.name, id))])],
   };
 }

@@ -14,7 +14,7 @@ const mostKinds = 3;
 
 /** For keepers those that wait, then one's own; for others one's own. */
 export function listObservations(scene: CommunityScene): Handled {
-  const own = [...scene.memory.observations].filter(([, { by }]) => by === scene.speaker.id);
+  const own = [...scene.memory.observations.byId].filter(([, { by }]) => by === scene.speaker.id);
   const isKeeper = reaches(scene.speaker.standing, "keeper");
   const blocks = [
     ...(isKeeper ? waitingBlocks(scene) : []),
@@ -26,7 +26,7 @@ export function listObservations(scene: CommunityScene): Handled {
 
 /** Those that wait for a keeper, the oldest first; nothing when there are none. */
 export function waitingBlocks(scene: CommunityScene): readonly Block[] {
-  const waiting = [...scene.memory.observations].filter(([, { stands }]) => stands === "waiting");
+  const waiting = [...scene.memory.observations.byId].filter(([, { stands }]) => stands === "waiting");
   const oldestFirst = waiting.sort(([, one], [, other]) => one.at - other.at);
   return waiting.length === 0 ? [] : [listOf(scene, phrases.waitingLead(waiting.length), oldestFirst)];
 }
@@ -51,7 +51,7 @@ function lineOf(scene: CommunityScene, id: string, { saw, byName, stands }: Obse
 
 /** One observation: for its author and keepers whole; for others when it is accepted, without what was said about it. */
 export function showObservation(scene: CommunityScene, id: string): Handled {
-  const observation = scene.memory.observations.get(id);
+  const observation = scene.memory.observations.byId.get(id);
   const isKeeper = reaches(scene.speaker.standing, "keeper");
   const isOwn = observation?.by === scene.speaker.id;
   if (observation === undefined || !(isKeeper || isOwn || observation.stands === "accepted")) {

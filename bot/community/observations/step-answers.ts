@@ -60,7 +60,8 @@ function kindAnswer(scene: CommunityScene, draft: Draft, said: string): StepAnsw
   if (part === undefined) return undefined;
   const answered = [...draft.answered, "kind" as const];
   if (part.variants.some(({ id }) => id === said)) return { ...draft, answered, variant: said };
-  const isLeftToFacts = said === "as-told" || said.toLowerCase() === phrases.asTold || doesNotKnow.test(said);
+  const isLeftToFacts =
+    said === "as-told" || said.toLowerCase() === phrases.asTold.toLowerCase() || doesNotKnow.test(said);
   if (isLeftToFacts) return draft.reports.length === 0 ? undefined : { ...draft, answered, variant: null };
   const read = readMessage(said, knowledge.lexicon, { today: scene.today, part: part.id });
   const named = read.variants.find((mention) => mention.part === part.id)?.variant;
@@ -90,7 +91,10 @@ function carAnswer(scene: CommunityScene, draft: Draft, said: string): StepAnswe
   if (doesNotKnow.test(said)) return { ...draft, answered };
   const { lexicon } = knowledgeFor(scene, draft);
   const { car } = readMessage(said, lexicon, { today: scene.today, askedFeature: "car.built" });
-  const findings = car.filter(({ about }) => about !== "loose-part" && about !== "grade");
+  const serials = scene.message.serials.map(
+    (serial): CarFinding => ({ about: "serial", ...serial, words: serial.masked }),
+  );
+  const findings = [...serials, ...car.filter(({ about }) => about !== "loose-part" && about !== "grade")];
   if (findings.length === 0) return undefined;
   const grade = gradeSaid(car) ?? draft.grade;
   return { ...draft, answered, car: describedCar(draft.car, findings), grade };

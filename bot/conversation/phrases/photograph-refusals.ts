@@ -14,7 +14,7 @@ export const photographRefusals: Readonly<Record<PhotographRefusal, string>> = {
   empty: "The file is empty. Please send the photograph again.",
   "too-many-bytes": "The photograph is larger than 20 MB. Please send a smaller copy.",
   "no-photograph": "That is no photograph I can open. Please send it as JPEG, PNG, WebP or AVIF.",
-  moving: "That picture moves. Please send a single photograph, as JPEG, PNG, WebP or AVIF.",
+  moving: "That is a GIF or a moving picture. Please send a single photograph, as JPEG, PNG, WebP or AVIF.",
   "telephone-format":
     "I cannot open HEIC, the format of some telephones. Please send the photograph as JPEG.",
   "too-many-pixels": "The photograph has more than 64 million pixels. Please send a smaller copy.",

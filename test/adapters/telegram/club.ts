@@ -65,6 +65,7 @@ export async function openClub(options: ClubOptions = {}): Promise<Club> {
       },
     },
     election: quickElection,
+    duties: { noticesEvery: 50 },
     ...options,
     bot,
   });

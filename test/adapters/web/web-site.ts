@@ -5,7 +5,14 @@ import { openHandbook } from "../../../adapters/handbooks.ts";
 import { photographKeeper } from "../../../adapters/photographs/index.ts";
 import { memoryStore } from "../../../adapters/store/memory.ts";
 import { openWebDoor, type WebDoor, type WebOptions } from "../../../adapters/web/index.ts";
-import { communityMemories, type Knowledge, knowledgeOf, openBot, type Store } from "../../../bot/index.ts";
+import {
+  communityMemories,
+  type Knowledge,
+  knowledgeOf,
+  openBot,
+  pagesOf,
+  type Store,
+} from "../../../bot/index.ts";
 import { shrike } from "../program.ts";
 
 const open: WebDoor[] = [];
@@ -50,6 +57,7 @@ export async function webSite(options: Partial<WebOptions> = {}, known?: Knowled
     host: "127.0.0.1",
     port: 0,
     botFor: (platform) => openBot({ ...surroundings, platform }),
+    pages: pagesOf({ ...surroundings, platform: "web" }),
     knowledge: () => [knowledge],
     store,
     clock,

@@ -122,8 +122,7 @@ export async function openTelegramDouble(): Promise<TelegramDouble> {
         };
         const timer = setTimeout(() => end(false), Number(payload.timeout) * 1000);
         waiting.add(end);
-        request.once("close", () => end(false));
-        request.socket.once("close", () => end(false));
+        request.socket.setMaxListeners(0).once("close", () => end(false));
       });
       if (isConflict)
         return conflict(
