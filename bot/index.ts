@@ -4,7 +4,13 @@
 export type { Bot, Notice, NoticeOutcome, Suggestion } from "./bot.ts";
 export { Settings } from "./bot.ts";
 export { type CommunityMemories, communityMemories } from "./community/community-memory.ts";
-export { type CaseOnPage, type Pages, type PinOnPage, pagesOf } from "./community/pages/pages.ts";
+export {
+  type CaseOnPage,
+  type ObservationOnPage,
+  type Pages,
+  type PinOnPage,
+  pagesOf,
+} from "./community/pages/pages.ts";
 export { noSettings } from "./community/settings-record.ts";
 export {
   Guest,

@@ -19,7 +19,7 @@ import {
 } from "../conversation/conversation.ts";
 import type { Knowledge } from "../conversation/knowledge.ts";
 import { blocksInWordsOf, inWordsOf } from "../conversation/named-thing.ts";
-import { type StepTaken, step } from "../conversation/step.ts";
+import type { StepTaken } from "../conversation/step.ts";
 import type { IncomingMessage } from "../message.ts";
 import type { Reply } from "../reply.ts";
 import type {
@@ -36,6 +36,7 @@ import type { CommunityMemory } from "./community-memory.ts";
 import { keepersIn } from "./keepers/keepers-record.ts";
 import { standingOf } from "./keepers/standing.ts";
 import { learntKnowledge } from "./observations/learnt-knowledge.ts";
+import { stepOfMessage, wordsOfAll } from "./quoted-post.ts";
 import type { RecordChange } from "./record-change.ts";
 import { recordId } from "./record-id.ts";
 import { servingIn, settingsIn } from "./settings-record.ts";
@@ -78,7 +79,7 @@ export function takeTurn(
 ): TurnTaken {
   const scene = sceneOf(circumstances, conversation, message);
   const handled = handledBy(scene);
-  const turn = handled === undefined ? asked(scene, asQuoted(message)) : handledTurn(scene, handled);
+  const turn = handled === undefined ? asked(scene, message) : handledTurn(scene, handled);
   return inWordsOfTurn(scene.knowledge.handbook, turn);
 }
 
@@ -91,18 +92,7 @@ function inWordsOfTurn(handbook: Handbook, turn: TurnTaken): TurnTaken {
   return { ...turn, reply: inWordsOf(handbook, turn.reply), tellings };
 }
 
-/** Somebody's post that another member puts to the bot is its author's question: the case is theirs, and so are the facts. */
-function asQuoted(message: IncomingMessage): IncomingMessage {
-  const { quoted, text = "" } = message;
-  if (quoted === undefined) return message;
-  return {
-    ...message,
-    from: quoted.from,
-    text: [quoted.text, text].filter((words) => words !== "").join("\n"),
-  };
-}
-
-function sceneOf(
+export function sceneOf(
   { served, memory, today, at, secretKey, found }: Circumstances,
   conversation: Conversation,
   message: IncomingMessage,
@@ -111,7 +101,13 @@ function sceneOf(
   const settings = settingsIn(memory.settings);
   const community = message.community ?? homeCommunity;
   const known = servingIn(settings, served);
-  const plain = chooseKnowledge(known, conversation, message, today);
+  const words = wordsOfAll(message);
+  const plain = chooseKnowledge(
+    known,
+    conversation,
+    { ...message, ...(words === undefined ? {} : { text: words }) },
+    today,
+  );
   // The key of one community makes digests that say nothing in another.
   const digest = (serial: string) => keyedDigest(secretKey, `serial ${community} ${serial}`).slice(0, 32);
   const source = message.id ?? `${at} ${message.text ?? ""}`;
@@ -182,7 +178,7 @@ function handledTurn({ conversation, message, speaker }: CommunityScene, handled
 /** A question about a part, with what the community knows of it beside the answer. */
 function asked(scene: CommunityScene, said: IncomingMessage): TurnTaken {
   const { knowledge, today } = scene;
-  const taken = step(knowledge, scene.conversation, said, today, scene.serialDigest);
+  const taken = stepOfMessage(knowledge, scene.conversation, said, today, scene.serialDigest);
   const besides = affairs.flatMap((affair): readonly Beside[] => besideOf(affair, scene, taken));
   const { blocks, summary } = taken.reply;
   const shown = besides.flatMap((beside) => beside.shown ?? []);
