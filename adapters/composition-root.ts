@@ -13,7 +13,6 @@ import {
   openBot,
   type Pages,
   pagesOf,
-  type Receive,
   type Store,
 } from "../bot/index.ts";
 import { systemClock } from "./clock.ts";
@@ -140,7 +139,7 @@ async function main(): Promise<void> {
     isReady = true;
     if (isTerminal) {
       process.stdout.write(open.map(({ where }) => `${where}\n`).join(""));
-      await talk(botFor("terminal").receive, log, handbooks, stop);
+      await talk(context, stop);
     } else await serve(open, handbooks, stop, log);
   } finally {
     isReady = false;
@@ -161,18 +160,17 @@ async function opened(door: Door, context: Context, isTerminal: boolean): Promis
   }
 }
 
-async function talk(
-  receive: Receive,
-  log: Logger,
-  handbooks: readonly OpenHandbook[],
-  stop: AbortSignal,
-): Promise<void> {
+async function talk(context: Context, stop: AbortSignal): Promise<void> {
+  const { configuration, handbooks, photographs, log } = context;
   await startTerminal({
     input: process.stdin,
     output: process.stdout,
     greeting: greetingFor(handbooks.map(({ handbook }) => handbook)),
-    receive,
+    bot: context.botFor("terminal"),
+    takePhotograph: photographs.take,
     log,
+    folder: process.cwd(),
+    exports: join(configuration.dataFolder, "exports"),
     locate: locateIn(handbooks, process.cwd()),
     signal: stop,
   });

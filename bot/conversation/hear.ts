@@ -30,6 +30,7 @@ export interface Heard {
   readonly isCut: boolean;
   /** Neither words nor an answer. */
   readonly isEmpty: boolean;
+  readonly hasPhotographs: boolean;
   /** An answer came by a control, with or without words. */
   readonly isPressed: boolean;
   /** Asks what tells a genuine part from its copies. */
@@ -65,6 +66,7 @@ export function hear(
     reading: pressed === undefined ? spoken : both(spoken, pressed, text.trim() === ""),
     isCut: (message.text ?? "").length > longestMessage,
     isEmpty: spoken.shownText.trim() === "" && pressed === undefined,
+    hasPhotographs: (message.photographs ?? []).length > 0,
     isPressed: pressed !== undefined,
     isAboutCopies,
     ...ofTrade,

@@ -29,6 +29,7 @@ import {
   answerNotOnOffer,
   nothingSaid,
   notUnderstood,
+  onlyPhotographs,
   partLabel,
   readOnlySoFar,
 } from "../phrases/understood.ts";
@@ -95,7 +96,7 @@ function isAboutQuestion({ kind }: Intent): boolean {
 
 /** One line when nothing could be made of the message; the open question follows. */
 function misunderstood({ heard, question }: Turn): readonly Block[] {
-  if (heard.isEmpty) return [aside(nothingSaid)];
+  if (heard.isEmpty) return [aside(heard.hasPhotographs ? onlyPhotographs : nothingSaid)];
   // What was asked or named already: the open question is the answer.
   if (heard.reading.intents.some(({ kind }) => kind === "goal") || heard.reading.parts.length > 0) return [];
   if (heard.isPressed) return [aside(answerNotOnOffer)];
