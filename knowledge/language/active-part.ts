@@ -166,15 +166,20 @@ function pointedParts(spotted: readonly Spotted[], lexicon: Lexicon): ReadonlyMa
       phrase.stems.length > 1 && phrase.stems.some((stem) => lexicon.parts.get(only)?.nameHeads.has(stem))
         ? 1
         : 0;
-    pointed.set(only, (pointed.get(only) ?? 0) + (namesPart ? 0 : telling.length + ownNoun));
+    const ofFeature =
+      phrase.stems.length > 1 && phrase.meanings.every(({ kind }) => kind === "feature") ? 1 : 0;
+    pointed.set(only, (pointed.get(only) ?? 0) + (namesPart ? 0 : telling.length + ownNoun + ofFeature));
   }
   return pointed;
 }
 
+/** Three telling words, or the whole name of a feature. */
+const leastPointing = 3;
+
 /** The part pointed to twice as strongly as any other; one short phrase is too little. */
 function impliedPart(spotted: readonly Spotted[], lexicon: Lexicon): string | undefined {
   const [first, second] = [...pointedParts(spotted, lexicon)].sort(([, one], [, other]) => other - one);
-  if (first === undefined || first[1] < 2) return undefined;
+  if (first === undefined || first[1] < leastPointing) return undefined;
   return first[1] >= 2 * (second?.[1] ?? 0) ? first[0] : undefined;
 }
 

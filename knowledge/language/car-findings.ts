@@ -29,7 +29,7 @@ const grades: readonly (readonly [ProvenanceGrade, RegExp])[] = [
 ];
 
 const loose =
-  /\b(?:loose (?:one|part|spoiler|mirrors?|wheels?|item|steering)|(?:a|one|pair|bought|found|got|have|its|it is|are|theyre) loose|(?:two|pair|set) (?:of )?loose|off (?:the|a|any) car|not (?:on|fitted to|attached to) (?:a|any|the|my) car|(?:it|this|one|them|these|part|spoiler|mirrors?|wheels?|is|sat|sitting|here|lying) (?:\w+ )?on (?:the|my) (?:work ?)?bench|on the kitchen table|in a box (?:of|under|with)|in my hands?|swap ?meets?|auto ?jumbles?|boot sale|flea market|(?:on |from |off |an )?e ?bay|for sale (?:ad|ads|advert|listing|online)|classifieds?|online auction|auction (?:site|listing)|marketplace|dont (?:have|own|even have) (?:a|the|any) car|no car (?:yet|to go with|attached)|without a car|spare (?:one|spoiler|mirrors?|wheels?)|from a (?:breaker|breakers|scrapyard|scrap yard|seller)|bought (?:one|a|this|it|these|them) (?:\w+ ){0,4}(?:online|secondhand|second hand|used)|at a (?:swap|jumble|show|meet)|off a (?:breaker|stall|bloke)|on the shelf|shelf in|at the jumble|part on its own|by itself|listing|stall|found (?:it|this|these|them|one|a|some) (?:\w+ ){0,3}?(?:in|at|on) (?:a|the|an)|(?:for sale|(?<!anyone |anybody |who is |whos |is |he is |hes )selling|sold as|collection only)|off the bay|swap table|picked (?:this|it|these|them|one|up|a) (?:\w+ ){0,3}?(?:up|at|from|for)|just bought (?:a|this|these|one)|i bought a|bought (?:both |it |them |these |this |one )?(?:from|off) |both bought (?:from|off))\b/;
+  /\b(?:loose (?:one|part|spoiler|mirrors?|wheels?|item|steering)|(?:a|one|pair|bought|found|got|have|its|it is|are|theyre) loose|(?:two|pair|set) (?:of )?loose|off (?:the|a|any) car|not (?:on|fitted to|attached to) (?:a|any|the|my) car|(?:it|this|one|them|these|part|spoiler|mirrors?|wheels?|is|sat|sitting|here|lying) (?:\w+ )?on (?:the|my) (?:work ?)?bench|on the kitchen table|in a box (?:of|under|with)|in my hands?|swap ?meets?|auto ?jumbles?|boot sale|flea market|(?:on |from |off |an )?e ?bay|for sale (?:ad|ads|advert|listing|online)|classifieds?|online auction|auction (?:site|listing)|marketplace|dont (?:have|own|even have) (?:a|any|the) car(?! (?:here|with|at|in|to hand|nearby|handy|around|today|yet|any ?more|tonight))|no car (?:yet|to go with|attached)|without a car|spare (?:one|spoiler|mirrors?|wheels?)|from a (?:breaker|breakers|scrapyard|scrap yard|seller)|bought (?:one|a|this|it|these|them) (?:\w+ ){0,4}(?:online|secondhand|second hand|used)|at a (?:swap|jumble|show|meet)|off a (?:breaker|stall|bloke)|on the shelf|shelf in|at the jumble|part on its own|by itself|listing|stall|found (?:it|this|these|them|one|a|some) (?:\w+ ){0,3}?(?:in|at|on) (?:a|the|an)|(?:for sale|(?:spoiler|mirrors?|wheels?|wings?|dash|panel|it|one) arrive[sd]? (?:on )?(?:today|tomorrow|\w+day|this|next)|(?<!anyone |anybody |who is |whos |is |he is |hes )selling|sold as|collection only)|off the bay|swap table|picked (?:this|it|these|them|one|up|a) (?:\w+ ){0,3}?(?:up|at|from|for)|just bought (?:a|this|these|one)|i bought a|bought (?:both |it |them |these |this |one )?(?:from|off) |both bought (?:from|off))\b/;
 const onCar =
   /\b(?:on (?:my|the) (?:car|shrike)|still (?:on|fitted|bolted|attached)|came (?:on|with) (?:my|the) car)\b/;
 const marketCue =
@@ -63,9 +63,21 @@ function historyIn(
     );
   if (grade !== undefined && !(grade === "known-replaced" && isDenied))
     found.push({ about: "grade", grade, words });
-  if (loose.test(clause.text) && !onCar.test(clause.text)) found.push({ about: "loose-part", words });
+  if (isLoose(clause)) found.push({ about: "loose-part", words });
   return found;
 }
+
+function isLoose({ text, isAsked }: MessageView["clauses"][number]): boolean {
+  return (
+    loose.test(isAsked ? text : text.replace(notOffered, "")) &&
+    !onCar.test(text) &&
+    !(isAsked && /\bfor sale\b/.test(text))
+  );
+}
+
+/** "None for sale", "the car is for sale": nothing is offered by itself. */
+const notOffered =
+  /\b(?:not|none|no|never|isnt|arent|any|anything|anyone|one|ones|is|are|was|were|car|house|up|come|came|something|nothing|much|parts) (?:up )?for sale\b/g;
 
 /** "A Mark II Touring", "an S", "the '80 S": a trim's own word, in a name's place and with a capital. */
 function trimsByWord(view: MessageView): readonly CarFinding[] {
@@ -82,7 +94,7 @@ function trimsByWord(view: MessageView): readonly CarFinding[] {
     const trim = own.find(({ word }) => word === token.stem);
     const aside = view.stances[view.clauseOf[at] ?? 0]?.aside;
     if (trim === undefined || aside === "hearsay" || aside === "another-car") return [];
-    if (!isNamePlace(view, at)) return [];
+    if (!isNamePlace(view, at) || isAnyCar(view, view.clauseOf[at] ?? 0)) return [];
     return [{ about: "trim" as const, id: trim.id, words: wordsBetween(view, at, at) }];
   });
 }
@@ -114,6 +126,7 @@ function namedCar(view: MessageView, spotted: Spotted): readonly CarFinding[] {
   const at = view.clauseOf[spotted.from] ?? 0;
   const aside = view.stances[at]?.aside;
   if (aside === "another-car" || aside === "hearsay" || isAnyCar(view, at)) return [];
+  if (isAmongLetters(view, spotted)) return [];
   const words = wordsBetween(view, spotted.from, spotted.to);
   const found = new Map<string, CarFinding>();
   for (const meaning of spotted.phrase.meanings) {
@@ -123,6 +136,12 @@ function namedCar(view: MessageView, spotted: Spotted): readonly CarFinding[] {
     found.set(meaning.kind, { about: meaning.kind, id: meaning.id, words });
   }
   return [...found.values()];
+}
+
+/** "An S R and some digits": letters of a mark. */
+function isAmongLetters(view: MessageView, { to }: Spotted): boolean {
+  const [last, next] = [view.tokens[to], view.tokens[to + 1]];
+  return last?.folded.length === 1 && next?.folded.length === 1 && next.isCapital && next.folded !== "i";
 }
 
 const own =

@@ -17,6 +17,7 @@ import {
   wishCues,
 } from "./cue-words.ts";
 import { withdraw } from "./intents.ts";
+import { isElsewhere, isOfAnother, isUnreal, placeOfNorm } from "./unreal-cues.ts";
 
 export type Aside = "hearsay" | "question" | "another-car";
 
@@ -47,6 +48,8 @@ export function stancesOf(
   });
   spreadTrailing(clauses, asides);
   spreadDisclaimer(clauses, asides);
+  spreadElsewhere(clauses, asides);
+  spreadGuesses(clauses, asides);
   return clauses.map((clause, at) => ({ aside: asides[at], certainty: certaintyOf(clauses, at, clause) }));
 }
 
@@ -76,18 +79,16 @@ function tellsNothing(text: string): boolean {
 
 function ownAside(clause: Clause, clauses: readonly Clause[], at: number): Aside | undefined {
   if (isQuestion(clause, clauses, at)) return "question";
-  if (wishCues.test(clause.text)) return "question";
+  if (wishCues.test(clause.text) || isUnreal(clause.text)) return "question";
   if (hearsayCues.test(clause.text)) return "hearsay";
   if (otherCarCues.test(clause.text.replace(placeOfNorm, "")) && !ownEyesCues.test(clause.text))
     return "another-car";
-  return undefined;
+  return isOfAnother(clause.text, ownEyesCues.test(clause.text)) ? "another-car" : undefined;
 }
 
 /** "Does it matter that the gel coat is grey": what follows "that" is so. */
 const factive =
   /\b(?:does it matter|is it (?:normal|odd|strange|a problem|bad|wrong|usual|ok|okay)|should i (?:worry|mind|be worried)|does it mean anything) that\b/;
-/** "Where the number should be" is a place, not a rule. */
-const placeOfNorm = /\bwhere (?:\w+ ){1,5}(?:should|ought to) (?:be|have been)\b/;
 const openers =
   /^(?:(?:and|so|but|or|well|ok|okay|also|then|now|hi|hello|hey|please|just|anyway|only|while (?:im|i am|were|we are) (?:here|at it|on)) )+/;
 const showsOwnPart =
@@ -204,6 +205,32 @@ function spreadDisclaimer(clauses: readonly Clause[], asides: (Aside | undefined
       asides[before] ??= "hearsay";
   });
 }
+
+/** "Three spokes, but that was my previous one": the end of the sentence says that all of it was another. */
+function spreadElsewhere(clauses: readonly Clause[], asides: (Aside | undefined)[]): void {
+  clauses.forEach((clause, at) => {
+    if (!isElsewhere(clause.text) && !openEnd.test(clause.text)) return;
+    for (let before = at; clauses[before]?.sentence === clause.sentence; before -= 1)
+      asides[before] ??= "another-car";
+  });
+}
+
+/** "Maybe it is rough, maybe it isn't", "could be ply could be toast": two guesses in one breath tell nothing. */
+function spreadGuesses(clauses: readonly Clause[], asides: (Aside | undefined)[]): void {
+  const guesses = clauses.map(({ text }) => text.match(guess)?.length ?? 0);
+  clauses.forEach((clause, at) => {
+    const inSentence = guesses.reduce(
+      (sum, count, other) => (clauses[other]?.sentence === clause.sentence ? sum + count : sum),
+      0,
+    );
+    if (inSentence > 1) asides[at] ??= "question";
+  });
+}
+
+/** "A and B don't go together, or do they?" */
+const openEnd =
+  /^or (?:do|does|is|are|did|has|have|can|will|was|were|should|could) (?:they|it|that|he|she|i|you|we)(?: not)?$/;
+const guess = /\b(?:maybe|perhaps|(?:could|might|may) be|it might|it could)\b/g;
 
 /** The lower of the clause's own doubt and that of a neighbour made of doubt alone ("rough inside, I think"). */
 function certaintyOf(clauses: readonly Clause[], at: number, clause: Clause): number {
