@@ -32,7 +32,7 @@ export function compileLexicon(handbook: Handbook): Lexicon {
     ...phrase,
     isOrdered:
       phrase.meanings.some(({ kind }) => kind !== "state" && kind !== "feature") ||
-      phrase.stems.some((stem) => /^(?:no|not|nothing|never|without)$/.test(stem)),
+      phrase.stems.some((stem) => /^(?:no|not|nothing|never|without|like)$/.test(stem)),
     isGeneral: phrase.stems.length === 1 && phrase.stems.every(isGeneralWord),
   }));
   const { models, trims, markets } = handbook.cars;

@@ -26,6 +26,7 @@ const mixed = /\b(?:bit of (?:both|each)|mix(?:ture)? of|half and half|in betwee
 /** "Is rounded good or bad?" asks what the answer would mean. */
 const judged =
   /^(?:(?:so|and|but|ok) )?(?:is|are|was|were|does|do|would) (?:\w+ ){1,4}(?:good|bad|better|worse|early|earlier|later?|right|wrong|normal|odd|genuine|original|rare|common|matter|mean)\b/;
+const asking = /^(?:(?:but|so|and|ok) )?(?:why|how|where|when|who)\b/;
 const ordinals = "first second third fourth fifth sixth".split(" ");
 
 /**
@@ -65,7 +66,8 @@ function answerIn(
   const { feature } = words;
   if (view.clauses.some(({ text }) => wishCues.test(text) || mixed.test(text) || isUnreal(text)))
     return undefined;
-  if (view.clauses.some(({ isAsked, text }) => isAsked && judged.test(text))) return undefined;
+  if (view.clauses.some(({ isAsked, text }) => isAsked && (judged.test(text) || asking.test(text))))
+    return undefined;
   if (view.stances.some((stance) => stance.aside === "hearsay" || stance.aside === "another-car"))
     return undefined;
   if (feature.kind === "measurement") return measured(view, quantities, feature.instrument);

@@ -88,6 +88,8 @@ function isVariant({ phrase }: Spotted): boolean {
 /** "Grained black plastic" tells the finish, and its last word the material. */
 function isHeadOf(match: Spotted, holder: Spotted): boolean {
   if (match.from !== holder.to || match.phrase.stems.length >= holder.phrase.stems.length) return false;
+  // "The joint is plastic" tells of the joint alone.
+  if (holder.to - holder.from + 1 > holder.used.length) return false;
   const features = new Set(
     holder.phrase.meanings.flatMap((each) => ("feature" in each ? [each.feature] : [])),
   );
@@ -145,6 +147,8 @@ function matchAround(
     return undefined;
   const used = Array.from(new Set(chosen.flatMap((each) => [each.token, each.lastToken])));
   if (!isTogether(chosen, phrase, used, tokens)) return undefined;
+  // "No backing, just bare metal" is no bare metal back: words of another form or meaning keep their order.
+  if (edits > 0 && !isInOrder(chosen)) return undefined;
   return { phrase, from: Math.min(...used), to: Math.max(...used), used, edits };
 }
 
@@ -162,7 +166,11 @@ function isTogether(
     return false;
   // "Mirror folds flat" is no flat mirror: turned round, the words must touch.
   if (between > 0 && places.length === 2 && (places[0] ?? 0) > (places[1] ?? 0)) return false;
-  return !(phrase.isOrdered && places.some((each, at) => each < (places[at - 1] ?? 0)));
+  return !phrase.isOrdered || isInOrder(chosen);
+}
+
+function isInOrder(chosen: readonly Slot[]): boolean {
+  return chosen.every((each, at) => each.place >= (chosen[at - 1]?.place ?? 0));
 }
 
 function nearestSlot(
