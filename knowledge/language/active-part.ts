@@ -18,14 +18,21 @@ export interface PartView {
   readonly clauseOf: readonly number[];
 }
 
-/** Parts a phrase names outright, by a part's own name or by a variant's. */
-function partsNamed(spotted: Spotted): readonly string[] {
-  return Array.from(
-    new Set(
-      spotted.phrase.meanings.flatMap((meaning) =>
-        meaning.kind === "part" || meaning.kind === "variant" ? [meaning.part] : [],
-      ),
-    ),
+/** Parts a phrase names outright, by a part's own name, by a variant's, or by a feature that holds it ("mirror shell"). */
+function partsNamed({ phrase }: Spotted, lexicon: Lexicon): readonly string[] {
+  const named = phrase.meanings.flatMap((meaning) => {
+    if (meaning.kind === "part" || meaning.kind === "variant") return [meaning.part];
+    return meaning.kind === "feature" && holdsPartName(phrase, meaning.part, lexicon) ? [meaning.part] : [];
+  });
+  return Array.from(new Set(named));
+}
+
+function holdsPartName({ stems }: Spotted["phrase"], part: string, lexicon: Lexicon): boolean {
+  const isHeadOf = (stem: string, id: string): boolean => lexicon.parts.get(id)?.nameHeads.has(stem) === true;
+  const others = [...lexicon.parts.keys()].filter((id) => id !== part);
+  return (
+    stems.length > 1 &&
+    stems.some((stem) => isHeadOf(stem, part) && !others.some((other) => isHeadOf(stem, other)))
   );
 }
 
@@ -39,7 +46,7 @@ function partNamed(
   lexicon: Lexicon,
   inHand: string | undefined,
 ): string | undefined {
-  const named = partsNamed(spotted);
+  const named = partsNamed(spotted, lexicon);
   if (inHand !== undefined) {
     const isOwnWord = spotted.phrase.meanings.some((each) => "part" in each && each.part === inHand);
     const isShortName =

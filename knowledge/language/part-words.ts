@@ -68,7 +68,7 @@ function featureWords(feature: Feature): FeatureWords {
     polarity: polarityOf(feature),
     tellingWords: telling,
     soleWords: soleWords(feature, telling),
-    often: new Set(telling.keys().filter((stem) => isOften(feature, stem))),
+    often: new Set([...telling.keys()].filter((stem) => isOften(feature, stem))),
   };
 }
 
