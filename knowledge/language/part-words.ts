@@ -1,6 +1,6 @@
 // Per part kind: which feature a loose word points to, and which state a word tells apart within its feature.
 // These never make a fact alone; they decide between readings, and read short answers to a question just asked.
-import type { Feature, PartKind } from "../handbook/schema.ts";
+import type { Feature, PartKind, StateFeature } from "../handbook/schema.ts";
 import { glueWords, isGeneralWord } from "./common-words.ts";
 import { type Polarity, polarityOf } from "./polarity.ts";
 import { tokenise } from "./tokens.ts";
@@ -146,6 +146,14 @@ function ownWords(feature: Feature): ReadonlySet<string> {
   return new Set([feature.name, ...feature.also].filter((name) => !/ or /.test(name)).flatMap(tellingStems));
 }
 
+/** A historian lists the usual words first; what stands further down is a saying, read whole and never by a word of it. */
+const mostLending = 24;
+
+/** The names of a state whose single words may tell it: its own and the first thirty-six others. */
+export function lendingNames({ name, also }: StateFeature["states"][number]): readonly string[] {
+  return [name, ...also.slice(0, mostLending)];
+}
+
 /** A name that says what is not there. */
 export const denyingName = /\b(?:no|not|nothing|none|never|without|cannot|cant|can't|missing)\b/i;
 
@@ -153,9 +161,7 @@ function leadingWords(feature: Feature, times: number): ReadonlyMap<string, stri
   const uses = new Map<string, Map<string, number>>();
   for (const state of feature.kind === "states" ? feature.states : []) {
     // The "cast" of "nothing cast in" speaks for no state.
-    const names = [state.name, ...state.also].filter(
-      (name) => !denyingName.test(name) && !isComparison(name),
-    );
+    const names = lendingNames(state).filter((name) => !denyingName.test(name) && !isComparison(name));
     for (const stem of names.flatMap((name) => [...new Set(tellingStems(name))])) count(uses, stem, state.id);
   }
   const leading = new Map<string, string>();
@@ -196,7 +202,7 @@ function mainNoun(name: string): string | undefined {
 }
 
 function stateNames(feature: Feature): readonly string[] {
-  return feature.kind === "states" ? feature.states.flatMap((state) => [state.name, ...state.also]) : [];
+  return feature.kind === "states" ? feature.states.flatMap(lendingNames) : [];
 }
 
 /** "Like a worn coin": its words tell nothing by themselves. */

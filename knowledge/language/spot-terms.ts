@@ -142,13 +142,14 @@ function matchAround(
     edits += near.matches.find((match) => match.stem === wanted)?.edits ?? 0;
     chosen.push(near);
   }
+  if (phrase.isSaying && edits > 0) return undefined;
   if (!isTrustworthy(chosen, phrase, edits, tokens)) return undefined;
   if (phrase.literal !== undefined && !standsLiterally(phrase.literal, stem, slot.token, tokens))
     return undefined;
   const used = Array.from(new Set(chosen.flatMap((each) => [each.token, each.lastToken])));
   if (!isTogether(chosen, phrase, used, tokens)) return undefined;
-  // "No backing, just bare metal" is no bare metal back: words of another form or meaning keep their order.
-  if (edits > 0 && !isInOrder(chosen)) return undefined;
+  // "No backing, just bare metal" is no bare metal back: words of another form or meaning, turned round, must touch.
+  if (edits > 0 && !isInOrder(chosen) && hasGap(chosen)) return undefined;
   return { phrase, from: Math.min(...used), to: Math.max(...used), used, edits };
 }
 
@@ -160,13 +161,22 @@ function isTogether(
   tokens: readonly Token[],
 ): boolean {
   const places = chosen.map((each) => each.place);
-  const between = Math.max(...places) - Math.min(...places) + 1 - new Set(places).size;
+  const between = gapsIn(places);
   const isName = phrase.meanings.every((meaning) => meaning.kind === "part");
   if (between > (places.length > 1 && !isName ? 1 : 0) || (between > 0 && isParted(used, tokens)))
     return false;
   // "Mirror folds flat" is no flat mirror: turned round, the words must touch.
   if (between > 0 && places.length === 2 && (places[0] ?? 0) > (places[1] ?? 0)) return false;
   return !phrase.isOrdered || isInOrder(chosen);
+}
+
+function hasGap(chosen: readonly Slot[]): boolean {
+  return gapsIn(chosen.map((each) => each.place)) > 0;
+}
+
+/** Telling words inside the stretch that are none of the phrase's. */
+function gapsIn(places: readonly number[]): number {
+  return Math.max(...places) - Math.min(...places) + 1 - new Set(places).size;
 }
 
 function isInOrder(chosen: readonly Slot[]): boolean {

@@ -17,7 +17,7 @@ import {
   wishCues,
 } from "./cue-words.ts";
 import { withdraw } from "./intents.ts";
-import { isElsewhere, isOfAnother, isUnreal, placeOfNorm } from "./unreal-cues.ts";
+import { goesOn, isElsewhere, isOfAnother, isUnreal, placeOfNorm } from "./unreal-cues.ts";
 
 export type Aside = "hearsay" | "question" | "another-car";
 
@@ -43,7 +43,9 @@ export function stancesOf(
     const isTold = isQuoted(clause) || saysOn(clause, asides[at - 1]);
     const own = isTold ? "hearsay" : ownAside(clause, clauses, at);
     if (own !== undefined) running = own;
-    asides.push(running ?? (tellsNothing(clause.text) ? "question" : undefined));
+    const here = running ?? notAtHand(clause.text);
+    if (here !== undefined && goesOn(clause.text)) running = here;
+    asides.push(here);
     if (own === "question" && isWhatItIs.test(clause.text)) running = lasting;
   });
   spreadTrailing(clauses, asides);
@@ -79,11 +81,21 @@ function tellsNothing(text: string): boolean {
 
 function ownAside(clause: Clause, clauses: readonly Clause[], at: number): Aside | undefined {
   if (isQuestion(clause, clauses, at)) return "question";
-  if (wishCues.test(clause.text) || isUnreal(clause.text)) return "question";
-  if (hearsayCues.test(clause.text)) return "hearsay";
+  if (wishCues.test(clause.text)) return "question";
+  if (hearsayCues.test(clause.text.replace(wroteOnPart, ""))) return "hearsay";
   if (otherCarCues.test(clause.text.replace(placeOfNorm, "")) && !ownEyesCues.test(clause.text))
     return "another-car";
-  return isOfAnother(clause.text, ownEyesCues.test(clause.text)) ? "another-car" : undefined;
+  return undefined;
+}
+
+/** "Somebody wrote RB 11-3-79 in pencil": on the part, not in a message. */
+const wroteOnPart =
+  /\b(?:someone|somebody|laminator) (?:has |had )?(?:wrote|written|signed)\b(?! (?:that|to|back|me|on (?:here|the forum)|in (?:the|his|her|an?) (?:ad|advert|listing|thread|post|mail|email)))/;
+
+/** What the clause itself is of, with no bearing on the next: not seen, supposed, or of another. */
+function notAtHand(text: string): Aside | undefined {
+  if (tellsNothing(text) || isUnreal(text)) return "question";
+  return isOfAnother(text, ownEyesCues.test(text)) ? "another-car" : undefined;
 }
 
 /** "Does it matter that the gel coat is grey": what follows "that" is so. */
@@ -206,11 +218,18 @@ function spreadDisclaimer(clauses: readonly Clause[], asides: (Aside | undefined
   });
 }
 
+/** Clauses that a closing word reaches back over. */
+const mostGoverned = 3;
+
 /** "Three spokes, but that was my previous one": the end of the sentence says that all of it was another. */
 function spreadElsewhere(clauses: readonly Clause[], asides: (Aside | undefined)[]): void {
   clauses.forEach((clause, at) => {
     if (!isElsewhere(clause.text) && !openEnd.test(clause.text)) return;
-    for (let before = at; clauses[before]?.sentence === clause.sentence; before -= 1)
+    for (
+      let before = at;
+      before > at - mostGoverned && clauses[before]?.sentence === clause.sentence;
+      before -= 1
+    )
       asides[before] ??= "another-car";
   });
 }
@@ -219,11 +238,10 @@ function spreadElsewhere(clauses: readonly Clause[], asides: (Aside | undefined)
 function spreadGuesses(clauses: readonly Clause[], asides: (Aside | undefined)[]): void {
   const guesses = clauses.map(({ text }) => text.match(guess)?.length ?? 0);
   clauses.forEach((clause, at) => {
-    const inSentence = guesses.reduce(
-      (sum, count, other) => (clauses[other]?.sentence === clause.sentence ? sum + count : sum),
-      0,
-    );
-    if (inSentence > 1) asides[at] ??= "question";
+    const isNear = (other: number): boolean =>
+      Math.abs(other - at) <= 1 && clauses[other]?.sentence === clause.sentence;
+    const near = guesses.reduce((sum, count, other) => (isNear(other) ? sum + count : sum), 0);
+    if (near > 1 && (guesses[at] ?? 0) > 0) asides[at] ??= "question";
   });
 }
 
