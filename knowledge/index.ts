@@ -77,6 +77,7 @@ export type {
   MessageReading,
   ReadingContext,
 } from "./language/message-reading.ts";
+export { findingsOfMaterial } from "./language/material-findings.ts";
 export { readMessage } from "./language/read-message.ts";
 // Questions
 export { nextQuestion } from "./questions/next-question.ts";

@@ -47,7 +47,10 @@ export function compileLexicon(handbook: Handbook): Lexicon {
   return {
     handbook,
     phrasesByWord: byRarestWord(all),
-    vocabulary: compileVocabulary(all.flatMap((phrase) => phrase.stems)),
+    vocabulary: compileVocabulary(
+      all.flatMap((phrase) => phrase.stems),
+      all.filter((phrase) => !phrase.isSaying).flatMap((phrase) => phrase.stems),
+    ),
     parts,
     plainNouns: plainNounsOf(
       parts,

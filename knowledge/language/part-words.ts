@@ -147,7 +147,7 @@ function ownWords(feature: Feature): ReadonlySet<string> {
 }
 
 /** A historian lists the usual words first; what stands further down is a saying, read whole and never by a word of it. */
-const mostLending = 24;
+const mostLending = 36;
 
 /** The names of a state whose single words may tell it: its own and the first thirty-six others. */
 export function lendingNames({ name, also }: StateFeature["states"][number]): readonly string[] {

@@ -14,7 +14,7 @@ import type { FeatureWords } from "./part-words.ts";
 import type { Quantity } from "./quantities.ts";
 import { statesLeft } from "./states-left.ts";
 import { type Token, tokenise } from "./tokens.ts";
-import { isUnreal } from "./unreal-cues.ts";
+import { isOfKind, isUnreal } from "./unreal-cues.ts";
 
 const fillers: ReadonlySet<string> = new Set(
   "its it is are they theyre the a an i think id say well er um oh ok okay just definitely probably maybe looks look like seems seem to be me on mine this that one ones sort kind of type option answer number letter sure pretty very quite mostly more or less bit little must would appears as far can see tell and so there sir mate thanks please yes yeah no".split(
@@ -64,7 +64,11 @@ function answerIn(
   quantities: readonly Quantity[],
 ): ReportValue | undefined {
   const { feature } = words;
-  if (view.clauses.some(({ text }) => wishCues.test(text) || mixed.test(text) || isUnreal(text)))
+  if (
+    view.clauses.some(
+      ({ text }) => wishCues.test(text) || mixed.test(text) || isUnreal(text) || isOfKind(text),
+    )
+  )
     return undefined;
   if (view.clauses.some(({ isAsked, text }) => isAsked && (judged.test(text) || asking.test(text))))
     return undefined;

@@ -17,7 +17,7 @@ import {
   wishCues,
 } from "./cue-words.ts";
 import { withdraw } from "./intents.ts";
-import { goesOn, isElsewhere, isOfAnother, isUnreal, placeOfNorm } from "./unreal-cues.ts";
+import { goesOn, isElsewhere, isOfKind, isUnreal, placeOfNorm } from "./unreal-cues.ts";
 
 export type Aside = "hearsay" | "question" | "another-car";
 
@@ -95,7 +95,8 @@ const wroteOnPart =
 /** What the clause itself is of, with no bearing on the next: not seen, supposed, or of another. */
 function notAtHand(text: string): Aside | undefined {
   if (tellsNothing(text) || isUnreal(text)) return "question";
-  return isOfAnother(text, ownEyesCues.test(text)) ? "another-car" : undefined;
+  if (isElsewhere(text)) return "another-car";
+  return isOfKind(text) && !ownEyesCues.test(text) ? "question" : undefined;
 }
 
 /** "Does it matter that the gel coat is grey": what follows "that" is so. */

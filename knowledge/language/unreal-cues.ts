@@ -59,10 +59,9 @@ export function goesOn(text: string): boolean {
   return !isLong(text) && (plannedCues.test(text) || conditionCues.test(text) || isElsewhere(text));
 }
 
-/** Whether a clause is about what was once owned, was seen elsewhere, is one of a kind, or is no part at all. */
-export function isOfAnother(text: string, isOwnEyes: boolean): boolean {
-  if (isLong(text)) return false;
-  return isElsewhere(text) || ((kindCues.test(text) || meaningCues.test(text)) && !isOwnEyes);
+/** Whether a clause is about all of a kind, or about what a sign stands for. */
+export function isOfKind(text: string): boolean {
+  return !isLong(text) && (kindCues.test(text) || meaningCues.test(text));
 }
 
 /** Whether what a clause speaks of was once owned, seen and left, or is no part of a car. */

@@ -17,11 +17,11 @@ export interface Vocabulary {
   readonly buckets: ReadonlyMap<string, readonly string[]>;
 }
 
-/** Builds the buckets once for an edition. */
-export function compileVocabulary(words: Iterable<string>): Vocabulary {
+/** Built once for an edition. `usual`: the words for which a misspelt one may stand; those of mere sayings only add ties. */
+export function compileVocabulary(words: Iterable<string>, usual: Iterable<string>): Vocabulary {
   const stems = new Set(words);
   const buckets = new Map<string, string[]>();
-  for (const stem of stems) {
+  for (const stem of new Set(usual)) {
     if (stem.length < 3 || /\d/.test(stem)) continue;
     for (const key of [`${stem.length}.${stem[0]}`, `${stem.length}-${stem[1]}`]) {
       const bucket = buckets.get(key);
@@ -66,7 +66,7 @@ export function findWords(folded: string, vocabulary: Vocabulary): readonly Word
 }
 
 function isCommonForm(stem: string): boolean {
-  const base = /^(.{3,}?)(?:ed|d|ing|ly|er|est|y|ness|ful|less)$/.exec(stem)?.[1];
+  const base = /^(.{3,}?)(?:ed|(?<=e)d|ing|ly|er|est|ness|ful|less)$/.exec(stem)?.[1];
   return base !== undefined && (commonWords.has(base) || commonWords.has(`${base}e`));
 }
 
