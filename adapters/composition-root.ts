@@ -4,23 +4,46 @@
  */
 import { join } from "node:path";
 import type { Logger } from "pino";
-import { type Bot, knowledgeOf, openBot, type Receive } from "../bot/index.ts";
+import {
+  type Bot,
+  type Clock,
+  communityMemories,
+  editionWatch,
+  type Knowledge,
+  openBot,
+  type Pages,
+  pagesOf,
+  type Receive,
+  type Store,
+} from "../bot/index.ts";
 import { systemClock } from "./clock.ts";
 import { type Configuration, parseConfiguration } from "./configuration.ts";
 import { failureLine, OutsideError } from "./errors.ts";
 import { BrokenHandbookError, type OpenHandbook, openHandbooks } from "./handbooks.ts";
-import { openHealthDoor } from "./health/index.ts";
+import { liveHandbooks, toldThrough } from "./live-handbooks.ts";
 import { openLog } from "./log.ts";
+import { type PhotographKeeper, photographKeeper } from "./photographs/index.ts";
+import { secretKeyIn } from "./secret-key.ts";
 import { openStore } from "./store/open-store.ts";
 import { locateIn } from "./terminal/drawing-paths.ts";
 import { greetingFor } from "./terminal/greeting.ts";
 import { startTerminal } from "./terminal/index.ts";
+import { openWebDoor } from "./web/index.ts";
 
 /** What a door may need. */
 interface Context {
   readonly configuration: Configuration;
   /** The bot, for one platform, named as the log shall name it. */
   readonly botFor: (platform: string) => Bot;
+  /** What its communities know, for pages to show. */
+  readonly pages: Pages;
+  readonly knowledge: () => readonly Knowledge[];
+  /** The community's memory, for what a door has to remember itself, and the time by which it is kept. */
+  readonly store: Store;
+  readonly clock: Clock;
+  readonly handbooks: readonly OpenHandbook[];
+  /** Where members' photographs are kept. */
+  readonly photographs: PhotographKeeper;
   readonly log: Logger;
   /** May messages be taken now? */
   readonly isReady: () => boolean;
@@ -36,12 +59,42 @@ interface OpenDoor {
 type Door = (context: Context) => Promise<OpenDoor | undefined>;
 
 /** In the order they open; they close the other way round. A platform is one line here. */
-const doors: readonly Door[] = [health];
+const doors: readonly Door[] = [web, discord, telegram];
 
-async function health({ configuration, isReady }: Context): Promise<OpenDoor> {
-  const { host, port } = configuration;
-  const { address, close } = await openHealthDoor({ host, port, isReady });
-  return { where: `health at ${address}/healthz and ${address}/readyz`, close };
+async function web({ configuration, ...context }: Context): Promise<OpenDoor> {
+  const { host, port, publicAddress, webhookSecrets } = configuration;
+  const own = { host, port, publicAddress, webhookSecrets };
+  const { address, close } = await openWebDoor({ ...own, ...context });
+  return { where: `web at ${publicAddress ?? address}/`, close };
+}
+
+/** Its library is loaded only where there is a token: it takes longer to load than everything else. */
+async function discord(context: Context): Promise<OpenDoor | undefined> {
+  const { discordToken: token, discordApiBase: apiBase } = context.configuration;
+  if (token === undefined) return undefined;
+  const [{ startDiscord }, { pngOf }] = await Promise.all([
+    import("./discord/index.ts"),
+    import("./pictures/png.ts"),
+  ]);
+  const { store, clock, log, photographs } = context;
+  const handbooks = context.handbooks.map(({ handbook: { cover } }) => ({ id: cover.id, name: cover.name }));
+  const bot = context.botFor("discord");
+  return startDiscord({ token, apiBase, bot, store, clock, log, handbooks, pngOf, photographs });
+}
+
+async function telegram({ configuration, ...context }: Context): Promise<OpenDoor | undefined> {
+  const { telegram: place, host, publicAddress } = configuration;
+  if (place === undefined) return undefined;
+  const [{ openTelegram }, { pngOf }] = await Promise.all([
+    import("./telegram/index.ts"),
+    import("./pictures/png.ts"),
+  ]);
+  const { token, root } = place;
+  const { store, photographs, log } = context;
+  const own = { bot: context.botFor("telegram"), store, photographs, log, pictureOf: pngOf, publicAddress };
+  const webhook = place.webhook === undefined ? undefined : { ...place.webhook, host };
+  const { name, way, close } = await openTelegram({ token, root, webhook, ...own });
+  return { where: `Telegram as @${name}, by ${way}`, close };
 }
 
 async function main(): Promise<void> {
@@ -58,18 +111,40 @@ async function main(): Promise<void> {
   const store = await openStore(configuration, log);
   let isReady = false;
   const open: OpenDoor[] = [];
+  const closing: { close(): Promise<void> }[] = [];
   try {
-    const known = handbooks.map(({ handbook }) => knowledgeOf(handbook));
-    const surroundings = { knowledge: () => known, store, clock: systemClock(), log };
+    const clock = systemClock();
+    const events = toldThrough(editionWatch({ store, clock, log }), log);
+    for (const { handbook, files } of handbooks) await events.onTaken(handbook, files);
+    const live = liveHandbooks(handbooks, events);
+    closing.push(live);
+    const secretKey =
+      configuration.secretKey ?? (await secretKeyIn(join(configuration.dataFolder, "secret.key")));
+    const memories = communityMemories(store);
+    const surroundings = { knowledge: live.known, store, memories, clock, log, secretKey };
     const botFor = (platform: string) => openBot({ ...surroundings, platform });
-    const context = { configuration, botFor, log, isReady: () => isReady && store.isReady() };
+    const photographs = photographKeeper(store, clock);
+    const context = {
+      configuration,
+      botFor,
+      pages: pagesOf({ ...surroundings, platform: "web" }),
+      knowledge: live.known,
+      store,
+      clock,
+      handbooks,
+      photographs,
+      log,
+      isReady: () => isReady && store.isReady(),
+    };
     for (const door of doors) open.push(...(await opened(door, context, isTerminal)));
     isReady = true;
-    if (isTerminal) await talk(botFor("terminal").receive, log, handbooks, stop);
-    else await serve(open, handbooks, stop, log);
+    if (isTerminal) {
+      process.stdout.write(open.map(({ where }) => `${where}\n`).join(""));
+      await talk(botFor("terminal").receive, log, handbooks, stop);
+    } else await serve(open, handbooks, stop, log);
   } finally {
     isReady = false;
-    for (const door of open.toReversed()) await door.close();
+    for (const each of [...closing, ...open].toReversed()) await each.close();
     await store.close();
   }
 }

@@ -6,10 +6,16 @@ import { delimiter } from "node:path";
 import { fileURLToPath } from "node:url";
 import { z } from "zod";
 import { closestName } from "./closest-name.ts";
+import { PublicAddress, WebhookSecrets } from "./web/configuration.ts";
 
 /** The handbook that is shipped with the program, wherever it is started from. */
 export const demonstrationHandbook: string = fileURLToPath(
   new URL("../knowledge/handbooks/wexcombe-shrike", import.meta.url),
+);
+
+/** The smallest one, from which the guide begins. */
+export const smallestHandbook: string = fileURLToPath(
+  new URL("../knowledge/handbooks/marlpit-wren", import.meta.url),
 );
 
 export const logLevels = ["fatal", "error", "warn", "info", "debug", "trace", "silent"] as const;
@@ -35,6 +41,36 @@ const Environment = z.object({
     .string()
     .default("127.0.0.1")
     .refine((host) => !/[\s/]/u.test(host), "a host name or address without a scheme or path is needed"),
+  PUBLIC_ADDRESS: PublicAddress.optional(),
+  WEBHOOK_SECRETS: WebhookSecrets.default(new Map()),
+  SECRET_KEY: z.string().min(32, "at least 32 characters are needed").optional(),
+  DISCORD_TOKEN: z.string().optional(),
+  DISCORD_API_BASE: z
+    .string()
+    .refine(isApiBase, "an address that begins with http:// or https://, without /v10 at its end, is needed")
+    .optional(),
+  TELEGRAM_BOT_TOKEN: z
+    .string()
+    .regex(/^\d+:[\w-]+$/u, "the token that BotFather gave, as 123456:letters, is needed")
+    .optional(),
+  TELEGRAM_API_ROOT: z
+    .string()
+    .default("https://api.telegram.org")
+    .refine(isRoot, "an address that begins with https:// or http:// is needed")
+    .transform((root) => root.replace(/\/+$/u, "")),
+  TELEGRAM_WEBHOOK_URL: z
+    .string()
+    .refine(isRoot, "an address that begins with https:// and that Telegram can reach is needed")
+    .optional(),
+  TELEGRAM_WEBHOOK_SECRET: z
+    .string()
+    .regex(/^[\w-]{16,256}$/u, "16 to 256 letters, digits, - or _ are needed")
+    .optional(),
+  TELEGRAM_WEBHOOK_PORT: z
+    .string()
+    .default("8443")
+    .refine(isPort, "a whole number from 0 to 65535 is needed")
+    .transform(Number),
   LOG_LEVEL: z.enum(logLevels, `one of ${logLevels.join(", ")} is needed`).default("info"),
 });
 
@@ -45,7 +81,26 @@ export interface Configuration {
   /** 0 lets the system choose a free one. */
   readonly port: number;
   readonly host: string;
+  /** Where the pages are reached from outside, without a slash at the end; undefined: where they are served. */
+  readonly publicAddress: string | undefined;
+  /** By the name of the forum that signs with it. */
+  readonly webhookSecrets: ReadonlyMap<string, string>;
+  /** Undefined: one is kept in the data folder. */
+  readonly secretKey: string | undefined;
+  /** Undefined: the platform is not served. */
+  readonly discordToken: string | undefined;
+  /** Another place of Discord's HTTP API than its own. */
+  readonly discordApiBase: string | undefined;
+  readonly telegram: TelegramConfiguration | undefined;
   readonly logLevel: LogLevel;
+}
+
+export interface TelegramConfiguration {
+  readonly token: string;
+  /** Without a slash at the end. */
+  readonly root: string;
+  /** Undefined: long polling. */
+  readonly webhook: { readonly url: string; readonly secret: string; readonly port: number } | undefined;
 }
 
 export type ConfigurationResult =
@@ -72,15 +127,32 @@ export function parseConfiguration(
     return { ok: false, problems };
   }
   const { data } = parsed;
+  if (data.TELEGRAM_WEBHOOK_URL !== undefined && data.TELEGRAM_WEBHOOK_SECRET === undefined) {
+    return { ok: false, problems: ["TELEGRAM_WEBHOOK_SECRET: it is needed beside TELEGRAM_WEBHOOK_URL"] };
+  }
   const configuration: Configuration = {
     dataFolder: data.DATA_DIR,
     databaseUrl: data.DATABASE_URL,
     handbookFolders: data.HANDBOOKS,
     port: data.PORT,
     host: data.HOST,
+    publicAddress: data.PUBLIC_ADDRESS,
+    webhookSecrets: data.WEBHOOK_SECRETS,
+    secretKey: data.SECRET_KEY,
+    discordToken: data.DISCORD_TOKEN,
+    discordApiBase: data.DISCORD_API_BASE?.replace(/\/+$/u, ""),
+    telegram: telegramFrom(data),
     logLevel: data.LOG_LEVEL,
   };
   return { ok: true, configuration, hints: hintsFor(Object.keys(environment)) };
+}
+
+function telegramFrom(data: z.output<typeof Environment>): TelegramConfiguration | undefined {
+  const { TELEGRAM_BOT_TOKEN: token, TELEGRAM_WEBHOOK_URL: url, TELEGRAM_WEBHOOK_SECRET: secret } = data;
+  if (token === undefined) return undefined;
+  const isHooked = url !== undefined && secret !== undefined;
+  const webhook = isHooked ? { url, secret, port: data.TELEGRAM_WEBHOOK_PORT } : undefined;
+  return { token, root: data.TELEGRAM_API_ROOT, webhook };
 }
 
 /** "did you mean" for variables that are one or two slips away from a known one and would be silently ignored. */
@@ -95,6 +167,14 @@ function hintsFor(names: readonly string[]): readonly string[] {
 
 function isPostgresAddress(text: string): boolean {
   return /^postgres(?:ql)?:\/\/\S+$/u.test(text) && URL.canParse(text);
+}
+
+function isApiBase(text: string): boolean {
+  return isRoot(text) && !/\/v\d+\/*$/u.test(text);
+}
+
+function isRoot(text: string): boolean {
+  return /^https?:\/\/\S+$/u.test(text) && URL.canParse(text);
 }
 
 function isPort(text: string): boolean {

@@ -1,11 +1,19 @@
 /** The handbooks a program is to go by: all of them sound, or none. */
-import { type Handbook, type Problem, problemText } from "../knowledge/index.ts";
+import {
+  type Handbook,
+  type HandbookFile,
+  loadHandbook,
+  type Problem,
+  problemText,
+} from "../knowledge/index.ts";
 import { OutsideError } from "./errors.ts";
-import { loadHandbookFolder } from "./handbook-folder/index.ts";
+import { readHandbookFolder } from "./handbook-folder/index.ts";
 
 export interface OpenHandbook {
   readonly folder: string;
   readonly handbook: Handbook;
+  /** What it was read from. */
+  readonly files: readonly HandbookFile[];
   /** Worth mending, though the handbook can be used. */
   readonly warnings: readonly string[];
 }
@@ -29,9 +37,12 @@ export class BrokenHandbookError extends OutsideError {
 
 /** One handbook; throws BrokenHandbookError when it is unsound or cannot be read. */
 export async function openHandbook(folder: string): Promise<OpenHandbook> {
-  const loaded = await loadHandbookFolder(folder);
+  const reading = await readHandbookFolder(folder);
+  if (!reading.ok) throw new BrokenHandbookError(folder, reading.problems);
+  const loaded = loadHandbook(reading.files);
   if (!loaded.ok) throw new BrokenHandbookError(folder, loaded.problems);
-  return { folder, handbook: loaded.handbook, warnings: loaded.warnings.map(problemText) };
+  const { handbook, warnings } = loaded;
+  return { folder, handbook, files: reading.files, warnings: warnings.map(problemText) };
 }
 
 /** All of them, in the order given. Two with one id are refused: a case could not say which it is read against. */

@@ -1,37 +1,58 @@
 /** The bot for one door: what it hears goes through `receiver`, and the rest is read from and kept in the community's memory. */
 import type { Bot } from "./bot.ts";
-import { Settings } from "./bot.ts";
+import { ledgerStep } from "./community/ledger.ts";
+import { noticeOf, noticesKind, WaitingNotices } from "./community/notices/notices.ts";
+import { whySettled } from "./community/phrases/keepers.ts";
+import { servingIn, settingsId, settingsIn, settingsKind } from "./community/settings-record.ts";
+import { suggestions } from "./community/suggestions.ts";
 import { receiver, type Surroundings } from "./receive.ts";
 
-/** The kind under which a community's settings are kept, one record a community. */
-const settingsKind = "settings";
-
-/** The settings of a community that has set nothing. */
-export const noSettings: Settings = {
-  handbooks: null,
-  units: "metric",
-  retentionMonths: null,
-  platforms: {},
-};
-
 export function openBot(surroundings: Surroundings): Bot {
-  const { store, clock } = surroundings;
+  const { store, clock, memories, platform } = surroundings;
   return {
     receive: receiver(surroundings),
     async settings(community) {
-      const kept = await store.current(settingsKind, community);
-      return kept === undefined ? noSettings : Settings.parse(kept);
+      return settingsIn((await memories.upToDate(community)).settings);
     },
     async changeSettings(community, by, settings) {
-      const change = { kind: settingsKind, id: community, by, at: clock.milliseconds(), why: "set" };
-      await store.advance(change, () => ({ state: settings, outcome: null }));
+      const at = clock.milliseconds();
+      const why = whySettled(platform);
+      const change = { kind: settingsKind.kind, id: `${community}/${settingsId}`, by, at, why };
+      const changed = [{ kind: settingsKind.kind, id: settingsId }];
+      await store.advance(change, () => ({
+        state: settings,
+        outcome: null,
+        alongside: [ledgerStep(community, changed, by, at, why)],
+      }));
     },
-    async suggest() {
-      return [];
+    async suggest(community, typed) {
+      const memory = await memories.upToDate(community);
+      return suggestions(servingIn(settingsIn(memory.settings), surroundings.knowledge()), memory, typed);
     },
-    async notices() {
-      return [];
+    async notices(limit) {
+      const found = [];
+      for await (const { id, state } of store.currents(noticesKind.kind, "")) {
+        if (state === null || !id.endsWith(`/${platform}`)) continue;
+        const community = id.slice(0, -platform.length - 1);
+        found.push(...WaitingNotices.parse(state).waiting.map((one) => noticeOf(community, one)));
+      }
+      return found.slice(0, limit);
     },
-    async noticeSettled() {},
+    async noticeSettled(id, outcome) {
+      // "COMMUNITY/PLATFORM/NOTICE": the record is the first two.
+      const record = id.slice(0, id.lastIndexOf("/"));
+      const change = {
+        kind: noticesKind.kind,
+        id: record,
+        by: platform,
+        at: clock.milliseconds(),
+        why: outcome,
+      };
+      await store.advance(change, (state) => {
+        const { waiting } =
+          state === undefined || state === null ? { waiting: [] } : WaitingNotices.parse(state);
+        return { state: { waiting: waiting.filter((one) => one.id !== id) }, outcome: null };
+      });
+    },
   };
 }

@@ -1,23 +1,32 @@
 /**
- * The one path from an adapter to a reply: step within the store's change of the conversation, then log. It is asynchronous only
- * because the store is, which takes the messages of one conversation one after another.
+ * The one path from an adapter to a reply: a turn within the store's change of the conversation, with everything it changes beside
+ * in the same commit, then log. It is asynchronous only because the store is, which takes the messages of one conversation one
+ * after another.
  */
-
-import { chooseKnowledge } from "./conversation/choose-knowledge.ts";
+import type { FoundRecord } from "./community/affair.ts";
+import type { CommunityMemories } from "./community/community-memory.ts";
+import { ledgerStep } from "./community/ledger.ts";
+import { noticeChanges } from "./community/notices/notices.ts";
+import { alongside, BehindError, type RecordChange } from "./community/record-change.ts";
+import { settingsIn } from "./community/settings-record.ts";
+import { homeCommunity, queriesFor, type TurnTaken, takeTurn } from "./community/take-turn.ts";
 import { type Conversation, emptyConversation, readConversation } from "./conversation/conversation.ts";
 import type { Knowledge } from "./conversation/knowledge.ts";
-import { step } from "./conversation/step.ts";
 import type { IncomingMessage } from "./message.ts";
-import type { Change, Clock, Log, Store } from "./ports.ts";
+import type { Alongside, Change, Clock, Log, Store } from "./ports.ts";
 import type { Reply } from "./reply.ts";
 
 export interface Surroundings {
   /** The handbooks that serve now, at least one; asked anew for every message, so that an edition can change. */
   readonly knowledge: () => readonly Knowledge[];
   readonly store: Store;
+  /** What this process knows of its communities; every door of one process shares it. */
+  readonly memories: CommunityMemories;
   readonly clock: Clock;
   readonly log: Log;
-  /** Named in the log: "terminal", "web" … */
+  /** The server's own secret, the same in every process and over restarts: serials are recognised by it, invitations made from it. */
+  readonly secretKey: string;
+  /** Named in the log, and in front of its conversations' ids: "terminal", "web" … */
   readonly platform: string;
 }
 
@@ -26,20 +35,44 @@ export type Receive = (message: IncomingMessage) => Promise<Reply>;
 /** The kind under which conversations are kept. */
 export const conversationKind = "conversation";
 
+/** How often a turn is decided again because a record it changes was changed by somebody else meanwhile. */
+const mostDecisions = 5;
+
 /** A function that answers messages. It rejects only when the store does; the conversation is then as it was. */
 export function receiver(surroundings: Surroundings): Receive {
-  return (message) => receive(surroundings, message);
+  return async (message) => {
+    for (let decision = 1; ; decision += 1) {
+      try {
+        return await receive(surroundings, message);
+      } catch (failure) {
+        if (!(failure instanceof BehindError) || decision === mostDecisions) throw failure;
+      }
+    }
+  };
 }
 
 async function receive(surroundings: Surroundings, message: IncomingMessage): Promise<Reply> {
-  const { store, clock, log, platform } = surroundings;
+  const { store, clock, log, platform, memories } = surroundings;
   const begun = clock.milliseconds();
   const today = clock.today();
+  const memory = await memories.upToDate(message.community ?? homeCommunity);
+  const found = await recordsFor(store, message);
   const reply = await store.advance(changeBy(message, begun), (state) => {
-    const conversation = kept(state, log);
-    const knowledge = chooseKnowledge(surroundings.knowledge(), conversation, message, today);
-    const taken = step(knowledge, conversation, message, today);
-    return { state: taken.conversation, outcome: taken.reply };
+    const served = surroundings.knowledge();
+    const { secretKey } = surroundings;
+    const circumstances = { served, memory, today, at: begun, secretKey, found };
+    const taken = takeTurn(circumstances, kept(state, log), message);
+    const notices = noticeChanges(
+      message.community ?? homeCommunity,
+      taken.tellings,
+      settingsIn(memory.settings),
+      `${message.conversation} ${message.id ?? begun}`,
+    );
+    return {
+      state: taken.conversation,
+      outcome: taken.reply,
+      alongside: besides(message, begun, [...taken.changes, ...notices]),
+    };
   });
   log.info(
     {
@@ -51,6 +84,37 @@ async function receive(surroundings: Surroundings, message: IncomingMessage): Pr
     "question answered",
   );
   return reply;
+}
+
+/** What the affairs need read for this message, by kind; most messages need nothing. */
+export async function recordsFor(
+  store: Store,
+  message: IncomingMessage,
+): Promise<ReadonlyMap<string, readonly FoundRecord[]>> {
+  const community = message.community ?? homeCommunity;
+  const found = new Map<string, FoundRecord[]>();
+  for (const { kind, prefix } of queriesFor(message)) {
+    const records: FoundRecord[] = [];
+    for await (const { id, state } of store.currents(kind, `${community}/${prefix}`)) {
+      records.push({ id: id.slice(community.length + 1), state });
+    }
+    found.set(kind, records);
+  }
+  return found;
+}
+
+/** The changes as the store takes them, and the ledger's step when answers go by any of them. */
+function besides(message: IncomingMessage, at: number, changes: TurnTaken["changes"]): readonly Alongside[] {
+  const community = message.community ?? homeCommunity;
+  const told = changes.filter(({ isAside = false }) => !isAside);
+  const rows = changes.map((change) => alongside(community, change, message.from, at));
+  if (told.length === 0) return rows;
+  const changed = told.map(({ kind, id }) => ({ kind, id }));
+  return [...rows, ledgerStep(community, changed, message.from, at, saidOf(told))];
+}
+
+function saidOf(changes: readonly RecordChange[]): string {
+  return changes.map(({ why }) => why).join("; ");
 }
 
 function changeBy(message: IncomingMessage, at: number): Change {
@@ -66,7 +130,7 @@ function changeBy(message: IncomingMessage, at: number): Change {
 
 /** A state that does not parse is not thrown away in silence: the log says so before a new conversation begins. */
 function kept(state: unknown, log: Log): Conversation {
-  if (state === undefined) return emptyConversation;
+  if (state === undefined || state === null) return emptyConversation;
   const conversation = readConversation(state);
   if (conversation !== undefined) return conversation;
   log.warn({}, "kept conversation is not readable, begun anew");

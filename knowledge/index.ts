@@ -3,6 +3,7 @@
 // Calendar
 export { civilDayAt } from "./calendar/civil-day.ts";
 export { formatInterval, parseDateText } from "./calendar/date-text.ts";
+export { dayOfMilliseconds } from "./calendar/day-of-milliseconds.ts";
 export type { Interval } from "./calendar/interval.ts";
 export { midpoint } from "./calendar/interval.ts";
 
@@ -28,6 +29,14 @@ export type { Sighting } from "./dating/sighting.ts";
 export { sightingsOfChange } from "./dating/sighting.ts";
 export { parseSightings } from "./dating/sightings.ts";
 export { statedChange } from "./dating/stated-change.ts";
+export type { Succession } from "./dating/successions.ts";
+export { successionsOf } from "./dating/successions.ts";
+// Digests
+export { keyedDigest } from "./digest/keyed-digest.ts";
+export { textDigest } from "./digest/text-digest.ts";
+// Editions: what changed between two
+export { changesBetween } from "./editions/changes-between.ts";
+export { type HandbookChange, touchedBy } from "./editions/handbook-change.ts";
 
 // Evidence: what is said of a part and of its car
 export type { CarDescription, ProvenanceGrade } from "./evidence/car-description.ts";
@@ -51,25 +60,31 @@ export { problemText, sortedProblems } from "./handbook/problem.ts";
 export type { Cars, Claim, Feature, Handbook, PartKind, Source, Variant } from "./handbook/schema.ts";
 
 // Identification
+export { endDeviationMonths } from "./identification/as-built-mix.ts";
 export type { CompiledPart } from "./identification/compiled-part.ts";
 export { compilePart } from "./identification/compiled-part.ts";
+export { duelOfVariants } from "./identification/duel.ts";
 export type {
   BrokenDateLink,
   ClassProbability,
   Duel,
   Identification,
+  ObservedState,
 } from "./identification/identification.ts";
 export { identify } from "./identification/identify.ts";
+export type { LearntChange } from "./identification/learnt-change.ts";
 export type { ModelTables } from "./identification/model-tables.ts";
 export { modelTables } from "./identification/model-tables.ts";
 export { planQuestions } from "./identification/plan-questions.ts";
+export type { QuietFact } from "./identification/quiet-facts.ts";
+export { quietFacts } from "./identification/quiet-facts.ts";
 
 // Information
 export { mutualInformationBits } from "./information/mutual-information.ts";
-// Reading messages
 export { boundedEditDistance } from "./language/edit-distance.ts";
 export type { Lexicon } from "./language/lexicon.ts";
 export { compileLexicon } from "./language/lexicon.ts";
+export { findingsOfMaterial } from "./language/material-findings.ts";
 export type {
   CarFinding,
   FeatureFinding,
@@ -77,11 +92,26 @@ export type {
   MessageReading,
   ReadingContext,
 } from "./language/message-reading.ts";
-export { findingsOfMaterial } from "./language/material-findings.ts";
 export { readMessage } from "./language/read-message.ts";
+export type { SerialFound } from "./language/serials.ts";
+export { maskSerials } from "./language/serials.ts";
+// Reading messages
+export type { FoundText, TextIndex } from "./language/similar-texts.ts";
+export { textIndex } from "./language/similar-texts.ts";
 // Questions
 export { nextQuestion } from "./questions/next-question.ts";
 export type { Question, QuestionTable } from "./questions/question-table.ts";
+
+// Review of a handbook
+export { type Remark, reviewRules, type Severity, severities } from "./review/remark.ts";
+export { type Review, reviewHandbook } from "./review/review-handbook.ts";
+
+// Spreadsheets: a part kind's claims as a table, and back
+export { applyTables } from "./spreadsheet/apply-tables.ts";
+export { readHead } from "./spreadsheet/columns.ts";
+export { type ReadTable, readTable, type TableQuestion } from "./spreadsheet/read-table.ts";
+export { type Cell, type CellRemark, cellText, type Sheet } from "./spreadsheet/sheet.ts";
+export { tableOfPart } from "./spreadsheet/table-of-part.ts";
 
 // Trade knowledge
 export { answerTradeQuestion } from "./trade/answer-trade-question.ts";

@@ -1,23 +1,41 @@
-/** `witness-mark check`: every problem of a handbook, a line each on standard output, as editors and pipes like them. */
+/**
+ * `witness-mark check`: everything somebody who knows the trade would remark on in a handbook, for people, scripts or editors.
+ * Status 2 when it cannot be served, or, with --strict, when a doubt is left.
+ */
+import { relative, sep } from "node:path";
+import { type Review, reviewHandbook } from "../../knowledge/index.ts";
 import { demonstrationHandbook } from "../configuration.ts";
 import { OutsideError } from "../errors.ts";
-import { BrokenHandbookError, openHandbook } from "../handbooks.ts";
-import { readOptions } from "./options.ts";
+import { readHandbookFolder } from "../handbook-folder/index.ts";
+import { remarksAsJson } from "./check/remarks-as-json.ts";
+import { remarksAsSarif } from "./check/remarks-as-sarif.ts";
+import { countOf, remarksAsText } from "./check/remarks-as-text.ts";
+import { readOptions, UsageError } from "./options.ts";
 
 export async function run(written: readonly string[]): Promise<void> {
-  const { handbook: folder = demonstrationHandbook } = readOptions("check", written, { handbook: "text" });
-  try {
-    const { handbook, warnings } = await openHandbook(folder);
-    const variants = handbook.parts.reduce((sum, part) => sum + part.variants.length, 0);
-    const size = `${handbook.parts.length} part kinds, ${variants} variants`;
-    print([...warnings, `${handbook.cover.name}: sound, edition ${handbook.edition}, ${size}`]);
-  } catch (failure) {
-    if (!(failure instanceof BrokenHandbookError)) throw failure;
-    print(failure.problems);
-    throw new OutsideError(`handbook ${folder}: ${failure.problems.length} to mend`, failure);
-  }
+  const options = readOptions("check", written, {
+    handbook: "text",
+    json: "flag",
+    sarif: "flag",
+    strict: "flag",
+  });
+  const { handbook: folder = demonstrationHandbook, json, sarif, strict } = options;
+  if (json && sarif) throw new UsageError("--json or --sarif, not both", "check");
+  const review = await reviewFolder(folder);
+  const base = relative(process.cwd(), folder).split(sep).join("/");
+  if (sarif) process.stdout.write(`${remarksAsSarif(base, review)}\n`);
+  else if (json) process.stdout.write(`${remarksAsJson(folder, review)}\n`);
+  else process.stdout.write(`${remarksAsText(folder, review).join("\n")}\n`);
+
+  const faults = countOf(review.remarks, "fault");
+  if (faults > 0) throw new OutsideError(`handbook ${folder}: ${faults} to mend`);
+  const doubts = countOf(review.remarks, "doubt");
+  if (strict && doubts > 0) throw new OutsideError(`handbook ${folder}: ${doubts} in doubt`);
 }
 
-function print(lines: readonly string[]): void {
-  process.stdout.write(`${lines.join("\n")}\n`);
+async function reviewFolder(folder: string): Promise<Review> {
+  const reading = await readHandbookFolder(folder);
+  if (reading.ok) return reviewHandbook(reading.files);
+  const remarks = reading.problems.map((problem) => ({ severity: "fault" as const, ...problem }));
+  return { loaded: reading, remarks };
 }

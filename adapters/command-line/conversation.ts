@@ -4,6 +4,7 @@ import { systemClock } from "../clock.ts";
 import { demonstrationHandbook, parseConfiguration } from "../configuration.ts";
 import { OutsideError } from "../errors.ts";
 import { type OpenHandbook, openHandbook } from "../handbooks.ts";
+import { freshSecret, secretKeyIn } from "../secret-key.ts";
 import { memoryStore } from "../store/memory.ts";
 
 export interface OpenConversation {
@@ -31,7 +32,7 @@ export async function openConversation(place: ConversationPlace): Promise<OpenCo
   const { store, close } = await openStore(place.store, log);
   let opening: Promise<Receive> | undefined;
   const bot = (): Promise<Receive> => {
-    opening ??= openBot(handbook, { store, log, platform: place.platform });
+    opening ??= openBot(handbook, place, { store, log });
     return opening;
   };
   return {
@@ -47,11 +48,14 @@ export async function openConversation(place: ConversationPlace): Promise<OpenCo
 /** A second of work on a slow machine, which nobody who only reads the greeting should wait for. */
 async function openBot(
   { handbook }: OpenHandbook,
-  surroundings: { readonly store: Store; readonly log: Log; readonly platform: string },
+  { platform, store: file }: ConversationPlace,
+  kept: { readonly store: Store; readonly log: Log },
 ): Promise<Receive> {
-  const { knowledgeOf, receiver } = await import("../../bot/index.ts");
+  const { communityMemories, knowledgeOf, receiver } = await import("../../bot/index.ts");
   const known = [knowledgeOf(handbook)];
-  return receiver({ ...surroundings, knowledge: () => known, clock: systemClock() });
+  const secretKey = file === undefined ? freshSecret() : await secretKeyIn(`${file}.key`);
+  const memories = communityMemories(kept.store);
+  return receiver({ ...kept, platform, secretKey, memories, knowledge: () => known, clock: systemClock() });
 }
 
 async function openStore(

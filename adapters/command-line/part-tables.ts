@@ -17,6 +17,7 @@ import { demonstrationHandbook } from "../configuration.ts";
 import { OutsideError } from "../errors.ts";
 import { openHandbook } from "../handbooks.ts";
 import { UsageError } from "./options.ts";
+import { unknownPart } from "./unknown-part.ts";
 
 export const tableOptions = {
   handbook: "text",
@@ -47,7 +48,7 @@ export async function openPartTables(command: string, options: TableOptions): Pr
   const goal = goalOf(command, options.goal);
   const { handbook } = await openHandbook(options.handbook ?? demonstrationHandbook);
   const compiled = compilePart(handbook, part);
-  if (compiled === undefined) throw new OutsideError(unknownPart(handbook, part));
+  if (compiled === undefined) throw unknownPart(handbook, part);
   const car = options.car === undefined ? {} : carOf(handbook, options.car);
   return { part, goal, car, tables: modelTables(compiled, car, goal) };
 }
@@ -59,13 +60,6 @@ function goalOf(command: string, written: string | undefined): Goal {
   const meant = closestName(written, goals);
   const hint = meant === undefined ? `one of ${goals.join(", ")} is needed` : `did you mean ${meant}`;
   throw new UsageError(`--goal: ${hint}`, command);
-}
-
-function unknownPart(handbook: Handbook, written: string): string {
-  const ids = handbook.parts.map(({ id }) => id);
-  const meant = closestName(written, ids);
-  const hint = meant === undefined ? `one of ${ids.join(", ")} is needed` : `did you mean ${meant}`;
-  return `unknown part kind: ${JSON.stringify(written)}, ${hint}`;
 }
 
 /** The car as the bot would understand it from the same words; words that say nothing of a car are refused, not dropped. */

@@ -2,6 +2,7 @@
 import { parseConfiguration } from "../configuration.ts";
 import { OutsideError } from "../errors.ts";
 import type { Engine } from "../store/engine.ts";
+import { fileOf } from "./file-of.ts";
 import { readOptions, UsageError } from "./options.ts";
 
 export async function run([action = "", ...written]: readonly string[]): Promise<void> {
@@ -29,7 +30,7 @@ async function check(written: readonly string[]): Promise<void> {
 }
 
 async function backup(written: readonly string[]): Promise<void> {
-  const { file, rest } = fileOf(written);
+  const { file, rest } = fileOf("store", written);
   const { store } = readOptions("store", rest, { store: "text" });
   const { writeBackup } = await import("../store/backup-file.ts");
   const { rowsOf } = await import("../store/row-stream.ts");
@@ -40,21 +41,13 @@ async function backup(written: readonly string[]): Promise<void> {
 }
 
 async function restore(written: readonly string[]): Promise<void> {
-  const { file, rest } = fileOf(written);
+  const { file, rest } = fileOf("store", written);
   const { store, replace } = readOptions("store", rest, { store: "text", replace: "flag" });
   const { restore: putBack } = await import("../store/restore.ts");
   await withEngine(store, async (engine) => {
     const { records, versions } = await putBack(engine, file, { replace, at: Date.now() });
     print(`${engine.place}: ${records} records, ${versions} versions put back from ${file}`);
   });
-}
-
-function fileOf([file, ...rest]: readonly string[]): {
-  readonly file: string;
-  readonly rest: readonly string[];
-} {
-  if (file === undefined || file.startsWith("--")) throw new UsageError("a file is needed", "store");
-  return { file, rest };
 }
 
 /** The store of the environment, or the one in `file`; whatever the engine says comes out in words fit to be shown. */

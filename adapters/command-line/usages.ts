@@ -68,15 +68,53 @@ export const usages: Readonly<Record<string, Usage>> = {
       "  --picture FILE   also draw a timeline, and print the same as a table",
     ],
   },
+  new: {
+    purpose: "begin a handbook from a few questions",
+    lines: [
+      "witness-mark new --folder DIR [--example]",
+      "  --folder DIR     where it shall stand; a new folder, or an empty one",
+      "  --example        copy the smallest handbook in place of asking: one part, two versions",
+      "the schemas and settings by which editors check and complete are written along",
+    ],
+  },
   check: {
-    purpose: "say whether a handbook is sound, and list every problem",
-    lines: ["witness-mark check [--handbook DIR]", HANDBOOK],
+    purpose: "read a handbook as a critic would: what is broken, doubtful or could be better",
+    lines: [
+      "witness-mark check [--handbook DIR] [--json | --sarif] [--strict]",
+      HANDBOOK,
+      "  --json           one JSON object; without it a line for each remark and one for how to mend it",
+      "  --sarif          a SARIF 2.1.0 log, for editors and build servers",
+      "  --strict         exit status 2 also when there is a doubt; without it only when there is a fault",
+      "a fault stops the handbook from being served; a doubt is most likely an error; a wish would make answers better",
+    ],
+  },
+  table: {
+    purpose: "what variants show, as a spreadsheet and back",
+    lines: [
+      "witness-mark table to FILE [--handbook DIR] [--part KIND]",
+      "witness-mark table from FILE --handbook DIR [--part KIND] [--write | --partly]",
+      "  FILE             .xlsx with a sheet for each part kind, or .csv with one",
+      HANDBOOK,
+      "  --part KIND      one part kind; without it all, or the one the sheet names",
+      "  --write          write the handbook if every cell was read; at a terminal it is asked without it",
+      "  --partly         write what was read and leave the other cells aside",
+      "each cell that could not be read is named, with what to write instead; status 2 when there is one",
+    ],
   },
   schema: {
     purpose: "print the JSON Schema of a handbook's file, for editors",
     lines: [
-      "witness-mark schema --file KIND",
+      "witness-mark schema --file KIND | --into DIR",
       "  --file KIND      handbook, cars, sources, or part (any file in parts/)",
+      "  --into DIR       write all four into a handbook's folder, with the settings by which editors find them",
+    ],
+  },
+  "sign-in": {
+    purpose: "print a link that signs an owner in to the keepers' desk once",
+    lines: [
+      "witness-mark sign-in [--person ID] [--name NAME] [--community NAME]",
+      "  --person ID        who signs in, such as discord:1234; console:owner when left out",
+      "  --community NAME   whose desk; home when left out. The link holds for ten minutes",
     ],
   },
   store: {

@@ -17,6 +17,15 @@ const QUARTER_TICK = 7;
 const CLOSEST_TICKS = 2.4;
 const ROOM_FOR_YEAR = 32;
 
+/** Whole years, at least one; the width from `left` to `right` shared evenly among the months. */
+export function timeScale(span: Interval, left: number, right: number): TimeScale {
+  const from = 12 * Math.floor(span.from / 12);
+  const to = Math.max(from + 12, 12 * Math.ceil(span.to / 12));
+  const perMonth = (right - left) / (to - from);
+  const at = (instant: number): number => left + (Math.min(to, Math.max(from, instant)) - from) * perMonth;
+  return { from, to, perMonth, at };
+}
+
 export function ruler(scale: TimeScale, top: number, height: number, month: Interval | undefined): string {
   const bottom = top + height;
   const [left, right] = [scale.at(scale.from), scale.at(scale.to)];

@@ -5,8 +5,9 @@
  */
 import type { Interval, ProvenanceGrade } from "../../knowledge/index.ts";
 import { escapeXml } from "./escape-xml.ts";
+import { inkStyle } from "./ink-style.ts";
 import { hatching, markShape, RING, ringAround } from "./timeline-marks.ts";
-import { ruler, type TimeScale } from "./timeline-ruler.ts";
+import { ruler, type TimeScale, timeScale } from "./timeline-ruler.ts";
 import { type PlacedMark, stacked } from "./timeline-stack.ts";
 
 export interface TimelineMark {
@@ -53,26 +54,11 @@ const LEVEL = 14;
 const NEAREST = 13;
 const BEYOND = 11;
 const SHORT_RANGE = 18;
-/** Every rule is held inside the drawing, so that it leaves a page that it is put into alone. */
-const STYLE = [
-  `${inside(".paper", ".open")}{fill:#fdfcf8}`,
-  `${inside(".ink")}{fill:none;stroke:#1c1b19;stroke-width:1.2;stroke-linecap:round;stroke-linejoin:round}`,
-  `${inside(".ink.open")}{fill:#fdfcf8}`,
-  `${inside(".solid", ".ink.solid", "text")}{fill:#1c1b19}`,
-  `${inside("text")}{font:12px sans-serif}`,
-  `@media (prefers-color-scheme:dark){${inside(".paper", ".open", ".ink.open")}{fill:#1d1c1a}`,
-  `${inside(".ink")}{stroke:#e9e6de}${inside(".solid", ".ink.solid", "text")}{fill:#e9e6de}}`,
-  `@media print{${inside(".paper", ".open", ".ink.open")}{fill:#fff}`,
-  `${inside(".ink")}{stroke:#000}${inside(".solid", ".ink.solid", "text")}{fill:#000}}`,
-].join("");
-
-function inside(...selectors: readonly string[]): string {
-  return selectors.map((selector) => `.timeline ${selector}`).join(",");
-}
+const STYLE = inkStyle("timeline", { hasDoubt: false });
 
 /** The drawing as one SVG element, complete in itself. O(marks · height of the tallest stack). */
 export function timeline(value: Timeline): string {
-  const scale = scaleOf(value.span);
+  const scale = timeScale(value.span, MARGIN, WIDTH - MARGIN);
   const old = stacked(
     value.marks.filter(({ side }) => side === "old"),
     scale,
@@ -116,15 +102,6 @@ function stackHeight(levels: number): number {
   return levels === 0 ? NEAREST : NEAREST + (levels - 1) * LEVEL + BEYOND;
 }
 
-/** Whole years, at least one; the drawing's width shared evenly among the months. */
-function scaleOf(span: Interval): TimeScale {
-  const from = 12 * Math.floor(span.from / 12);
-  const to = Math.max(from + 12, 12 * Math.ceil(span.to / 12));
-  const perMonth = (WIDTH - 2 * MARGIN) / (to - from);
-  const at = (instant: number): number => MARGIN + (Math.min(to, Math.max(from, instant)) - from) * perMonth;
-  return { from, to, perMonth, at };
-}
-
 function lines(texts: readonly string[], top: number): readonly string[] {
   return texts.map((text, index) => {
     const characters = [...text];
@@ -152,7 +129,7 @@ function drawnMark({ x, from, to, grade, isSuspect, words }: PlacedMark, y: numb
 }
 
 function legendEntry({ sign, words }: Timeline["legend"][number], index: number, top: number): string {
-  const x = MARGIN + RING + (index % 2) * 160;
+  const x = MARGIN + RING + (index % 2) * 164;
   const y = top + Math.floor(index / 2) * LEGEND_LINE + LEGEND_LINE / 2;
   return `${legendSign(sign, x, y)}<text x="${x + 14}" y="${y + 4}">${escapeXml(words)}</text>`;
 }

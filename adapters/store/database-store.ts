@@ -1,9 +1,15 @@
 /** The community's memory in a database, whichever: the front of the queue that writes and of the reads. */
 import type { Advance, Change, Log, Store } from "../../bot/index.ts";
 import { OutsideError } from "../errors.ts";
+import { problemOf } from "./alongside.ts";
+import { readCurrents } from "./currents.ts";
 import type { Engine } from "./engine.ts";
+import { erase } from "./erase.ts";
 import { groupCommit } from "./group-commit.ts";
-import { headsOf, readHead, readHistory } from "./heads.ts";
+import { stateOf } from "./head.ts";
+import { headsOf, keyOf } from "./heads.ts";
+import { readHead, readHistory, readIds, readVersion } from "./reads.ts";
+import { scrubbingOf } from "./scrubbing.ts";
 import { watchStore } from "./store-watch.ts";
 import { DamagedRecordError } from "./versions-from.ts";
 
@@ -27,10 +33,15 @@ const PATIENCE_MILLISECONDS = 10_000;
 /** The store on an engine whose tables are in order; closing it closes the engine. */
 export function databaseStore(engine: Engine, options: StoreOptions): DatabaseStore {
   const { log, patienceMilliseconds = PATIENCE_MILLISECONDS } = options;
+  const { db, place } = engine;
   engine.neverBlock();
   const watch = watchStore(engine, log, options.askEveryMilliseconds);
-  const queue = groupCommit(engine, headsOf(engine.db, engine.place), watch);
+  const heads = headsOf(db, place);
+  const queue = groupCommit(engine, heads, watch);
+  const scrubbing = scrubbingOf(engine, log, patienceMilliseconds);
   let isClosed = false;
+
+  const closed = () => new OutsideError(`store: ${place} is closed`);
 
   async function reading<Value>(read: () => Promise<Value>): Promise<Value> {
     try {
@@ -44,8 +55,8 @@ export function databaseStore(engine: Engine, options: StoreOptions): DatabaseSt
   return {
     advance<Outcome>(change: Change, advance: Advance<Outcome>) {
       return new Promise<Outcome>((resolve, reject) => {
-        const problem = isClosed ? "is closed" : problemOf(change);
-        if (problem !== undefined) return reject(new OutsideError(`store: ${engine.place} ${problem}`));
+        const problem = isClosed ? closed() : problemOf(change);
+        if (problem !== undefined) return reject(problem);
         queue.add({
           change: { ...change, at: Math.round(change.at) },
           advance,
@@ -56,37 +67,32 @@ export function databaseStore(engine: Engine, options: StoreOptions): DatabaseSt
         });
       });
     },
-    current: (kind, id) =>
-      reading(async () => {
-        const { text } = await readHead(engine.db, engine.place, kind, id);
-        return text === undefined ? undefined : JSON.parse(text);
-      }),
-    history: (kind, id) => reading(() => readHistory(engine.db, engine.place, kind, id)),
-    ids: (kind) =>
-      reading(async () => {
-        const rows = await engine.db
-          .selectFrom("version")
-          .select("id")
-          .where("kind", "=", kind)
-          .where("version", "=", 1)
-          .orderBy("id")
-          .execute();
-        return rows.map(({ id }) => id);
-      }),
+    current: (kind, id) => reading(async () => stateOf(await readHead(db, place, kind, id))),
+    version: (kind, id) => reading(() => readVersion(db, kind, id)),
+    history: (kind, id, after = 0) => reading(() => readHistory(db, place, kind, id, after)),
+    ids: (kind) => reading(() => readIds(db, kind)),
+    async *currents(kind, prefix) {
+      const pages = readCurrents(db, place, kind, prefix);
+      for (;;) {
+        const { done, value } = await reading(() => pages.next());
+        if (done === true) return;
+        yield value;
+      }
+    },
+    async erase(change, rewrite, also = {}) {
+      const problem = problemOf(change);
+      if (isClosed || problem !== undefined) throw problem ?? closed();
+      const isThere = await erase(engine, { change, rewrite, also }, patienceMilliseconds);
+      heads.forget(keyOf(change));
+      if (isThere) await scrubbing.scrub();
+    },
     isReady: () => !isClosed && watch.isWell(),
     async close() {
       isClosed = true;
       await queue.drained();
+      await scrubbing.close();
       await watch.close();
       await engine.close();
     },
   };
-}
-
-/** What no database keeps as it is: a zero character, half of a surrogate pair. */
-function problemOf({ kind, id, by, why, message = "" }: Change): string | undefined {
-  const isSound = [kind, id, by, why, message].every(
-    (text) => !text.includes("\0") && !/\p{Surrogate}/u.test(text),
-  );
-  return isSound ? undefined : "cannot keep an id or a name with a zero character or half a character in it";
 }

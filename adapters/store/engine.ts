@@ -4,10 +4,11 @@ import type { Tables } from "./tables.ts";
 
 /**
  * What a failure means. `again`: it passes by itself (locked, restarting, unreachable). `era`: a backup was put back meanwhile.
- * `storage`: nothing can be written until somebody mends it (full, read-only, damaged). `refused`: this row alone is at fault.
+ * `storage`: nothing can be written until somebody mends it (full, read-only, damaged). `taken`: somebody else's row stands there.
+ * `refused`: this row alone is at fault.
  */
 export interface Trouble {
-  readonly kind: "again" | "era" | "storage" | "refused";
+  readonly kind: "again" | "era" | "storage" | "taken" | "refused";
   /** One line: where, what, what to do. Never a password. */
   readonly message: string;
 }
@@ -23,6 +24,10 @@ export interface Engine {
   neverBlock(): void;
   /** Reads one unchanging moment of the store, however long it takes; others write meanwhile. */
   readMoment<Value>(read: (moment: Transaction<Tables>) => Promise<Value>): Promise<Value>;
+  /** Within the transaction that erases: the files have to be scrubbed, by the next process if this one dies. */
+  markErased(one: Kysely<Tables>): Promise<void>;
+  /** Takes what was erased out of the files. False: somebody still reads it there; again later. Does nothing when nothing is marked. */
+  scrub(): Promise<boolean>;
   /** Brings the tables up to this program's; several processes may do so at once. */
   migrate(): Promise<void>;
   /** What the engine itself finds wrong with its files, a line each. */

@@ -1,21 +1,22 @@
 /**
  * Everything that arrives while one commit is under way shares the next: one statement, one flush to the disk for all of it. A batch
- * holds one change of each record at most, so that each goes by a state that is already kept, and a change that fails takes
- * no other with it. Nothing is answered before it is durable.
+ * holds one change of each record at most, those alongside counted, so that each goes by a state that is already kept, and a change
+ * that fails takes no other with it. Nothing is answered before it is durable.
  */
 import { setImmediate as nextTurn, setTimeout as pause } from "node:timers/promises";
-import type { Advance, Change } from "../../bot/index.ts";
 import { OutsideError } from "../errors.ts";
+import { chosenBatch, withoutCollisions } from "./batch.ts";
+import { type Asked, type Draft, drafted } from "./draft.ts";
 import type { Engine } from "./engine.ts";
-import { type Head, headAfter, rowAfter } from "./head.ts";
-import { type Heads, keyOf, readOutcome } from "./heads.ts";
+import { answerErased } from "./erased-rows.ts";
+import { type Heads, keyOf } from "./heads.ts";
+import { insertionInto } from "./insertion.ts";
+import { readOutcome } from "./reads.ts";
 import type { StoreWatch } from "./store-watch.ts";
 import type { VersionRow } from "./tables.ts";
 import { DamagedRecordError } from "./versions-from.ts";
 
-export interface Waiting {
-  readonly change: Change;
-  readonly advance: Advance<unknown>;
+export interface Waiting extends Asked {
   /** By performance.now(): until then trouble that passes is waited out. */
   readonly deadline: number;
   readonly resolve: (outcome: unknown) => void;
@@ -25,18 +26,12 @@ export interface Waiting {
 /** What is waiting, with what has become of it so far. */
 interface Entry extends Waiting {
   isSettled: boolean;
+  /** Keys of the records it changes, as far as is known: at first its own, then those its last run has named. */
+  records: ReadonlySet<string>;
   /** Outcomes of rows that were sent and not confirmed, by digest: they may be there. */
   readonly sent: Map<string, unknown>;
 }
 
-interface Draft {
-  readonly entry: Entry;
-  readonly row: VersionRow;
-  readonly head: Head | undefined;
-  readonly outcome: unknown;
-}
-
-const LARGEST_BATCH = 128;
 const SHORTEST_PAUSE = 20;
 const LONGEST_PAUSE = 500;
 
@@ -47,6 +42,7 @@ export interface GroupCommit {
 }
 
 export function groupCommit(engine: Engine, heads: Heads, watch: StoreWatch): GroupCommit {
+  const insertion = insertionInto(engine);
   let waiting: Entry[] = [];
   let working: Promise<void> | undefined;
 
@@ -55,7 +51,7 @@ export function groupCommit(engine: Engine, heads: Heads, watch: StoreWatch): Gr
     while (waiting.length > 0) {
       // Whatever has arrived meanwhile comes in first, and a synchronous engine lets the others have their turn.
       await nextTurn();
-      const { batch, rest } = firstOfEachRecord(waiting);
+      const { batch, rest } = chosenBatch(waiting);
       waiting = rest;
       const { again, isPassing } = await attempt(batch);
       waiting = [...again, ...waiting];
@@ -69,22 +65,20 @@ export function groupCommit(engine: Engine, heads: Heads, watch: StoreWatch): Gr
     const ended = watch.begin();
     try {
       engine.stillThere();
-      const drafts = await draftsFor(batch);
-      if (drafts.length === 0) return done;
-      const again = await settle(drafts, await insert(drafts));
-      watch.worked();
-      return { again, isPassing: false };
+      const drafts = withoutCollisions(await draftsFor(batch));
+      if (drafts.length > 0) {
+        await settle(drafts, await insert(drafts));
+        watch.worked();
+      }
+      return { again: batch.filter(isOpen), isPassing: false };
     } catch (failure) {
-      return await afterFailure(
-        batch.filter(({ isSettled }) => !isSettled),
-        failure,
-      );
+      return await afterFailure(batch.filter(isOpen), failure);
     } finally {
       ended();
     }
   }
 
-  async function draftsFor(batch: readonly Entry[]): Promise<readonly Draft[]> {
+  async function draftsFor(batch: readonly Entry[]): Promise<readonly Draft<Entry>[]> {
     const era = await heads.era();
     // All of them are waited for, also when one fails: what an entry has come to must be known before it is tried again.
     const drafts = await Promise.allSettled(batch.map((entry) => draft(entry, era)));
@@ -95,14 +89,17 @@ export function groupCommit(engine: Engine, heads: Heads, watch: StoreWatch): Gr
   }
 
   /** undefined: the entry is settled already. */
-  async function draft(entry: Entry, era: number): Promise<Draft | undefined> {
+  async function draft(entry: Entry, era: number): Promise<Draft<Entry> | undefined> {
     try {
       if (entry.sent.size > 0 && (await settleByOutcome(entry))) return undefined;
-      const head = await heads.of(entry.change);
-      const tried = tryTo(() => drafted(entry, head, era));
-      if (tried.ok) return tried.value;
+      const tried = await drafted(entry, heads.of, era);
+      if (tried.ok) return taken(entry, tried.value);
       // A message that was taken before may make no sense a second time; it still has its answer.
-      if (!(await settleByOutcome(entry))) settled(entry).reject(tried.failure);
+      if (await settleByOutcome(entry)) return undefined;
+      // What it refused may have been a state that is out of date: it may refuse only what is kept.
+      const anew = await drafted(entry, heads.read, era);
+      if (anew.ok) return taken(entry, anew.value);
+      settled(entry).reject(anew.failure);
     } catch (failure) {
       if (!(failure instanceof DamagedRecordError)) throw failure;
       settled(entry).reject(failure);
@@ -110,49 +107,41 @@ export function groupCommit(engine: Engine, heads: Heads, watch: StoreWatch): Gr
     return undefined;
   }
 
-  /** The keys of the records whose rows are now kept. The same order in every process, so that none waits for another in a ring. */
-  async function insert(drafts: readonly Draft[]): Promise<ReadonlySet<string>> {
-    for (const { entry, row, outcome } of drafts) entry.sent.set(row.digest, outcome);
-    const rows = drafts.map(({ row }) => row).sort((one, other) => (keyOf(one) < keyOf(other) ? -1 : 1));
-    const kept = await engine.db
-      .insertInto("version")
-      .values(rows)
-      .onConflict((conflict) => conflict.doNothing())
-      .returning(["kind", "id"])
-      .execute();
+  async function insert(drafts: readonly Draft<Entry>[]): Promise<ReadonlySet<Draft<Entry>>> {
+    // The main row stands for those alongside: they are there when it is.
+    for (const { entry, main, outcome } of drafts) entry.sent.set(main.row.digest, outcome);
+    const kept = await insertion.insert(drafts);
     for (const { entry } of drafts) entry.sent.clear();
-    return new Set(kept.map(keyOf));
+    return kept;
   }
 
-  /** Those for whom somebody else was quicker come back, unless it was their own message. */
-  async function settle(drafts: readonly Draft[], kept: ReadonlySet<string>): Promise<readonly Entry[]> {
-    const again: Entry[] = [];
-    const beaten: Entry[] = [];
-    for (const { entry, head, outcome } of drafts) {
-      if (!kept.has(keyOf(entry.change))) {
-        heads.forget(entry.change);
-        beaten.push(entry);
-        continue;
-      }
-      if (head !== undefined) heads.remember(entry.change, head);
-      settled(entry).resolve(outcome);
+  /** Those for whom somebody else was quicker stay open, unless it was their own message. */
+  async function settle(drafts: readonly Draft<Entry>[], kept: ReadonlySet<Draft<Entry>>): Promise<void> {
+    for (const draft of drafts) {
+      if (kept.has(draft)) finish(draft);
+      else forget(draft.entry);
     }
-    for (const entry of beaten) if (!(await settleByOutcome(entry))) again.push(entry);
-    return again;
+    for (const { entry } of drafts) if (isOpen(entry)) await settleByOutcome(entry);
+  }
+
+  function finish({ entry, steps, outcome }: Draft<Entry>): void {
+    for (const { key, head } of steps) if (head !== undefined) heads.remember(key, head);
+    settled(entry).resolve(outcome);
+  }
+
+  function forget({ records }: Entry): void {
+    for (const key of records) heads.forget(key);
   }
 
   async function settleByOutcome(entry: Entry): Promise<boolean> {
     const found = await readOutcome(engine.db, entry.change, [...entry.sent.keys()]);
-    if (found !== undefined) {
-      const { outcome, digest } = found;
-      settled(entry).resolve(outcome === null ? entry.sent.get(digest) : JSON.parse(outcome));
-    }
+    if (found !== undefined) answer(entry, found);
     entry.sent.clear();
     return found !== undefined;
   }
 
   async function afterFailure(batch: readonly Entry[], failure: unknown): Promise<Attempt> {
-    for (const { change } of batch) heads.forget(change);
+    batch.forEach(forget);
     const trouble = engine.troubleOf(failure);
     if (trouble.kind === "refused" && batch.length > 1) return oneByOne(batch);
     if (trouble.kind === "era") heads.forgetAll();
@@ -175,7 +164,8 @@ export function groupCommit(engine: Engine, heads: Heads, watch: StoreWatch): Gr
 
   return {
     add(entry) {
-      waiting.push({ ...entry, isSettled: false, sent: new Map() });
+      const records = new Set([keyOf(entry.change)]);
+      waiting.push({ ...entry, isSettled: false, records, sent: new Map() });
       working ??= work();
     },
     drained: async () => {
@@ -191,14 +181,18 @@ interface Attempt {
   readonly isPassing: boolean;
 }
 
-const done: Attempt = { again: [], isPassing: false };
+/** The draft, and its entry from now on known by all that it changes. */
+function taken(entry: Entry, draft: Draft<Entry>): Draft<Entry> {
+  entry.records = new Set(draft.steps.map(({ key }) => key));
+  return draft;
+}
 
-function drafted(entry: Entry, head: Head, era: number): Draft {
-  const { change, advance } = entry;
-  const { state, outcome } = advance(head.text === undefined ? undefined : JSON.parse(head.text));
-  const answer = change.message === undefined ? null : (JSON.stringify(outcome) ?? "null");
-  const row = rowAfter(head, change, JSON.stringify(state) ?? "null", answer, era);
-  return { entry, row, head: headAfter(head, row), outcome };
+/** By what is kept of it already. */
+function answer(entry: Entry, { outcome, digest }: Pick<VersionRow, "outcome" | "digest">): void {
+  const { resolve, reject } = settled(entry);
+  if (outcome !== null) resolve(JSON.parse(outcome));
+  else if (entry.sent.has(digest)) resolve(entry.sent.get(digest));
+  else reject(answerErased(entry.change));
 }
 
 /** The entry, from now on settled. */
@@ -207,28 +201,6 @@ function settled(entry: Entry): Entry {
   return entry;
 }
 
-function firstOfEachRecord(waiting: readonly Entry[]): {
-  readonly batch: readonly Entry[];
-  readonly rest: Entry[];
-} {
-  const batch = new Map<string, Entry>();
-  const rest: Entry[] = [];
-  for (const entry of waiting) {
-    const key = keyOf(entry.change);
-    if (batch.has(key) || batch.size >= LARGEST_BATCH) rest.push(entry);
-    else batch.set(key, entry);
-  }
-  return { batch: [...batch.values()], rest };
-}
-
-type Tried<Value> =
-  | { readonly ok: true; readonly value: Value }
-  | { readonly ok: false; readonly failure: unknown };
-
-function tryTo<Value>(work: () => Value): Tried<Value> {
-  try {
-    return { ok: true, value: work() };
-  } catch (failure) {
-    return { ok: false, failure };
-  }
+function isOpen({ isSettled }: Entry): boolean {
+  return !isSettled;
 }

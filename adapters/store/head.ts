@@ -7,6 +7,7 @@ import type { VersionRow } from "./tables.ts";
 export interface Head {
   /** 0: the record does not exist yet. */
   readonly version: number;
+  /** undefined: there is no version, or the newest one was erased. */
   readonly text: string | undefined;
   readonly digest: string;
   /** Rows and characters to be read on top of the last whole state. */
@@ -21,6 +22,14 @@ export const noHead: Head = {
   rowsSinceWhole: 0,
   charactersSinceWhole: 0,
 };
+
+/** The whole state of a version that was erased. */
+export const ERASED = "";
+
+/** What the record is; undefined before its first version, and once it is erased. */
+export function stateOf({ text }: Head): unknown {
+  return text === undefined ? undefined : JSON.parse(text);
+}
 
 /** Reading a record never touches more rows than this, nor more than twice the characters of its state. */
 const MOST_ROWS_SINCE_WHOLE = 64;
@@ -51,7 +60,8 @@ export function rowAfter(
 
 function laidDown(head: Head, text: string): Pick<VersionRow, "kept_start" | "kept_end" | "state"> {
   const whole = { kept_start: null, kept_end: null, state: text };
-  if (head.text === undefined || head.rowsSinceWhole + 1 >= MOST_ROWS_SINCE_WHOLE) return whole;
+  if (text === ERASED || head.text === undefined || head.rowsSinceWhole + 1 >= MOST_ROWS_SINCE_WHOLE)
+    return whole;
   const { keptStart, keptEnd, between } = changeBetween(head.text, text);
   if (head.charactersSinceWhole + between.length > text.length) return whole;
   return { kept_start: keptStart, kept_end: keptEnd, state: between };
@@ -64,7 +74,8 @@ export function headAfter(
 ): Head | undefined {
   const { version, digest } = row;
   if (row.kept_start === null || row.kept_end === null) {
-    return { version, text: row.state, digest, rowsSinceWhole: 0, charactersSinceWhole: 0 };
+    const text = row.state === ERASED ? undefined : row.state;
+    return { version, text, digest, rowsSinceWhole: 0, charactersSinceWhole: 0 };
   }
   const change = { keptStart: row.kept_start, keptEnd: row.kept_end, between: row.state };
   const text = head.text === undefined ? undefined : changed(head.text, change);

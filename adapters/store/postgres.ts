@@ -2,7 +2,7 @@
  * Postgres, for several processes that serve one community. Every write is one statement that commits by itself, so no lock outlives a
  * process that dies; how long anything may take is bounded here, so that a silent network is noticed.
  */
-import { Kysely, PostgresDialect } from "kysely";
+import { Kysely, PostgresDialect, sql } from "kysely";
 import { Migrator } from "kysely/migration";
 import pg from "pg";
 import { OutsideError } from "../errors.ts";
@@ -52,6 +52,7 @@ export async function openPostgres(address: string, limits: PostgresLimits = LIM
     throw new OutsideError(troubleOf(failure).message, failure);
   }
   const db = new Kysely<Tables>({ dialect: new PostgresDialect({ pool }) });
+  let isMarked = false;
   return {
     db,
     place,
@@ -66,6 +67,16 @@ export async function openPostgres(address: string, limits: PostgresLimits = LIM
         new Migrator({ db, provider: { getMigrations: async () => migrationsWith('text collate "C"') } }),
         place,
       ),
+    markErased: async () => {
+      isMarked = true;
+    },
+    // The places of the rows as they were are given free; the server does so by itself too, later. Its log and its copies are its
+    // administrator's.
+    scrub: async () => {
+      if (isMarked) await sql`vacuum version`.execute(db);
+      isMarked = false;
+      return true;
+    },
     // Every page that is read has its checksum verified by the server; reading all rows is part of the check.
     ownCheck: async () => [],
     close: () => db.destroy(),
@@ -81,6 +92,7 @@ function placeOf(address: string): string {
 /** By SQLSTATE or class of it, https://www.postgresql.org/docs/18/errcodes-appendix.html */
 const troubles: readonly (readonly [RegExp, Trouble["kind"], string])[] = [
   [/^23503$/u, "era", "was replaced by a backup meanwhile"],
+  [/^23505$/u, "taken", "holds this version already"],
   [
     /^28|^3D000$/u,
     "storage",

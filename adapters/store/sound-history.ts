@@ -45,8 +45,8 @@ export function historyCheck(): HistoryCheck {
 function problemOf(head: Head, row: PortableRow): string | undefined {
   if (row.version !== head.version + 1) return `version ${head.version + 1} is missing`;
   if (digestOf(row, head.digest) !== row.digest) return "is not what was written";
-  const text = headAfter(head, row)?.text;
-  if (text === undefined || !isJson(text)) return "cannot be put together";
+  const next = headAfter(head, row);
+  if (next === undefined || !isJson(next.text ?? "null")) return "cannot be put together";
   return undefined;
 }
 

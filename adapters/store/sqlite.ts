@@ -12,6 +12,7 @@ import { OutsideError } from "../errors.ts";
 import type { Engine, Trouble } from "./engine.ts";
 import { migrated } from "./migrated.ts";
 import { migrationsWith } from "./migrations.ts";
+import { markErased, scrubbed } from "./sqlite-scrub.ts";
 import type { Tables } from "./tables.ts";
 
 /** For opening and for commands, which have nothing else to do. */
@@ -81,6 +82,8 @@ async function engineOn(
           file,
         ),
       ),
+    markErased,
+    scrub: () => scrubbed(db, file),
     ownCheck: () => checkOf(db),
     async close() {
       await db.destroy();
@@ -160,7 +163,7 @@ function shaped(statement: StatementSync): SqliteStatement {
   };
 }
 
-/** By primary result code, https://www.sqlite.org/rescode.html */
+/** By extended result code, else by primary one, https://www.sqlite.org/rescode.html */
 const troubles: Readonly<Record<number, readonly [Trouble["kind"], string]>> = {
   5: ["again", "is locked by another process; if this lasts, find and end it"],
   6: ["again", "is locked; if this lasts, start the program again"],
@@ -173,6 +176,8 @@ const troubles: Readonly<Record<number, readonly [Trouble["kind"], string]>> = {
   13: ["storage", "cannot grow: the disk is full; make room on it"],
   14: ["storage", "cannot be opened; this user must be able to read and write the file and its folder"],
   19: ["era", "was replaced by a backup meanwhile"],
+  1555: ["taken", "holds this version already"],
+  2067: ["taken", "holds this message already"],
   26: ["storage", "is no store of this program, or is damaged; name another file, or put a backup back"],
 };
 
@@ -182,7 +187,8 @@ function sqliteTrouble(file: string, failure: unknown): Trouble {
     failure instanceof Error && "errcode" in failure && typeof failure.errcode === "number"
       ? failure.errcode
       : 0;
-  const [kind, words] = troubles[code & 0xff] ?? ["refused", `refused this (${reasonOf(failure)})`];
+  const [kind, words] = troubles[code] ??
+    troubles[code & 0xff] ?? ["refused", `refused this (${reasonOf(failure)})`];
   if (code === 0 && isOfTheSystem(failure)) {
     return {
       kind: "storage",

@@ -18,8 +18,9 @@ export interface VersionRow {
   /** null: `state` is the whole state. Else it is what stands between the kept ends of the state before. */
   readonly kept_start: number | null;
   readonly kept_end: number | null;
+  /** Of a version that was erased the whole state is empty, which is no JSON. */
   readonly state: string;
-  /** What was answered, as JSON, so that the same message again gets the same answer; null without a message. */
+  /** What was answered, as JSON, so that the same message again gets the same answer; null without a message, and when erased. */
   readonly outcome: string | null;
   /** Of this row and the digest before it: damage and gaps anywhere in a history show at its end. */
   readonly digest: string;

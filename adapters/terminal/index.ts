@@ -31,6 +31,14 @@ const PIPE_WIDTH = 80;
 const PROMPT = "> ";
 const FAREWELLS = new Set(["quit", "bye", "exit"]);
 
+/** Whoever sits at the machine that runs the program owns what it keeps. */
+const atThisTerminal = {
+  conversation: "terminal",
+  from: "you",
+  standing: "owner",
+  isPrivate: true,
+} as const;
+
 /** Talks until the input ends, somebody says bye or presses Ctrl-C; what `receive` throws comes out here. */
 export async function startTerminal(options: TerminalOptions): Promise<void> {
   const { input, output } = options;
@@ -70,7 +78,7 @@ async function converse(
   for await (const message of messages) {
     if (FAREWELLS.has(message.trim().toLowerCase())) break;
     if (message.trim() !== "") {
-      const said = { conversation: "terminal", from: "you", ...typedAgainst(message, last) };
+      const said = { ...atThisTerminal, ...typedAgainst(message, last) };
       const reply = await replyOrLoss(options, said);
       if (typeof reply !== "string") last = reply;
       const page = { ...pageOf(output), locate };

@@ -6,7 +6,7 @@ import { z } from "zod";
 import type { CarDescription, Interval, Report } from "../../knowledge/index.ts";
 import { goals, provenanceGrades } from "../../knowledge/index.ts";
 
-const Span: z.ZodType<Interval> = z.strictObject({ from: z.number(), to: z.number() }).readonly();
+export const Span: z.ZodType<Interval> = z.strictObject({ from: z.number(), to: z.number() }).readonly();
 
 const ReportedValue = z.discriminatedUnion("kind", [
   z.strictObject({ kind: z.literal("state"), state: z.string() }),
@@ -26,7 +26,7 @@ const ReportedValue = z.discriminatedUnion("kind", [
   z.strictObject({ kind: z.literal("cannot-tell") }),
 ]);
 
-const KeptReport: z.ZodType<Report> = z.strictObject({
+export const KeptReport: z.ZodType<Report> = z.strictObject({
   feature: z.string(),
   by: z.string(),
   certainty: z.number().min(0).max(1),
@@ -34,7 +34,7 @@ const KeptReport: z.ZodType<Report> = z.strictObject({
   value: ReportedValue,
 });
 
-const KeptCar: z.ZodType<CarDescription> = z.strictObject({
+export const KeptCar: z.ZodType<CarDescription> = z.strictObject({
   model: z.string().exactOptional(),
   trim: z.string().exactOptional(),
   market: z.string().exactOptional(),
@@ -43,11 +43,15 @@ const KeptCar: z.ZodType<CarDescription> = z.strictObject({
   grade: z.enum(provenanceGrades).exactOptional(),
   isLoosePart: z.boolean().exactOptional(),
   maskedSerial: z.string().exactOptional(),
+  serialDigest: z.string().exactOptional(),
 });
 
 /** The question that waits for an answer; `unit` is the one we proposed, for "420, that is mm?". */
 const OpenQuestion = z.strictObject({ feature: z.string(), unit: z.string().exactOptional() }).readonly();
 export type OpenQuestion = z.output<typeof OpenQuestion>;
+
+/** Stands for the question of a case that was told something while another was talked of: it has one, or an answer, unsaid. */
+export const notYetPut = "not-yet-put";
 
 /** Everything that a step may change and that an undo brings back. */
 const CaseFacts = z
@@ -71,6 +75,11 @@ const CaseFacts = z
   .readonly();
 export type CaseFacts = z.output<typeof CaseFacts>;
 
+/** The first of the answers that the goal allows. */
+const Answered = z
+  .strictObject({ edition: z.string(), class: z.string(), probability: z.number().min(0).max(1) })
+  .readonly();
+
 export const Case = z
   .strictObject({
     id: z.string(),
@@ -81,6 +90,8 @@ export const Case = z
     /** Id of the handbook it is read against. */
     handbook: z.string(),
     facts: CaseFacts,
+    /** What it came to when it was last answered, and by which edition: another edition may turn it. */
+    answered: Answered.exactOptional(),
     /** Earlier facts, oldest first, at most `historyLimit`. */
     history: z.array(CaseFacts).readonly(),
   })

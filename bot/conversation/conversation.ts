@@ -4,18 +4,32 @@
  */
 import { z } from "zod";
 import { Case, type CaseFacts, noFacts } from "./case.ts";
+import { Errand } from "./errand.ts";
 
 /** Raised when the shape of a kept conversation changes; older ones are then read by their own rules. */
 const conversationVersion = 1;
+
+/** Not a z.record: that leaves "__proto__" out, which is a name like any other where people choose their own. */
+function holdsTexts(value: unknown): boolean {
+  const isRecord = typeof value === "object" && value !== null && !Array.isArray(value);
+  return isRecord && Object.values(value).every((each) => typeof each === "string");
+}
 
 export const Conversation = z
   .strictObject({
     version: z.literal(conversationVersion),
     cases: z.array(Case).readonly(),
     /** The case each person has in hand, by person. */
-    inHand: z.record(z.string(), z.string()).readonly(),
+    inHand: z.custom<Readonly<Record<string, string>>>(holdsTexts),
     /** The case talked of last. */
     latest: z.string().nullable(),
+    /** What people are in the middle of, beside their cases. */
+    errands: z.array(Errand).readonly().exactOptional(),
+    /** Which pinned answers, in which words, were shown in which case. */
+    shown: z
+      .array(z.strictObject({ case: z.string(), marks: z.array(z.string()).readonly() }).readonly())
+      .readonly()
+      .exactOptional(),
   })
   .readonly();
 export type Conversation = z.output<typeof Conversation>;
@@ -65,6 +79,36 @@ export function withoutOldHistories(conversation: Conversation): Conversation {
   if (!conversation.cases.some((kept, index) => index < old && kept.history.length > 0)) return conversation;
   const cases = conversation.cases.map((kept, index) => (index < old ? { ...kept, history: [] } : kept));
   return { ...conversation, cases };
+}
+
+export function errandOf(conversation: Conversation, person: string): Errand | undefined {
+  return conversation.errands?.find((errand) => errand.person === person);
+}
+
+/** The conversation with this errand as the person's only one; null: with none. */
+export function withErrand(conversation: Conversation, person: string, errand: Errand | null): Conversation {
+  const others = (conversation.errands ?? []).filter((one) => one.person !== person);
+  const errands = errand === null ? others : [...others, errand];
+  const { errands: _, ...rest } = conversation;
+  return errands.length === 0 ? rest : { ...rest, errands };
+}
+
+/** The marks of the pinned answers that were shown in a case. */
+export function pinsShown(conversation: Conversation, id: string): readonly string[] {
+  return conversation.shown?.find((one) => one.case === id)?.marks ?? [];
+}
+
+/** Of so many cases it is remembered which pinned answers they were shown. */
+const mostShown = 50;
+
+export function withPinsShown(
+  conversation: Conversation,
+  id: string,
+  marks: readonly string[],
+): Conversation {
+  const others = (conversation.shown ?? []).filter((one) => one.case !== id);
+  const all = [...new Set([...pinsShown(conversation, id), ...marks])];
+  return { ...conversation, shown: [...others, { case: id, marks: all }].slice(-mostShown) };
 }
 
 /** A fresh case with the next number; it is not yet part of the conversation. */

@@ -14,6 +14,8 @@ export interface Knowledge {
   readonly lexicon: Lexicon;
   /** Compiled on first use and kept; undefined when the handbook has no such part kind. */
   readonly compiled: (part: string) => CompiledPart | undefined;
+  /** The observations that are in it: how many, and a mark that tells these from any others. */
+  readonly snapshot?: () => { readonly count: number; readonly mark: string };
 }
 
 /** The knowledge of one edition. Costs one pass over its names; parts are compiled lazily. */

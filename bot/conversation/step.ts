@@ -7,8 +7,8 @@ import type { IncomingMessage } from "../message.ts";
 import type { Reply } from "../reply.ts";
 import { assess } from "./assess.ts";
 import type { Assessed, NextQuestion } from "./assessed.ts";
-import { type Case, type CaseFacts, noFacts, withFacts } from "./case.ts";
-import { beginChange } from "./change.ts";
+import { type Case, type CaseFacts, noFacts, notYetPut, saysTheSame, withFacts } from "./case.ts";
+import { beginChange, withNote } from "./change.ts";
 import { changeCase } from "./change-case.ts";
 import { type CaseChosen, chooseCase } from "./choose-case.ts";
 import { type Conversation, findCase, withCase, withoutOldHistories } from "./conversation.ts";
@@ -18,26 +18,35 @@ import { composeReply } from "./saying/compose-reply.ts";
 import { openQuestion } from "./saying/say-question.ts";
 import { takeCarAlong } from "./take-car-along.ts";
 import type { OtherCase } from "./turn.ts";
+import { answeredBy, turnedByEdition } from "./turned-by-edition.ts";
 
 export interface StepTaken {
   readonly conversation: Conversation;
   readonly reply: Reply;
+  /** Misbeliefs that the message stated, by part kind and id. */
+  readonly misbeliefs: readonly { readonly part: string; readonly misbelief: string }[];
 }
 
-/** `today`: one day as an interval in months, for "last month" and to refuse dates that have not happened. */
+/**
+ * `today`: one day as an interval in months, for "last month" and to refuse dates that have not happened. `serialDigest`: makes of a
+ * chassis number what tells the car from others without giving the number away.
+ */
 export function step(
   knowledge: Knowledge,
   conversation: Conversation,
   message: IncomingMessage,
   today: Interval,
+  serialDigest?: (serial: string) => string,
 ): StepTaken {
-  const heard = hear(knowledge, conversation, message, today);
+  const heard = hear(knowledge, conversation, message, today, serialDigest);
   const chosen = chooseCase(knowledge.handbook, conversation, message, heard.reading);
   const wanted = wantedGoal(heard, message);
   const before = asKept(conversation, chosen.kept);
   const part = partNamed(before, chosen.kept, heard);
   const begun = takeCarAlong(knowledge.handbook.cars, beginChange(before), chosen, message.from);
-  const change = changeCase(knowledge, begun, wanted, part, message.from, today);
+  const told = changeCase(knowledge, begun, wanted, part, message.from, today);
+  const turned = turnedByEdition(knowledge, before);
+  const change = turned === undefined ? told : withNote(told, turned);
   const { kept, assessed, question } = settle(knowledge, change.kept, change.facts);
   const others = changeOthers(knowledge, conversation, chosen, heard, message.from, today);
   const spoken = others.map((other) => other.kept).reduce(withCase, withCase(chosen.conversation, kept));
@@ -55,7 +64,8 @@ export function step(
     before: before.facts,
     justTold: toldSince(before.facts, kept.facts),
   });
-  return { conversation: after, reply };
+  const misbeliefs = heard.reading.misbeliefs.map(({ part: of, misbelief }) => ({ part: of, misbelief }));
+  return { conversation: after, reply, misbeliefs };
 }
 
 /** The case as it stood before this message; one that the message opened stood empty. */
@@ -85,7 +95,8 @@ function settle(knowledge: Knowledge, kept: Case, facts: CaseFacts): Settled {
   const question: NextQuestion | null = assessed === undefined ? { about: "part" } : assessed.question;
   const cautions = question?.about === "feature" ? question.feature.cautions : [];
   const warned = [...new Set([...facts.warned, ...cautions])];
-  return { kept: withFacts(kept, { ...facts, warned, open: openQuestion(question) }), assessed, question };
+  const after = withFacts(kept, { ...facts, warned, open: openQuestion(question) });
+  return { kept: answeredBy(knowledge, after, assessed), assessed, question };
 }
 
 /** Cases of other parts in the same message take their own facts; the car and the wishes are the first case's. */
@@ -104,11 +115,20 @@ function changeOthers(
     const own: Heard = { ...heard, reading, marks: [] };
     const begun = beginChange(asKept(conversation, other));
     const change = changeCase(knowledge, begun, own, part, person, today);
-    const { kept } = settle(knowledge, change.kept, change.facts);
-    // Its question is not put yet, so nothing was warned of.
-    const unwarned = { ...kept, facts: { ...kept.facts, warned: change.facts.warned } };
-    return { kept: unwarned, items: change.items };
+    return { kept: outOfHand(change.kept, change.facts), items: change.items };
   });
+}
+
+/**
+ * A case that was told something while another is talked of. Its question and what it comes to are worked out when it is
+ * talked of itself; a question that was put before stays open until it is answered.
+ */
+function outOfHand(kept: Case, facts: CaseFacts): Case {
+  if (saysTheSame(kept.facts, facts)) return { ...kept, facts };
+  const { answered: _, ...unanswered } = kept;
+  const fresh = facts.reports.filter((report) => !kept.facts.reports.includes(report));
+  const isOpen = facts.open !== null && !fresh.some((report) => report.feature === facts.open?.feature);
+  return withFacts(unanswered, { ...facts, open: isOpen ? facts.open : { feature: notYetPut } });
 }
 
 /** The part this message brings to the case; null when it brings none, so that an undo may take the part back. */

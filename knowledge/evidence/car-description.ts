@@ -22,4 +22,6 @@ export interface CarDescription {
   readonly isLoosePart?: boolean;
   /** Chassis number with its last figures masked. Never the clear number. */
   readonly maskedSerial?: string;
+  /** Keyed digest of the whole number: tells one car from another, and gives the number away to nobody. */
+  readonly serialDigest?: string;
 }

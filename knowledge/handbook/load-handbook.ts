@@ -25,15 +25,27 @@ export function loadHandbook(
   files: readonly HandbookFile[],
   limits: HandbookLimits = handbookLimits,
 ): LoadedHandbook {
-  const fileProblems = checkFiles(files, limits);
-  const isTooMuch = fileProblems.some(({ code }) => code === "too-many-files" || code === "folder-too-large");
-  if (isTooMuch) return { ok: false, problems: sortedProblems(fileProblems) };
-  const refused = new Set(fileProblems.map(({ file }) => file));
-  const readable = files
-    .filter(({ path }) => !refused.has(path))
-    .toSorted((one, other) => byCodeUnit(one.path, other.path));
+  return readHandbook(files, limits).loaded;
+}
 
-  const problems: Problem[] = [...fileProblems];
+/** A handbook as loaded, beside its files as read: these know where everything stands. */
+export interface ReadHandbook {
+  readonly loaded: LoadedHandbook;
+  readonly cover: SoundFile<Cover> | undefined;
+  readonly draft: Draft;
+}
+
+/** The same with the files as read, for whoever has something to say about a place in them. */
+export function readHandbook(
+  files: readonly HandbookFile[],
+  limits: HandbookLimits = handbookLimits,
+): ReadHandbook {
+  const problems: Problem[] = [...checkFiles(files, limits)];
+  const isTooMuch = problems.some(({ code }) => code === "too-many-files" || code === "folder-too-large");
+  const refused = new Set(problems.map(({ file }) => file));
+  const readable = files
+    .filter(({ path }) => !isTooMuch && !refused.has(path))
+    .toSorted((one, other) => byCodeUnit(one.path, other.path));
   const cover = soundFiles(readable, "cover", Cover, problems)[0];
   const draft: Draft = {
     cars: soundFiles(readable, "cars", Cars, problems)[0],
@@ -46,7 +58,7 @@ export function loadHandbook(
   problems.push(...cross.problems);
   const { cars, sources } = draft;
   if (problems.length > 0 || cover === undefined || cars === undefined || sources === undefined) {
-    return { ok: false, problems: sortedProblems(problems) };
+    return { loaded: { ok: false, problems: sortedProblems(problems) }, cover, draft };
   }
   const handbook: Handbook = {
     cover: cover.value,
@@ -56,7 +68,7 @@ export function loadHandbook(
     parts: draft.parts.map(({ value }) => value),
     drawings: new Map(draft.drawings.map(({ path, text }) => [path, text])),
   };
-  return { ok: true, handbook, warnings: sortedProblems(cross.warnings) };
+  return { loaded: { ok: true, handbook, warnings: sortedProblems(cross.warnings) }, cover, draft };
 }
 
 function soundFiles<T>(

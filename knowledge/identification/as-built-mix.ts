@@ -9,7 +9,11 @@ import { spanOfTexts } from "./eras.ts";
 import { applyChanges, type ChangeOfMix } from "./learnt-change.ts";
 
 /** Standard deviation of a period's end, in months. */
-const endDeviation: Readonly<Record<FittedPeriod["start"], number>> = { exact: 0.5, about: 2, rough: 6 };
+export const endDeviationMonths: Readonly<Record<FittedPeriod["start"], number>> = {
+  exact: 0.5,
+  about: 2,
+  rough: 6,
+};
 /** Share of cars fitted with any production variant at all, whatever the periods say. */
 const SHELF_SHARE = 0.02;
 
@@ -34,8 +38,8 @@ export function fittedSpans(part: PartKind): readonly FittedSpan[] {
       const span = spanOfTexts(period.from, period.to);
       if (!span) return [];
       const deviations = {
-        startDeviation: endDeviation[period.start],
-        endDeviation: endDeviation[period.end],
+        startDeviation: endDeviationMonths[period.start],
+        endDeviation: endDeviationMonths[period.end],
       };
       const { share, models, trims, markets } = period;
       return [{ variant: index, ...span, ...deviations, share, models, trims, markets }];

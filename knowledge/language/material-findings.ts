@@ -44,7 +44,9 @@ function findingsIn(view: MessageView, { text, from, to }: Sentence): readonly F
   if (part === undefined) return [];
   const certainty = view.stances[from]?.certainty ?? 1;
   const told = [...readTradeEvidence(text, { today: view.context.today }), ...densitiesStated(text)];
-  return told.flatMap((each) => (each.kind === "material" ? findingsOfMaterial(part, each, text, certainty) : []));
+  return told.flatMap((each) =>
+    each.kind === "material" ? findingsOfMaterial(part, each, text, certainty) : [],
+  );
 }
 
 const density =

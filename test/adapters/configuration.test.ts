@@ -21,6 +21,8 @@ test("an empty environment gives the documented defaults", () => {
     handbookFolders: [demonstrationHandbook],
     port: 8787,
     host: "127.0.0.1",
+    publicAddress: undefined,
+    webhookSecrets: new Map(),
     logLevel: "info",
   });
 });
@@ -76,6 +78,40 @@ test("both spellings of a Postgres address are taken", () => {
   }
 });
 
+test("the public address is an origin: a scheme and a host, and no path", () => {
+  expect(configured({ PUBLIC_ADDRESS: "https://mark.example/" }).configuration.publicAddress).toBe(
+    "https://mark.example",
+  );
+  for (const address of [
+    "mark.example",
+    "ftp://mark.example",
+    "https://mark.example/club",
+    "https://a@b.example",
+  ]) {
+    expect(problemsOf({ PUBLIC_ADDRESS: address })).toHaveLength(1);
+  }
+});
+
+test("each forum has a name and a secret of its own, and a secret that is short or twice named is refused", () => {
+  const secret = (letter: string) => `whsec_${letter.repeat(32)}`;
+  const both = { WEBHOOK_SECRETS: `forum=${secret("a")}, club-board=${secret("b")}` };
+  expect([...configured(both).configuration.webhookSecrets]).toEqual([
+    ["forum", secret("a")],
+    ["club-board", secret("b")],
+  ]);
+  for (const text of [
+    secret("a"),
+    "forum=whsec_short",
+    `Forum=${secret("a")}`,
+    `a=${secret("a")},a=${secret("b")}`,
+  ]) {
+    const [problem, ...others] = problemsOf({ WEBHOOK_SECRETS: text });
+    expect(others).toEqual([]);
+    expect(problem).toMatch(/^WEBHOOK_SECRETS: /u);
+    expect(problem).not.toContain("aaaa");
+  }
+});
+
 test("a name one or two slips from a known one is hinted at", () => {
   expect(configured({ HANDBOOK: "x", LOGLEVEL: "debug", DATA_DRI: "y" }).hints).toEqual([
     "HANDBOOK is not read; did you mean HANDBOOKS",
@@ -87,4 +123,15 @@ test("a name one or two slips from a known one is hinted at", () => {
 test("an ordinary environment gives no hints", () => {
   const ordinary = ["HOME", "PATH", "PWD", "HOSTNAME", "SHELL", "TERM", "LANG", "USER", "LOGNAME", "EDITOR"];
   expect(configured(Object.fromEntries(ordinary.map((name) => [name, "x"]))).hints).toEqual([]);
+});
+
+test("a platform is served once its token is set, at another address where one is given", () => {
+  const { configuration } = configured({
+    DISCORD_TOKEN: "token",
+    DISCORD_API_BASE: "http://127.0.0.1:9/api/",
+  });
+  expect(configuration).toMatchObject({ discordToken: "token", discordApiBase: "http://127.0.0.1:9/api" });
+  expect(problemsOf({ DISCORD_API_BASE: "https://example.org/api/v10" })).toEqual([
+    "DISCORD_API_BASE: an address that begins with http:// or https://, without /v10 at its end, is needed",
+  ]);
 });

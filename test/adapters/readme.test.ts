@@ -3,10 +3,11 @@ import { join } from "node:path";
 import { expect, test } from "vitest";
 import { systemClock } from "../../adapters/clock.ts";
 import { openHandbook } from "../../adapters/handbooks.ts";
+import { freshSecret } from "../../adapters/secret-key.ts";
 import { memoryStore } from "../../adapters/store/memory.ts";
 import { renderReply } from "../../adapters/terminal/render.ts";
 import { typedAgainst } from "../../adapters/terminal/typed-choice.ts";
-import { knowledgeOf, type Reply, receiver } from "../../bot/index.ts";
+import { communityMemories, knowledgeOf, type Reply, receiver } from "../../bot/index.ts";
 import { commandLine, root, run, shrike } from "./program.ts";
 
 const readmeFile = join(root, "README.md");
@@ -24,8 +25,10 @@ async function conversation(typed: readonly string[]): Promise<string> {
   const { handbook } = await openHandbook(shrike);
   const known = [knowledgeOf(handbook)];
   const log = { info: () => undefined, warn: () => undefined, error: () => undefined };
-  const surroundings = { knowledge: () => known, store: memoryStore(), clock: systemClock(), log };
-  const receive = receiver({ ...surroundings, platform: "terminal" });
+  const store = memoryStore();
+  const memories = communityMemories(store);
+  const surroundings = { knowledge: () => known, store, memories, clock: systemClock(), log };
+  const receive = receiver({ ...surroundings, platform: "terminal", secretKey: freshSecret() });
   const pieces: string[] = [];
   let last: Reply | undefined;
   for (const line of typed) {

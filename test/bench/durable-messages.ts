@@ -17,10 +17,17 @@ export interface DurableMessages {
   readonly oneConversation: number;
   /** The same of 64 conversations at once. */
   readonly manyConversations: number;
+  /** As oneConversation, each message with a change of two other records in the same commit. */
+  readonly threeRecords: number;
+  /** As manyConversations, each message with a change of two records of its own conversation. */
+  readonly manyThreeRecords: number;
   /** oneConversation / rawCommits; to be at least 0.8. */
   readonly sequentialRatio: number;
   /** manyConversations / oneConversation; to be at least 5. */
   readonly concurrentRatio: number;
+  /** threeRecords / rawCommits, and manyThreeRecords / threeRecords; to be the same. */
+  readonly threeRecordsRatio: number;
+  readonly threeRecordsConcurrentRatio: number;
 }
 
 /** Bare commits a second above which a commit shows the processor and no longer the flush: less than a millisecond each. */
@@ -100,21 +107,29 @@ async function measured(
     number += 1;
     return `m${number}`;
   };
-  const say = (conversation: string) =>
-    store.advance(
-      { kind: "conversation", id: conversation, by: "u1", at: 0, why: "said", message: next() },
-      (state) => ({ state: [...((state ?? []) as string[]).slice(-40), ADDED], outcome: { text: ADDED } }),
-    );
-  const rates: { readonly raw: number; readonly one: number; readonly many: number }[] = [];
+  const added = (state: unknown, most: number) => [...((state ?? []) as string[]).slice(-most), ADDED];
+  const say = (conversation: string, beside: readonly string[] = []) => {
+    const change = { id: conversation, by: "u1", at: 0, why: "said" };
+    return store.advance({ ...change, kind: "conversation", message: next() }, (state) => ({
+      state: added(state, 40),
+      outcome: { text: ADDED },
+      alongside: beside.map((kind) => ({ change: { ...change, kind }, advance: (state) => added(state, 2) })),
+    }));
+  };
+  const sayInThree = (conversation: string) => say(conversation, ["observation", "notice"]);
+  const rates: Rates[] = [];
   // The first turn warms up and is not counted.
   for (let turn = 0; turn <= turns; turn++) {
+    const bare = () => raw.insert(next());
+    const one = await alternating(2 * turnMilliseconds, bare, () => say("one"));
+    const three = await alternating(2 * turnMilliseconds, bare, () => sayInThree("three"));
     const rate = {
-      ...(await alternating(
-        2 * turnMilliseconds,
-        () => raw.insert(next()),
-        () => say("one"),
-      )),
+      raw: one.raw,
+      one: one.own,
       many: await rateOf(CONVERSATIONS, turnMilliseconds, (lane) => say(`conversation ${lane}`)),
+      rawBesideThree: three.raw,
+      three: three.own,
+      manyThree: await rateOf(CONVERSATIONS, turnMilliseconds, (lane) => sayInThree(`three ${lane}`)),
     };
     if (turn > 0) rates.push(rate);
   }
@@ -127,9 +142,22 @@ async function measured(
     rawCommits: median(judged.map((rate) => rate.raw)),
     oneConversation: median(judged.map((rate) => rate.one)),
     manyConversations: median(judged.map((rate) => rate.many)),
+    threeRecords: median(judged.map((rate) => rate.three)),
+    manyThreeRecords: median(judged.map((rate) => rate.manyThree)),
     sequentialRatio: median(judged.map((rate) => rate.one / rate.raw)),
     concurrentRatio: median(judged.map((rate) => rate.many / rate.one)),
+    threeRecordsRatio: median(judged.map((rate) => rate.three / rate.rawBesideThree)),
+    threeRecordsConcurrentRatio: median(judged.map((rate) => rate.manyThree / rate.three)),
   };
+}
+
+interface Rates {
+  readonly raw: number;
+  readonly one: number;
+  readonly many: number;
+  readonly rawBesideThree: number;
+  readonly three: number;
+  readonly manyThree: number;
 }
 
 /** The rates of two kinds of work done by turns, one and one: a disk that changes its mood meanwhile changes it for both. */
@@ -137,7 +165,7 @@ async function alternating(
   milliseconds: number,
   rawWork: () => Promise<unknown>,
   ownWork: () => Promise<unknown>,
-): Promise<{ readonly raw: number; readonly one: number }> {
+): Promise<{ readonly raw: number; readonly own: number }> {
   const until = performance.now() + milliseconds;
   let rawMilliseconds = 0;
   let ownMilliseconds = 0;
@@ -151,7 +179,7 @@ async function alternating(
     ownMilliseconds += performance.now() - between;
     done += 1;
   }
-  return { raw: (1000 * done) / rawMilliseconds, one: (1000 * done) / ownMilliseconds };
+  return { raw: (1000 * done) / rawMilliseconds, own: (1000 * done) / ownMilliseconds };
 }
 
 /** How often a second `work` was done by `lanes` that each do it again and again. */

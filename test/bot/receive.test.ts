@@ -1,7 +1,7 @@
 // The one path over the ports: what is stored, what is logged, and what happens when several speak at once.
 import { describe, expect, test } from "vitest";
 import { memoryStore } from "../../adapters/store/memory.ts";
-import { type Clock, type Log, receiver, type Store } from "../../bot/index.ts";
+import { type Clock, communityMemories, type Log, receiver, type Store } from "../../bot/index.ts";
 import { demoKnowledge, demoToday } from "../support/demo-knowledge.ts";
 
 interface Line {
@@ -26,7 +26,9 @@ function surroundings(store: Store = memoryStore()) {
       return milliseconds;
     },
   };
-  const receive = receiver({ knowledge: () => [demoKnowledge()], store, clock, log, platform: "test" });
+  const memories = communityMemories(store);
+  const around = { store, memories, clock, log, platform: "test", secretKey: "a secret for tests only" };
+  const receive = receiver({ ...around, knowledge: () => [demoKnowledge()] });
   return { receive, lines, store };
 }
 

@@ -3,6 +3,7 @@
 import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { emptyConversation, plainText, step } from "../../bot/index.ts";
+import { communityTalk, withKeepersPlace } from "../support/community-talk.ts";
 import { demoKnowledge, demoToday } from "../support/demo-knowledge.ts";
 import { asKept, parseGolden } from "../support/golden-conversation.ts";
 
@@ -20,4 +21,15 @@ for (const name of readdirSync(folder).filter((file) => file.endsWith(".txt"))) 
     return `> ${said}\n${asKept(plainText(taken.reply), edition)}\n`;
   });
   writeFileSync(path, `${[...remarks, turns.join("\n")].join("\n")}`);
+}
+
+const community = join(folder, "community");
+for (const name of readdirSync(community).filter((file) => file.endsWith(".txt"))) {
+  const path = join(community, name);
+  const text = readFileSync(path, "utf8");
+  const remarks = text.split("\n").filter((line) => line.startsWith("# "));
+  const talk = await withKeepersPlace(communityTalk());
+  const turns: string[] = [];
+  for (const { said } of parseGolden(text)) turns.push(`> ${said}\n${await talk.say(said)}\n`);
+  writeFileSync(path, [...remarks, turns.join("\n")].join("\n"));
 }

@@ -1,5 +1,6 @@
-// A record that counts its messages and folds their names into one number, so that a message lost, taken twice or out of order shows.
-import type { Advance } from "../../bot/index.ts";
+// A record that counts its messages and folds their names into one number, so that a message lost, taken twice or out of order shows. It
+// is entered in a ledger alongside, which several records share and which tells the message as its reason.
+import type { Advance, Alongside } from "../../bot/index.ts";
 
 export interface Counted {
   readonly count: number;
@@ -34,4 +35,21 @@ export function countOn(message: string): Advance<Counted> {
     const next = folded(state as Counted | undefined, message);
     return { state: next, outcome: next };
   };
+}
+
+/** So many ledgers all records share, so that changes of different records meet there. */
+export const LEDGERS = 3;
+
+export function ledgerName(ledger: number): string {
+  return `ledger ${ledger}`;
+}
+
+/** One more message, entered in the ledger of the record and in the one that all share. */
+export function countInLedgers(record: number, message: string, by: string): Advance<Counted> {
+  const entered = (ledger: number): Alongside => ({
+    change: { kind: "ledger", id: ledgerName(ledger), by, at: 0, why: message },
+    advance: (state) => folded(state as Counted | undefined, message),
+  });
+  const alongside = [...new Set([0, record % LEDGERS])].map(entered);
+  return (state) => ({ ...countOn(message)(state), alongside });
 }

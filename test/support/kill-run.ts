@@ -1,12 +1,12 @@
 // Writers on one store, killed (SIGKILL) at drawn moments and started again, as a crash or an impatient administrator would. What was
-// acknowledged must be there, once; what was sent and not acknowledged is sent again, as platforms do.
+// acknowledged must be there, once, in all records it changes; what was sent and not acknowledged is sent again, as platforms do.
 import { type ChildProcess, spawn } from "node:child_process";
 import { fileURLToPath } from "node:url";
 import { checkStore } from "../../adapters/store/check-store.ts";
 import { databaseStore } from "../../adapters/store/database-store.ts";
 import { openEngine, type StorePlace } from "../../adapters/store/open-engine.ts";
 import type { Store } from "../../bot/index.ts";
-import { type Counted, folded, recordName, type WriterTask } from "./counted-record.ts";
+import { type Counted, folded, LEDGERS, ledgerName, recordName, type WriterTask } from "./counted-record.ts";
 import { silentLog } from "./logs.ts";
 import { type Chance, chanceFrom } from "./random-tables.ts";
 
@@ -19,7 +19,7 @@ export interface KillReport {
   readonly acknowledged: number;
   /** Sent, not acknowledged before the writer died, and sent again. */
   readonly sentAgain: number;
-  /** Empty: nothing lost, nothing twice, every history whole. */
+  /** Empty: nothing lost, nothing twice, every history whole, every entry in all of its records. */
   readonly problems: readonly string[];
 }
 
@@ -32,13 +32,19 @@ interface Lane {
   readonly problems: string[];
 }
 
-export async function killRun(place: StorePlace, kills: number, start: number): Promise<KillReport> {
+/** After the kills each writer writes `last` messages more and ends by itself. */
+export async function killRun(
+  place: StorePlace,
+  kills: number,
+  start: number,
+  last = 20,
+): Promise<KillReport> {
   const lanes = Array.from({ length: LANES }, (_, index) => newLane(`writer${index}`));
   await Promise.all(
     lanes.map(async (lane, index) => {
       const chance = chanceFrom(start + index);
       for (let kill = index; kill < kills; kill += LANES) await runAndKill(lane, place, chance);
-      await runToTheEnd(lane, place);
+      await runToTheEnd(lane, place, last);
     }),
   );
   return {
@@ -66,8 +72,8 @@ async function runAndKill(lane: Lane, place: StorePlace, chance: Chance): Promis
 }
 
 /** A last writer sends again what is open, adds a little, and closes as it should. */
-async function runToTheEnd(lane: Lane, place: StorePlace): Promise<void> {
-  const { signal, printed } = await begin(lane, place, lane.next + 20).ended;
+async function runToTheEnd(lane: Lane, place: StorePlace, last: number): Promise<void> {
+  const { signal, printed } = await begin(lane, place, lane.next + last).ended;
   if (signal !== null || lane.unconfirmed.size > 0)
     lane.problems.push(`${lane.name} did not finish: ${printed}`);
 }
@@ -132,6 +138,7 @@ async function problemsIn(place: StorePlace, lanes: readonly Lane[]): Promise<re
   const { problems } = await checkStore(engine);
   const store = databaseStore(engine, { log: silentLog });
   const { positions, found } = await replayed(store);
+  const torn = await tornIn(store, positions);
   await store.close();
   const acknowledged = lanes.flatMap((lane) => [...lane.acknowledged]);
   const lost = acknowledged.flatMap(([message, { record, count }]) => {
@@ -140,14 +147,15 @@ async function problemsIn(place: StorePlace, lanes: readonly Lane[]): Promise<re
     const isSame = position.record === record && position.count === count;
     return isSame ? [] : [`${message}: answered otherwise`];
   });
-  return [...problems, ...found, ...lost];
+  return [...problems, ...found, ...torn, ...lost];
 }
 
+type Positions = ReadonlyMap<string, { readonly record: number; readonly count: number }>;
+
 /** Every history run through again from its first message, with where each message stands in it. */
-async function replayed(store: Store): Promise<{
-  readonly positions: ReadonlyMap<string, { readonly record: number; readonly count: number }>;
-  readonly found: readonly string[];
-}> {
+async function replayed(
+  store: Store,
+): Promise<{ readonly positions: Positions; readonly found: readonly string[] }> {
   const positions = new Map<string, { readonly record: number; readonly count: number }>();
   const found: string[] = [];
   for (let record = 0; record < RECORDS; record++) {
@@ -162,4 +170,21 @@ async function replayed(store: Store): Promise<{
     }
   }
   return { positions, found };
+}
+
+/** Messages that are not in each of their ledgers exactly once, and those in a ledger of which the record knows nothing. */
+async function tornIn(store: Store, positions: Positions): Promise<readonly string[]> {
+  const found: string[] = [];
+  for (let ledger = 0; ledger < LEDGERS; ledger++) {
+    const expected = [...positions].filter(([, { record }]) => ledger === 0 || record % LEDGERS === ledger);
+    const missing = new Set(expected.map(([message]) => message));
+    let state: Counted | undefined;
+    for (const { why, state: kept } of await store.history("ledger", ledgerName(ledger))) {
+      state = folded(state, why);
+      if (JSON.stringify(kept) !== JSON.stringify(state)) found.push(`${why}: entered differently`);
+      if (!missing.delete(why)) found.push(`${why}: in ledger ${ledger} and not where it belongs`);
+    }
+    for (const message of missing) found.push(`${message}: missing in ledger ${ledger}`);
+  }
+  return found;
 }

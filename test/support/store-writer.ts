@@ -3,7 +3,7 @@
 import { writeSync } from "node:fs";
 import { databaseStore } from "../../adapters/store/database-store.ts";
 import { openEngine } from "../../adapters/store/open-engine.ts";
-import { countOn, recordName, type WriterTask } from "./counted-record.ts";
+import { countInLedgers, recordName, type WriterTask } from "./counted-record.ts";
 import { silentLog } from "./logs.ts";
 
 const { dataFolder, databaseUrl, name, from, records, unconfirmed, most }: WriterTask = JSON.parse(
@@ -14,7 +14,7 @@ const store = databaseStore(await openEngine({ dataFolder, databaseUrl }), { log
 async function write(record: number, message: string): Promise<void> {
   writeSync(1, `sent ${record} ${message}\n`);
   const change = { kind: "record", id: recordName(record), by: name, at: 0, why: "counting", message };
-  const { count } = await store.advance(change, countOn(message));
+  const { count } = await store.advance(change, countInLedgers(record, message, name));
   writeSync(1, `kept ${record} ${message} ${count}\n`);
 }
 

@@ -1,5 +1,5 @@
 /** The answer when asking more would not change it: what it is, for, against, open, and what would settle it. */
-import { capitalised, listed, numberInWords, sentence, withThe } from "./grammar.ts";
+import { capitalised, counted, listed, numberInWords, sentence, withThe } from "./grammar.ts";
 
 /** "Very likely (94 %) the trade reproduction." from the words of a probability and a name. */
 export const answerLine = (probability: string, name: string) => `${capitalised(probability)}: ${name}.`;
@@ -55,6 +55,7 @@ export const inChangeover = (date: string, one: string, other: string) =>
   `${capitalised(date)} lies in the time when both were fitted, ${withThe(one)} and ${withThe(other)}.`;
 
 export const edition = (name: string, hash: string) => `${name}, edition ${hash}`;
+export const observations = (count: number, mark: string) => `${counted(count, "observation")} (${mark})`;
 
 export const choiceLabels = {
   sources: "show the sources",

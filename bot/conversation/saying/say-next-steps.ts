@@ -1,16 +1,16 @@
 /** What can be done after an answer, and the edition it rests on: never a dead end. */
-import { notInHandbook, shortEdition } from "../../../knowledge/index.ts";
+import { notInHandbook } from "../../../knowledge/index.ts";
 import type { Block, Choice } from "../../reply.ts";
 import type { Assessed } from "../assessed.ts";
 import type { Knowledge } from "../knowledge.ts";
-import { choiceLabels, edition } from "../phrases/answer.ts";
+import { choiceLabels } from "../phrases/answer.ts";
+import { sayEdition } from "./say-edition.ts";
 import { hasEvidence } from "./say-standing.ts";
 
 export function sayNextSteps(knowledge: Knowledge, assessed: Assessed): readonly Block[] {
-  const { handbook } = knowledge;
   return [
     { kind: "choices", choices: choicesAfter(assessed) },
-    { kind: "edition", text: edition(handbook.cover.name, shortEdition(handbook.edition)) },
+    { kind: "edition", text: sayEdition(knowledge) },
   ];
 }
 
@@ -37,7 +37,7 @@ export function choicesAfter(assessed: Assessed): readonly Choice[] {
       : undefined,
     compare,
     { id: "sources", label: choiceLabels.sources, say: "show the sources" },
-    { id: "keeper", label: choiceLabels.keeper, say: "where do I go from here?" },
+    { id: "keeper", label: choiceLabels.keeper, say: choiceLabels.keeper },
     { id: "new-case", label: choiceLabels.nextCase, say: "new case" },
   ].filter((choice) => choice !== undefined);
 }

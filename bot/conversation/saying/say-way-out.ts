@@ -15,7 +15,7 @@ export function sayWayOut(before: CaseFacts, after: CaseFacts): Block | undefine
     kind: "choices",
     choices: [
       { id: "photographs", label: outOfReach, say: "what photographs should I ask for?" },
-      { id: "keeper", label: choiceLabels.keeper, say: "where do I go from here?" },
+      { id: "keeper", label: choiceLabels.keeper, say: choiceLabels.keeper },
     ],
   };
 }

@@ -164,7 +164,7 @@ describe("converse --store", () => {
     await run(commandLine, words, `${input(asked)}{oops\n`, { folder });
     const { out } = await run(commandLine, ["store", "check", "--store", "kept.sqlite"], "", { folder });
     expect(out).toBe("kept.sqlite: sound, 1 records, 1 versions\n");
-    expect(readdirSync(folder)).toEqual(["kept.sqlite"]);
+    expect(readdirSync(folder)).toEqual(["kept.sqlite", "kept.sqlite.key"]);
   });
 
   test("kill -9 loses nothing that was answered, and the next process takes the store over", async () => {

@@ -1,28 +1,10 @@
 // What every store promises, whatever is under it.
 import fc from "fast-check";
 import { afterAll, describe, expect, test } from "vitest";
-import { databaseStore } from "../../../adapters/store/database-store.ts";
-import { memoryStore } from "../../../adapters/store/memory.ts";
-import { openEngine } from "../../../adapters/store/open-engine.ts";
-import type { Change, Store } from "../../../bot/index.ts";
-import { silentLog } from "../../support/logs.ts";
-import { newPlaces } from "../../support/store-places.ts";
+import type { Change } from "../../../bot/index.ts";
+import { closeStores, newStores } from "../../support/new-stores.ts";
 
-const closing: (() => Promise<void>)[] = [];
-afterAll(async () => {
-  for (const close of closing) await close();
-});
-
-const database = (engine: keyof typeof newPlaces) => async (): Promise<Store> => {
-  const store = databaseStore(await openEngine(await newPlaces[engine]()), { log: silentLog });
-  closing.push(store.close);
-  return store;
-};
-const stores: Readonly<Record<string, () => Promise<Store>>> = {
-  memory: async () => memoryStore(),
-  SQLite: database("SQLite"),
-  Postgres: database("Postgres"),
-};
+afterAll(closeStores);
 
 function change(id: string, more: Partial<Change> = {}): Change {
   return { kind: "conversation", id, by: "maud", at: 1_000, why: "said", ...more };
@@ -34,7 +16,7 @@ const addedOn = (n: number) => (state: unknown) => {
   return { state: sum, outcome: sum.length };
 };
 
-describe.each(Object.entries(stores))("a store in %s", (_name, open) => {
+describe.each(Object.entries(newStores))("a store in %s", (_name, open) => {
   test("gives back the newest state of each record, by kind and id", async () => {
     const store = await open();
     await store.advance(change("garage"), to({ version: 1 }));
@@ -148,11 +130,12 @@ describe.each(Object.entries(stores))("a store in %s", (_name, open) => {
     expect(await store.history("conversation", odd.id)).toMatchObject([{ by: odd.by, message: odd.message }]);
   });
 
-  test("ids are listed by code unit, whatever the host's language", async () => {
+  test("ids are listed by code point, whatever the host's language", async () => {
     const store = await open();
-    for (const id of ["zinc", "Zeta", "ärger", "apple", "10", "9"]) await store.advance(change(id), to(1));
+    for (const id of ["zinc", "Zeta", "🜨", "ärger", "apple", "ｱ", "10", "9"])
+      await store.advance(change(id), to(1));
     await store.advance(change("apple"), to(2));
-    expect(await store.ids("conversation")).toEqual(["10", "9", "Zeta", "apple", "zinc", "ärger"]);
+    expect(await store.ids("conversation")).toEqual(["10", "9", "Zeta", "apple", "zinc", "ärger", "ｱ", "🜨"]);
   });
 
   test("replaying a history gives the states that were kept, whatever they are", async () => {

@@ -23,7 +23,19 @@ function figuresOf([engine, measured]: readonly [string, DurableMessages]): read
     { what: `${engine}: bare commits a second`, value: measured.rawCommits, unit: "" },
     { what: `${engine}: messages a second, one conversation`, value: measured.oneConversation, unit: "" },
     { what: `${engine}: messages a second, 64 conversations`, value: measured.manyConversations, unit: "" },
+    {
+      what: `${engine}: messages of three records a second, one conversation`,
+      value: measured.threeRecords,
+      unit: "",
+    },
+    {
+      what: `${engine}: messages of three records a second, 64 conversations`,
+      value: measured.manyThreeRecords,
+      unit: "",
+    },
     ratio("one conversation against bare commits", measured.sequentialRatio, 0.8),
     ratio("64 conversations against one", measured.concurrentRatio, 5),
+    ratio("one conversation, three records, against bare commits", measured.threeRecordsRatio, 0.8),
+    ratio("64 conversations, three records, against one", measured.threeRecordsConcurrentRatio, 5),
   ];
 }

@@ -1,0 +1,128 @@
+/** What is to be told where nobody has just spoken: asked for every two seconds, told once, and settled when it cannot be told any more. */
+import { createHash } from "node:crypto";
+import type { Notice, NoticeOutcome } from "../../bot/index.ts";
+import { type Posted, sendableChannel, sendOnce } from "./channel-messages.ts";
+import { sendDirectly } from "./channel-outlets.ts";
+import { controlsOf } from "./controls.ts";
+import { caseKey } from "./custom-id.ts";
+import type { Desk } from "./desk.ts";
+import { bodyOf } from "./payload.ts";
+import { conversationIn } from "./places.ts";
+import { renderReply } from "./render.ts";
+import { troubleOf } from "./trouble.ts";
+
+const EVERY_MILLISECONDS = 2000;
+const AT_ONCE = 10;
+
+/** Ends with the function it returns, after what is being told. */
+export function tellNotices(desk: Desk, everyMilliseconds = EVERY_MILLISECONDS): () => Promise<void> {
+  let isOver = false;
+  let timer: NodeJS.Timeout | undefined;
+  let working = Promise.resolve();
+  const later = () => {
+    if (isOver) return;
+    timer = setTimeout(() => {
+      working = round().finally(later);
+    }, everyMilliseconds);
+  };
+  const round = async () => {
+    try {
+      for (const notice of await desk.bot.notices(AT_ONCE)) await tellOne(desk, notice);
+    } catch (failure) {
+      desk.log.error({ err: failure }, "notices not told, tried again");
+    }
+  };
+  later();
+  return async () => {
+    isOver = true;
+    clearTimeout(timer);
+    await working;
+  };
+}
+
+/** A notice that Discord cannot take now stays, and is tried again. */
+async function tellOne(desk: Desk, notice: Notice): Promise<void> {
+  try {
+    await desk.bot.noticeSettled(notice.id, await told(desk, notice));
+  } catch (failure) {
+    const trouble = troubleOf(failure);
+    desk.log.warn({ trouble, notice: notice.id }, "notice not told");
+    if (trouble === "lacking permission" || trouble === "channel gone")
+      await desk.bot.noticeSettled(notice.id, "gone");
+    else if (trouble !== "unreachable") throw failure;
+  }
+}
+
+function told(desk: Desk, notice: Notice): Promise<NoticeOutcome> {
+  return notice.to.audience === "keepers" ? toKeepers(desk, notice) : toPerson(desk, notice, notice.to);
+}
+
+async function toKeepers(desk: Desk, notice: Notice): Promise<NoticeOutcome> {
+  const { keepersChannel } = await desk.settings.of(notice.community);
+  const channel = keepersChannel === null ? undefined : await sendableChannel(desk.client, keepersChannel);
+  if (channel === undefined) return "gone";
+  const posted = await sendOnce(channel, await noticeBody(desk, notice), nonceOf(notice));
+  await keep(desk, notice, posted, conversationIn(posted.channel, "open", ""), "discord:keepers");
+  return "told";
+}
+
+/** In the conversation the person spoke in; what was private goes to them directly. */
+async function toPerson(
+  desk: Desk,
+  notice: Notice,
+  { conversation, person }: Extract<Notice["to"], { audience: "person" }>,
+): Promise<NoticeOutcome> {
+  const [, channelId = "", isPrivate] = conversation.split(":");
+  const user = person.replace(/^discord:/u, "");
+  const body = await noticeBody(desk, notice);
+  const channel = isPrivate === undefined ? await sendableChannel(desk.client, channelId) : undefined;
+  const about = notice.reply.summary.case;
+  const place = channel === undefined ? undefined : await desk.places.find(conversation, caseKey(about));
+  const posted =
+    channel === undefined
+      ? await sendDirectly(desk, user, body, nonceOf(notice))
+      : await sendOnce(channel, body, nonceOf(notice), place?.message);
+  if (posted === undefined) return "gone";
+  await keep(desk, notice, posted, conversationIn(posted.channel, "open", user), person, conversation);
+  return "told";
+}
+
+async function noticeBody(desk: Desk, notice: Notice) {
+  const holder = { scope: "open", caseKey: keyOf(notice), reply: "0" } as const;
+  return bodyOf(renderReply(notice.reply, { holder, page: 0, address: desk.address }), desk);
+}
+
+/** Its reply cannot be asked for again, so what its buttons say is kept. */
+async function keep(
+  desk: Desk,
+  notice: Notice,
+  posted: Posted,
+  conversation: string,
+  person: string,
+  speaksIn = conversation,
+): Promise<void> {
+  const says = controlsOf(notice.reply).choices.flatMap((control) =>
+    control.does === "answer" ? [] : [{ label: control.label, say: control.say }],
+  );
+  await desk.places.keep(conversation, keyOf(notice), {
+    ...posted,
+    reply: "0",
+    from: person,
+    asker: person,
+    community: notice.community,
+    says,
+    ...(speaksIn === conversation ? {} : { speaksIn }),
+  });
+}
+
+function keyOf({ id }: Notice): string {
+  return `notice-${digest(id)}`;
+}
+
+function nonceOf({ id }: Notice): string {
+  return `n${digest(id)}`;
+}
+
+function digest(id: string): string {
+  return createHash("sha256").update(id).digest("hex").slice(0, 24);
+}

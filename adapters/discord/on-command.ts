@@ -1,0 +1,109 @@
+/** A slash command: acknowledged at once, then its sentence said to the bot, privately or where all can read the answer. */
+import { ApplicationCommandOptionType, type ChatInputCommandInteraction } from "discord.js";
+import type { IncomingMessage } from "../../bot/index.ts";
+import { deferReply } from "./acknowledge.ts";
+import { threadOutlet } from "./channel-outlets.ts";
+import { spokenCommands } from "./commands.ts";
+import type { Desk } from "./desk.ts";
+import { deferredOutlet } from "./interaction-outlets.ts";
+import { escaped } from "./markdown.ts";
+import { plainBody } from "./payload.ts";
+import { takePhotographs } from "./photographs-taken.ts";
+import { trouble as words } from "./phrases.ts";
+import { conversationIn } from "./places.ts";
+import { type Outlet, show } from "./show.ts";
+import { threadFrom } from "./threads.ts";
+import { authorOfInteraction } from "./where.ts";
+
+export async function onCommand(desk: Desk, interaction: ChatInputCommandInteraction): Promise<void> {
+  const command = spokenCommands.find(({ name }) => name === interaction.commandName);
+  if (command === undefined) return;
+  const isPrivate =
+    command.isPrivate === "option" ? interaction.options.getBoolean("private") === true : command.isPrivate;
+  await deferReply(interaction, isPrivate && interaction.guildId !== null, desk.log);
+  const text = command.say((name) => optionText(interaction, name));
+  await say(desk, interaction, isPrivate, text);
+}
+
+function optionText(interaction: ChatInputCommandInteraction, name: string): string {
+  const option = interaction.options.get(name);
+  return option?.type === ApplicationCommandOptionType.String ? String(option.value).trim() : "";
+}
+
+async function say(
+  desk: Desk,
+  interaction: ChatInputCommandInteraction,
+  isPrivate: boolean,
+  text: string,
+): Promise<void> {
+  const scope = isPrivate && interaction.guildId !== null ? "private" : "open";
+  const author = await authorOfInteraction(desk, interaction);
+  const image = interaction.options.getAttachment("photograph");
+  const taken = await takePhotographs(desk, image === null ? [] : [image], author.from);
+  const place = await placeFor(desk, interaction, scope, text, author.community);
+  const { conversation, outlet } = place;
+  await desk.turns.run(conversation, async () => {
+    const said: IncomingMessage = {
+      ...author,
+      name: author.name.slice(0, 80),
+      conversation,
+      id: interaction.id,
+      text,
+      isPrivate: isPrivate || interaction.guildId === null,
+      ...(taken.photographs.length === 0 ? {} : { photographs: [...taken.photographs] }),
+    };
+    const reply = await desk.receive(said);
+    const before = [...(place.before === undefined ? [] : [place.before]), ...taken.remarks];
+    await show(
+      desk,
+      {
+        conversation,
+        community: author.community,
+        scope,
+        user: interaction.user.id,
+        from: author.from,
+        asker: author.from,
+        reply,
+        replyId: interaction.id,
+        before: before.length === 0 ? undefined : before.map((line) => `-# ${escaped(line)}`).join("\n"),
+      },
+      outlet,
+    );
+  });
+}
+
+interface PlaceFor {
+  readonly conversation: string;
+  readonly outlet: Outlet;
+  readonly before?: string;
+}
+
+/** Where the server prefers threads, the question stands in the channel and its answer in the thread below it. */
+async function placeFor(
+  desk: Desk,
+  interaction: ChatInputCommandInteraction,
+  scope: "open" | "private",
+  text: string,
+  community: string,
+): Promise<PlaceFor> {
+  const { channelId, user } = interaction;
+  const here = {
+    conversation: conversationIn(channelId, scope, user.id),
+    outlet: deferredOutlet(desk, interaction, scope),
+  };
+  const { answers } = await desk.settings.of(community);
+  const mayBegin =
+    interaction.channel !== null && !interaction.channel.isDMBased() && !interaction.channel.isThread();
+  if (answers !== "thread" || scope === "private" || !mayBegin || interaction.commandName !== "ask")
+    return here;
+  const { message } = await here.outlet.post(plainBody(escaped(text)));
+  const posted = await interaction.channel.messages.fetch(message).catch(() => undefined);
+  if (posted === undefined) return here;
+  const begun = await threadFrom(desk, posted, text);
+  if (begun.channel === undefined)
+    return begun.lacking === undefined ? here : { ...here, before: words.noThread(begun.lacking) };
+  return {
+    conversation: conversationIn(begun.channel.id, "open", user.id),
+    outlet: threadOutlet(desk, begun.channel, user.id, interaction.id),
+  };
+}

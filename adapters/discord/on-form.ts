@@ -1,0 +1,63 @@
+/** A filled form. What somebody wrote is never thrown away: when the case has gone on meanwhile, they get their words back. */
+import type { ModalSubmitInteraction } from "discord.js";
+import { deferReply, deferUpdate } from "./acknowledge.ts";
+import { controlsOf, numbered } from "./controls.ts";
+import { type Pressed, readCustomId } from "./custom-id.ts";
+import type { Desk } from "./desk.ts";
+import { saidInForm } from "./form.ts";
+import { followPrivately } from "./interaction-outlets.ts";
+import { escaped } from "./markdown.ts";
+import { conversationOf, type Said, type Standing, sayStale, takeTurn } from "./on-press.ts";
+import { plainBody } from "./payload.ts";
+import { trouble as words } from "./phrases.ts";
+import { replyAt } from "./show.ts";
+
+export async function onForm(desk: Desk, interaction: ModalSubmitInteraction): Promise<void> {
+  const pressed = readCustomId(interaction.customId);
+  const isAnswerable = interaction.isFromMessage()
+    ? await deferUpdate(interaction, desk.log)
+    : await deferReply(interaction, true, desk.log);
+  if (pressed === undefined) {
+    if (isAnswerable) await followPrivately(interaction, plainBody(escaped(words.noCase)));
+    return;
+  }
+  const conversation = conversationOf(interaction, pressed);
+  await desk.turns.run(conversation, () => take(desk, interaction, pressed, conversation));
+}
+
+async function take(
+  desk: Desk,
+  interaction: ModalSubmitInteraction,
+  pressed: Pressed,
+  conversation: string,
+): Promise<void> {
+  const values = valuesOf(interaction);
+  const place = await desk.places.find(conversation, pressed.caseKey);
+  if (place === undefined || place.reply !== pressed.reply) {
+    const why = [words.staleForm, ...values.values()].filter((text) => text !== "").join("\n");
+    return sayStale(desk, interaction, pressed, conversation, place, why.slice(0, 1500));
+  }
+  const said = await saidIn(desk, { pressed, conversation, place }, values);
+  if (said !== undefined) await takeTurn(desk, interaction, { pressed, conversation, place }, said);
+}
+
+async function saidIn(
+  desk: Desk,
+  { pressed, conversation, place }: Standing,
+  values: ReadonlyMap<string, string>,
+): Promise<Said | undefined> {
+  const controls = controlsOf(await replyAt(desk, conversation, place));
+  if (pressed.key === "f") return saidInForm(controls.question, values);
+  const control = numbered(controls)[Number(pressed.key.slice(1))];
+  if (control?.does !== "complete") return undefined;
+  return { text: control.say.replace(/\s*(?:…|\.\.\.)\s*$/u, ` ${values.get("rest")?.trim() ?? ""}`) };
+}
+
+export function valuesOf(interaction: ModalSubmitInteraction): ReadonlyMap<string, string> {
+  return new Map(
+    interaction.fields.fields.map((field) => [
+      field.customId,
+      "value" in field ? String(field.value ?? "") : "",
+    ]),
+  );
+}

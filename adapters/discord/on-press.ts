@@ -1,0 +1,188 @@
+/**
+ * A pressed button or a chosen option. It is acknowledged before anything is looked up; what it means is read from the reply it was
+ * offered with, and only while that reply is the one that stands.
+ */
+import { setTimeout as pause } from "node:timers/promises";
+import type { ButtonInteraction, StringSelectMenuInteraction } from "discord.js";
+import type { IncomingMessage, Reply } from "../../bot/index.ts";
+import { acknowledged, deferUpdate } from "./acknowledge.ts";
+import { type Control, controlsOf, numbered } from "./controls.ts";
+import { customId, type Pressed, readCustomId } from "./custom-id.ts";
+import type { Desk } from "./desk.ts";
+import { completionForm, questionForm } from "./form.ts";
+import { followPrivately, pressedOutlet } from "./interaction-outlets.ts";
+import { escaped } from "./markdown.ts";
+import { plainBody } from "./payload.ts";
+import { trouble as words } from "./phrases.ts";
+import { conversationIn, type Place } from "./places.ts";
+import { bodyFor, replyAt, show } from "./show.ts";
+import { type Author, authorOfInteraction } from "./where.ts";
+
+export type Press = ButtonInteraction | StringSelectMenuInteraction;
+
+export async function onPress(desk: Desk, interaction: Press): Promise<void> {
+  const pressed = readCustomId(interaction.customId);
+  if (pressed !== undefined && /^[fc]/u.test(pressed.key)) return openForm(desk, interaction, pressed);
+  const isAnswerable = await deferUpdate(interaction, desk.log);
+  if (pressed === undefined) {
+    if (isAnswerable) await followPrivately(interaction, plainBody(escaped(words.noCase)));
+    return;
+  }
+  const conversation = conversationOf(interaction, pressed);
+  await desk.turns.run(conversation, () => take(desk, interaction, pressed, conversation));
+}
+
+async function take(desk: Desk, interaction: Press, pressed: Pressed, conversation: string): Promise<void> {
+  const place = await desk.places.find(conversation, pressed.caseKey);
+  if (place === undefined || place.reply !== pressed.reply)
+    return sayStale(desk, interaction, pressed, conversation, place, words.stale);
+  const reply = await replyAt(desk, conversation, place);
+  if (pressed.key.startsWith("p")) return turnPage(desk, interaction, pressed, place, reply);
+  const control = controlFor(interaction, pressed, reply);
+  const said = control === undefined ? undefined : saidBy(control);
+  if (said === undefined) return sayStale(desk, interaction, pressed, conversation, place, words.stale);
+  await takeTurn(desk, interaction, { pressed, conversation, place }, said);
+}
+
+export interface Standing {
+  readonly pressed: Pressed;
+  /** Where the message stands; what is said may belong to another conversation. */
+  readonly conversation: string;
+  readonly place: Place;
+}
+
+export type Said = Pick<IncomingMessage, "text" | "answer">;
+
+/** Says it in the conversation and shows the reply where it was pressed. */
+export async function takeTurn(
+  desk: Desk,
+  interaction: Parameters<typeof pressedOutlet>[1],
+  { pressed, conversation, place }: Standing,
+  said: Said,
+): Promise<void> {
+  const author = await authorOfInteraction(desk, interaction);
+  const speaksIn = place.speaksIn ?? conversation;
+  const reply = await desk.receive(messageOf(author, interaction, speaksIn, place, pressed, said));
+  await show(
+    desk,
+    {
+      conversation: speaksIn,
+      standsIn: conversation,
+      community: place.community,
+      scope: pressed.scope,
+      user: interaction.user.id,
+      from: author.from,
+      asker: author.from,
+      reply,
+      replyId: interaction.id,
+      keptAs: /^(?:aside|flow|notice)-/u.test(pressed.caseKey) ? pressed.caseKey : undefined,
+    },
+    pressedOutlet(desk, interaction, pressed.scope, pressed.caseKey),
+  );
+}
+
+function messageOf(
+  { from, name, standing }: Author,
+  interaction: Parameters<typeof pressedOutlet>[1],
+  conversation: string,
+  place: Place,
+  pressed: Pressed,
+  said: Said,
+): IncomingMessage {
+  return {
+    conversation,
+    id: interaction.id,
+    from,
+    name: name.slice(0, 80),
+    standing,
+    community: place.community,
+    isPrivate: pressed.scope === "private" || interaction.guildId === null,
+    ...(place.case === undefined ? {} : { case: place.case }),
+    ...said,
+  };
+}
+
+function controlFor(interaction: Press, pressed: Pressed, reply: Pick<Reply, "blocks">): Control | undefined {
+  const number = interaction.isStringSelectMenu() ? interaction.values[0] : pressed.key;
+  return number !== undefined && /^\d+$/u.test(number)
+    ? numbered(controlsOf(reply))[Number(number)]
+    : undefined;
+}
+
+function saidBy(control: Control): Said | undefined {
+  switch (control.does) {
+    case "answer":
+      return { answer: control.answer };
+    case "say":
+      return { text: control.say };
+    case "complete":
+      return undefined;
+  }
+}
+
+/** Explains, and offers the question that is open now to the one who pressed. */
+export async function sayStale(
+  desk: Desk,
+  interaction: Parameters<typeof followPrivately>[0],
+  { scope, caseKey }: Pressed,
+  conversation: string,
+  place: Place | undefined,
+  why: string,
+): Promise<void> {
+  if (place === undefined) {
+    await followPrivately(interaction, plainBody(escaped(words.noCase)));
+    return;
+  }
+  const reply = await replyAt(desk, conversation, place);
+  const before = `-# ${escaped(why)}`;
+  await followPrivately(
+    interaction,
+    await bodyFor(desk, { reply, replyId: place.reply, scope, before }, caseKey),
+  );
+}
+
+async function turnPage(
+  desk: Desk,
+  interaction: Press,
+  pressed: Pressed,
+  place: Place,
+  reply: Reply,
+): Promise<void> {
+  const { scope, caseKey } = pressed;
+  const page = Number(pressed.key.slice(1));
+  const body = await bodyFor(desk, { reply, replyId: place.reply, scope, before: undefined }, caseKey, page);
+  const outlet = pressedOutlet(desk, interaction, scope, caseKey);
+  if ((await outlet.edit({ ...place, message: interaction.message.id }, body)) === undefined)
+    await outlet.aside(body);
+}
+
+export function conversationOf(
+  { channelId, user }: { readonly channelId: string | null; readonly user: { readonly id: string } },
+  { scope }: Pressed,
+): string {
+  return conversationIn(channelId ?? "", scope, user.id);
+}
+
+/** A form must be the first answer: what stands in it is looked up for a second and a half, and left out after that. */
+const LOOK_UP_MILLISECONDS = 1500;
+
+async function openForm(desk: Desk, interaction: Press, pressed: Pressed): Promise<void> {
+  const conversation = conversationOf(interaction, pressed);
+  const reply = await Promise.race([
+    lookedUp(desk, conversation, pressed),
+    pause(LOOK_UP_MILLISECONDS, undefined),
+  ]);
+  const id = customId(pressed);
+  if (pressed.key === "f") {
+    const form = questionForm(id, reply === undefined ? undefined : controlsOf(reply).question);
+    await acknowledged(() => interaction.showModal(form), desk.log);
+    return;
+  }
+  const control = reply === undefined ? undefined : numbered(controlsOf(reply))[Number(pressed.key.slice(1))];
+  await acknowledged(() => interaction.showModal(completionForm(id, control?.label ?? "")), desk.log);
+}
+
+async function lookedUp(desk: Desk, conversation: string, pressed: Pressed): Promise<Reply | undefined> {
+  const place = await desk.places.find(conversation, pressed.caseKey);
+  return place?.reply === pressed.reply ? replyAt(desk, conversation, place) : undefined;
+}

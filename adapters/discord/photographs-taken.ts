@@ -1,0 +1,52 @@
+/** Photographs that members attach: fetched from wherever Discord keeps them, and taken in without what else the file tells. */
+import type { Attachment } from "discord.js";
+import type { Desk } from "./desk.ts";
+import { trouble } from "./phrases.ts";
+
+const MOST_BYTES = 25 * 1024 * 1024;
+const MOST_PHOTOGRAPHS = 10;
+const PATIENCE_MILLISECONDS = 20_000;
+
+export interface Taken {
+  readonly photographs: readonly string[];
+  /** What could not be read, in words. */
+  readonly remarks: readonly string[];
+}
+
+/** `by`: whose photographs they are. */
+export async function takePhotographs(
+  desk: Desk,
+  attachments: Iterable<Attachment>,
+  by: string,
+): Promise<Taken> {
+  const images = [...attachments].filter(isImage).slice(0, MOST_PHOTOGRAPHS);
+  if (images.length === 0) return { photographs: [], remarks: [] };
+  const taken = await Promise.all(
+    images.map(async ({ url, name }) => {
+      try {
+        const result = await desk.photographs.take(await fetched(url), by);
+        return result.ok ? { id: result.id } : { lost: result.problem.message };
+      } catch (failure) {
+        desk.log.warn({ err: failure }, "photograph left aside");
+        return { lost: trouble.photographLost(name) };
+      }
+    }),
+  );
+  return {
+    photographs: taken.flatMap(({ id }) => id ?? []),
+    remarks: taken.flatMap(({ lost }) => lost ?? []),
+  };
+}
+
+function isImage({ contentType, size, name }: Attachment): boolean {
+  const says = contentType?.startsWith("image/") ?? /\.(?:jpe?g|png|webp|heic|avif|gif)$/iu.test(name);
+  return says && size <= MOST_BYTES;
+}
+
+async function fetched(url: string): Promise<Uint8Array> {
+  const response = await fetch(url, { signal: AbortSignal.timeout(PATIENCE_MILLISECONDS) });
+  if (!response.ok) throw new RangeError(`photograph: the server answered ${response.status}`);
+  const bytes = new Uint8Array(await response.arrayBuffer());
+  if (bytes.length > MOST_BYTES) throw new RangeError("photograph: larger than announced");
+  return bytes;
+}

@@ -1,0 +1,40 @@
+/**
+ * The few sentences that only this platform demands: what its list of commands says, in the languages it is shown in, and what is told
+ * where Telegram itself stands in the way. Everything else is said by the bot.
+ */
+
+/** Under a question that wants words, in groups: nothing else written there reaches the bot. */
+export const answerHint = "Answer by replying to this message.";
+
+/** Shown beside a pressed button that stands for nothing any more. */
+export const buttonHasLapsed = "This button has lapsed. Ask again, and use the newest message.";
+
+export const onlyInPrivate =
+  "The answer is for you alone, and I may not write to you first. Open a private chat with me, press start, and ask again there.";
+export const openPrivateChat = "open a private chat";
+
+export const photographTooLarge =
+  "That file is larger than the 20 MB that Telegram hands over to me. Send it as a photograph, not as a file.";
+export const photographNotRead = "That photograph could not be read. Send it once more, as a photograph.";
+
+export const keepersMeetHere =
+  "What is for the keepers comes here from now on: cases handed over, observations to review.";
+export const keepersMeetElsewhere =
+  "Choose the group in which the keepers meet, and add me there. Only a keeper of this group can do so.";
+export const chooseKeepersGroup = "choose the keepers' group";
+export const onlyKeepersChoose =
+  "Only a keeper or an administrator of the club's group can choose where the keepers meet.";
+export const chooseInTheGroup = "Send this in the club's group, not here.";
+
+export const listensHere =
+  "From now on I read everything that is written here, and answer what is about a part.";
+export const listensNoMore =
+  "From now on I answer here only when I am called by name, asked by a command, or replied to.";
+
+export const inlineHint = "compare two kinds, or a few words of a pinned answer";
+
+/** Languages in which the list of commands is shown; the first stands where the platform knows no better. */
+export const languages = ["en", "de"] as const;
+export type Language = (typeof languages)[number];
+
+export type Described = Readonly<Record<Language, string>>;

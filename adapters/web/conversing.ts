@@ -1,0 +1,49 @@
+/** One message from a page: to the bot, into the transcript, and to whoever has the conversation open. */
+import type { Bot, Standing } from "../../bot/index.ts";
+import type { Said } from "./said.ts";
+import type { Site } from "./site.ts";
+import { addTurn, lightened, type Turn } from "./transcript.ts";
+
+export interface Speaker {
+  readonly conversation: string;
+  readonly person: string;
+  readonly community?: string;
+  readonly standing?: Standing;
+  readonly name?: string;
+}
+
+/** The turn it made. Rejects only when the store does; nothing was kept then. */
+export async function converse(
+  { bot, store, clock, drawings }: Pick<Site, "bot" | "store" | "clock" | "drawings">,
+  speaker: Speaker,
+  said: Said,
+  photographs: readonly string[] = [],
+): Promise<Turn> {
+  const reply = await receiveFrom(bot, speaker, said, photographs);
+  const turn: Turn = {
+    id: said.id,
+    at: clock.milliseconds(),
+    said: said.shown,
+    photographs: [...photographs],
+    part: reply.summary.part,
+    blocks: lightened(reply.blocks, drawings),
+  };
+  await addTurn(store, speaker.conversation, speaker.person, turn);
+  return turn;
+}
+
+function receiveFrom(bot: Bot, speaker: Speaker, said: Said, photographs: readonly string[]) {
+  const { conversation, person, community, standing, name } = speaker;
+  return bot.receive({
+    conversation,
+    from: person,
+    id: said.id,
+    isPrivate: true,
+    ...(said.text === undefined ? {} : { text: said.text }),
+    ...(said.answer === undefined ? {} : { answer: said.answer }),
+    ...(community === undefined ? {} : { community }),
+    ...(standing === undefined ? {} : { standing }),
+    ...(name === undefined ? {} : { name }),
+    ...(photographs.length === 0 ? {} : { photographs: [...photographs] }),
+  });
+}

@@ -1,0 +1,98 @@
+/** Making a page of an answer, showing it, withdrawing it. A page that was shown lately is kept whole, for a forum may send a crowd. */
+import type { Context, Hono } from "hono";
+import { bodyLimit } from "hono/body-limit";
+import { answerCard, conversationKind } from "../../../bot/index.ts";
+import { clientAddress } from "../client-address.ts";
+import { formBytes } from "../limits.ts";
+import { answerPage } from "../phrases.ts";
+import { answerTitle, renderAnswer } from "../render/answer.ts";
+import { html } from "../render/markup.ts";
+import { page } from "../render/page.ts";
+import { goTo, refuse, showPage } from "../respond.ts";
+import { isFromHere } from "../same-origin.ts";
+import { type Share, shareAnswer, sharedAnswer, withdrawShare } from "../shares.ts";
+import type { Site } from "../site.ts";
+import { speakerOf } from "../speaker.ts";
+import { formOf } from "../uploads.ts";
+import { hasToken, knownVisitor, type Visitor } from "../visitor.ts";
+
+const KEPT_PAGES = 200;
+/** A page that somebody withdrew by another process is gone after so long. */
+const KEPT_MILLISECONDS = 5000;
+
+export function answerRoutes(app: Hono, site: Site): void {
+  const kept = new Map<string, { readonly at: number; readonly text: string; readonly by: string }>();
+  const small = bodyLimit({ maxSize: formBytes, onError: (context) => refuse(context, site, "tooLarge") });
+
+  app.post("/share", small, async (context) => {
+    const visitor = await visitorOfForm(context, site);
+    if (visitor === undefined) return refuse(context, site, "stale");
+    if (!site.limits.writing.take(clientAddress(context))) return refuse(context, site, "tooMuch");
+    const speaker = await speakerOf(context, site, visitor);
+    const state = await site.store.current(conversationKind, visitor.conversation);
+    const card = answerCard(site.knowledge(), state, { person: speaker.person });
+    if (card === undefined) return goTo(context, "/");
+    const id = await shareAnswer(site.store, site.clock, visitor.person, card);
+    return goTo(context, `/answers/${id}`);
+  });
+
+  app.get("/answers/:id", async (context) => {
+    const id = context.req.param("id");
+    const now = site.clock.milliseconds();
+    const visitor = knownVisitor(context, site.isSecure);
+    const lately = kept.get(id);
+    if (lately !== undefined && now - lately.at < KEPT_MILLISECONDS && lately.by !== visitor?.person) {
+      return context.html(lately.text);
+    }
+    kept.delete(id);
+    const share = await sharedAnswer(site.store, id);
+    if (share === undefined) return refuse(context, site, "notFound");
+    if (share.by === visitor?.person) return showPage(context, site, content(site, id, share, visitor));
+    const text = page(content(site, id, share), site.assets);
+    kept.set(id, { at: now, text, by: share.by });
+    const [oldest] = kept.keys();
+    if (kept.size > KEPT_PAGES && oldest !== undefined) kept.delete(oldest);
+    return context.html(text);
+  });
+
+  app.post("/answers/:id/withdraw", small, async (context) => {
+    const visitor = await visitorOfForm(context, site);
+    if (visitor === undefined) return refuse(context, site, "stale");
+    const id = context.req.param("id") ?? "";
+    if (!(await withdrawShare(site.store, site.clock, id, visitor.person)))
+      return refuse(context, site, "notFound");
+    kept.delete(id);
+    const main = html`<h1>${answerPage.withdrawn}</h1>`;
+    return showPage(context, site, { title: answerPage.withdrawn, main, isPrivate: true });
+  });
+}
+
+type ShownShare = Share & { readonly card: NonNullable<Share["card"]> };
+
+function content(site: Site, id: string, { card, at }: ShownShare, owner?: Visitor) {
+  const title = answerTitle(card);
+  const withdraw =
+    owner &&
+    html`<form method="post" action="/answers/${id}/withdraw" class="quiet noprint"><input type="hidden" name="token" value="${owner.formToken}"><button type="submit">${answerPage.withdraw}</button></form>`;
+  return {
+    title,
+    description: `${title}. ${card.edition}`,
+    isPrivate: true,
+    main: renderAnswer({
+      card,
+      at,
+      address: `${site.address}/answers/${id}`,
+      drawings: site.drawings,
+      ...(withdraw === undefined ? {} : { withdraw }),
+    }),
+  };
+}
+
+async function visitorOfForm(context: Context, site: Site): Promise<Visitor | undefined> {
+  const visitor = knownVisitor(context, site.isSecure);
+  const { fields } = await formOf(context);
+  const isOurs = isFromHere(context, site.address) && hasToken(fields.token ?? "", visitor?.formToken ?? "");
+  if (visitor !== undefined && isOurs) return visitor;
+  site.metrics.refused("forged form");
+  return undefined;
+}

@@ -1,0 +1,115 @@
+/**
+ * The chat page: the conversation with buttons, fields and photographs. Forms that answer with a page; the script sends the same forms
+ * and gets the one turn that is new.
+ */
+import type { Context, Hono } from "hono";
+import { bodyLimit } from "hono/body-limit";
+import { clientAddress } from "../client-address.ts";
+import { converse } from "../conversing.ts";
+import { uploadBytes } from "../limits.ts";
+import { liveEvents } from "../live-events.ts";
+import { chat, refusals } from "../phrases.ts";
+import { composer } from "../render/composer.ts";
+import { html, type Markup } from "../render/markup.ts";
+import type { Rendering } from "../render/rendering.ts";
+import { renderTurn, renderTurns } from "../render/turns.ts";
+import { goTo, refuse, showPage } from "../respond.ts";
+import { saidIn } from "../said.ts";
+import { isFromHere } from "../same-origin.ts";
+import type { Site } from "../site.ts";
+import { speakerOf } from "../speaker.ts";
+import { type Turn, turnsOf } from "../transcript.ts";
+import { unitsOf } from "../units.ts";
+import { formOf, takenIn } from "../uploads.ts";
+import { hasToken, knownVisitor, type Visitor, visitorOf } from "../visitor.ts";
+
+export function chatRoutes(app: Hono, site: Site): void {
+  app.get("/", async (context) => {
+    const visitor = visitorOf(context, site.isSecure);
+    const turns = await turnsOf(site.store, visitor.conversation);
+    return showPage(context, site, {
+      title: chat.title,
+      description: chat.lead,
+      place: "ask",
+      main: chatMain(site, visitor, turns, renderingFor(site, context, visitor, turns)),
+      foot: editions(site),
+    });
+  });
+  const tooLarge = bodyLimit({
+    maxSize: uploadBytes,
+    onError: (context) => refuse(context, site, "tooLarge"),
+  });
+  app.post("/said", tooLarge, (context) => said(context, site));
+  app.get("/events", (context) => {
+    const visitor = knownVisitor(context, site.isSecure);
+    if (visitor === undefined) return context.body(null, 204);
+    return liveEvents(context, site.live, visitor.conversation);
+  });
+}
+
+async function said(context: Context, site: Site): Promise<Response> {
+  const visitor = knownVisitor(context, site.isSecure);
+  const form = await formOf(context);
+  const isOurs = isFromHere(context, site.address);
+  if (visitor === undefined || !isOurs || !hasToken(form.fields.token ?? "", visitor.formToken)) {
+    site.metrics.refused("forged form");
+    return refuse(context, site, "stale");
+  }
+  if (!site.limits.writing.take(clientAddress(context))) {
+    site.metrics.refused("rate");
+    return refuse(context, site, "tooMuch");
+  }
+  const speaker = await speakerOf(context, site, visitor);
+  const photographs = await takenIn(site.photographs, form.files, speaker.person);
+  if (!photographs.ok) {
+    const main = html`<h1>${refusals.notAPicture}</h1><p>${photographs.message}</p>`;
+    context.status(422);
+    return showPage(context, site, { title: refusals.notAPicture, main, isPrivate: true });
+  }
+  const turns = await turnsOf(site.store, visitor.conversation);
+  const heard = saidIn(form.fields, turns.at(-1), photographs.ids);
+  if (heard === undefined) return goTo(context, "/#say");
+  const turn = await converse(site, speaker, heard, photographs.ids);
+  site.metrics.message("web");
+  const rendering = renderingFor(site, context, visitor, [turn]);
+  const fragment = renderTurn(turn, rendering).markup;
+  site.live.tell(visitor.conversation, fragment);
+  if (context.req.header("x-wanted") === "turn") return context.html(fragment) as Response;
+  return goTo(context, `/#turn-${turn.id}`);
+}
+
+function chatMain(site: Site, visitor: Visitor, turns: readonly Turn[], rendering: Rendering): Markup {
+  const hidden = hiddenFields(visitor, turns);
+  const first = turns.length === 0 && html`<p class="lead">${chat.lead}</p>${examplesOf(site, hidden)}`;
+  return html`<h1>${chat.title}</h1>
+${first}
+<section id="conversation" class="conversation" role="log" aria-label="${chat.conversation}" data-events="/events">${renderTurns(turns, rendering)}</section>
+${composer({ action: "/said", hidden, canPhotograph: site.photographs !== undefined })}`;
+}
+
+function examplesOf(site: Site, hidden: Markup): Markup {
+  const [known] = site.knowledge();
+  if (known === undefined) return html``;
+  const names = known.handbook.parts.slice(0, 3).map(({ name }) => `which ${name} is this?`);
+  const buttons = names.map(
+    (words) => html`<button type="submit" name="words" value="${words}">${words}</button>`,
+  );
+  return html`<form method="post" action="/said" class="next" data-once><p>${chat.examples}:</p>${hidden}${buttons}</form>`;
+}
+
+function renderingFor(site: Site, context: Context, visitor: Visitor, turns: readonly Turn[]): Rendering {
+  return {
+    drawings: site.drawings,
+    units: unitsOf(context.req.query("units"), context.req.header("accept-language")),
+    part: null,
+    controls: { action: "/said", hidden: hiddenFields(visitor, turns), share: "/share" },
+  };
+}
+
+function hiddenFields({ formToken }: Visitor, turns: readonly Turn[]): Markup {
+  return html`<input type="hidden" name="token" value="${formToken}"><input type="hidden" name="turn" value="${turns.at(-1)?.id ?? ""}">`;
+}
+
+function editions(site: Site): Markup {
+  return html`${site.knowledge().map(({ handbook }) => html`<p>${handbook.cover.name}</p>`)}`;
+}

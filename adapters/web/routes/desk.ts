@@ -1,0 +1,165 @@
+/**
+ * The keepers' desk. Every page asks first whether its reader is a keeper here now; whatever is done is said to the bot in the keeper's
+ * name, which asks again.
+ */
+import type { Context, Hono } from "hono";
+import { bodyLimit } from "hono/body-limit";
+import { clientAddress } from "../client-address.ts";
+import { asKeeper, lastAtDesk, lookAtDesk, sayAtDesk } from "../desk-conversation.ts";
+import { formBytes } from "../limits.ts";
+import { desk } from "../phrases.ts";
+import { renderBlocks } from "../render/blocks.ts";
+import {
+  type DeskPath,
+  deskSections,
+  renderCases,
+  renderDesk,
+  renderObservations,
+  renderPins,
+  sayFields,
+} from "../render/desk.ts";
+import { renderAudit, renderPeople } from "../render/desk-people.ts";
+import { html, type Piece } from "../render/markup.ts";
+import type { Rendering } from "../render/rendering.ts";
+import { renderTurn } from "../render/turns.ts";
+import { goTo, refuse, showPage } from "../respond.ts";
+import { isFromHere } from "../same-origin.ts";
+import { type OpenSession, sessionOf } from "../sessions.ts";
+import type { Site } from "../site.ts";
+import { formOf } from "../uploads.ts";
+import { hasToken } from "../visitor.ts";
+
+/** The oldest; accepting them brings the next. */
+const MOST_OBSERVATIONS = 10;
+
+type Content = (site: Site, session: OpenSession, path: DeskPath) => Promise<Piece>;
+
+const contents: Readonly<Record<DeskPath, Content>> = {
+  "/desk": waiting,
+  "/desk/observations": observations,
+  "/desk/pins": pins,
+  "/desk/board": looked("open questions"),
+  "/desk/audit": audit,
+  "/desk/people": people,
+  "/desk/export": looked("export observations"),
+};
+
+export function deskRoutes(app: Hono, site: Site): void {
+  for (const { path, label } of deskSections) {
+    app.get(path, async (context) => {
+      const session = await keeperOf(context, site);
+      if (session === "nobody") return goTo(context, "/sign-in");
+      if (session === "no keeper") return refuse(context, site, "notAllowed");
+      const main = renderDesk({
+        session,
+        path,
+        heading: label,
+        lately: await lately(site, session, path, context.req.query("done") !== undefined),
+        content: await contents[path](site, session, path),
+      });
+      return showPage(context, site, {
+        title: `${label} · ${desk.title}`,
+        place: "desk",
+        main,
+        isPrivate: true,
+        isWide: true,
+      });
+    });
+  }
+  const small = bodyLimit({ maxSize: formBytes, onError: (context) => refuse(context, site, "tooLarge") });
+  app.post("/desk/said", small, (context) => said(context, site, (fields) => fields));
+  app.post("/desk/pin", small, (context) =>
+    said(context, site, ({ question = "", answer = "", ...fields }) => ({
+      ...fields,
+      words: `pin for the question ${question.replaceAll(":", " ")}: ${answer}`,
+    })),
+  );
+}
+
+type Fields = Readonly<Record<string, string>>;
+
+async function said(context: Context, site: Site, wordsIn: (fields: Fields) => Fields): Promise<Response> {
+  const session = await keeperOf(context, site);
+  const { fields } = await formOf(context);
+  const isOpen = typeof session !== "string";
+  const isOurs =
+    isOpen && isFromHere(context, site.address) && hasToken(fields.token ?? "", session.formToken);
+  if (!isOurs) {
+    site.metrics.refused("forged form");
+    return refuse(context, site, session === "no keeper" ? "notAllowed" : "stale");
+  }
+  if (!site.limits.writing.take(clientAddress(context))) return refuse(context, site, "tooMuch");
+  await sayAtDesk(site, session, wordsIn(fields));
+  const onward = deskSections.find(({ path }) => path === fields.onward)?.path ?? "/desk";
+  return goTo(context, `${onward}?done#lately`);
+}
+
+/** The session of somebody who is a keeper here now: a role may have ended since they signed in. */
+async function keeperOf(context: Context, site: Site): Promise<OpenSession | "nobody" | "no keeper"> {
+  const session = await sessionOf(context, site);
+  if (session === undefined) return "nobody";
+  const { community, person, standing } = session.guest;
+  const now = await site.pages.standing(community, person, standing);
+  return now === "keeper" || now === "owner" ? session : "no keeper";
+}
+
+/** What was said last, right after it was said; its questions are answered here too. */
+async function lately(site: Site, session: OpenSession, path: DeskPath, isDone: boolean): Promise<Piece> {
+  const turn = isDone ? await lastAtDesk(site, session) : undefined;
+  if (turn === undefined) return undefined;
+  const turnField = html`<input type="hidden" name="turn" value="${turn.id}">`;
+  const hidden = html`${sayFields(path, session.formToken)}${turnField}`;
+  const rendering = { ...readOnly(site), controls: { action: "/desk/said", hidden } };
+  return html`<section id="lately" class="lately" aria-label="${desk.justDone}">${renderTurn(turn, rendering)}</section>`;
+}
+
+function readOnly(site: Site): Rendering {
+  return { drawings: site.drawings, units: "metric", part: null };
+}
+
+async function waiting(site: Site, session: OpenSession, path: DeskPath): Promise<Piece> {
+  const cases = await site.pages.cases(session.guest.community);
+  const { blocks } = await lookAtDesk(site, session, "queue");
+  const says = { path, formToken: session.formToken };
+  return html`${renderBlocks(blocks, readOnly(site))}<h3>${desk.cases}</h3>${renderCases(says, cases, (id) => partName(site, id))}`;
+}
+
+async function observations(site: Site, session: OpenSession, path: DeskPath): Promise<Piece> {
+  const waitingOnes = await site.pages.observations(asKeeper(session), MOST_OBSERVATIONS);
+  return renderObservations({ path, formToken: session.formToken }, waitingOnes, readOnly(site));
+}
+
+async function pins(site: Site, session: OpenSession, path: DeskPath): Promise<Piece> {
+  const all = await site.pages.pins(session.guest.community);
+  return renderPins({ path, formToken: session.formToken }, all, readOnly(site));
+}
+
+async function audit(site: Site, session: OpenSession): Promise<Piece> {
+  const { community } = session.guest;
+  const [entries, roles] = await Promise.all([site.pages.audit(community), site.pages.people(community)]);
+  return renderAudit(entries, (person) => roles.find((role) => role.person === person)?.name ?? person);
+}
+
+async function people(site: Site, session: OpenSession, path: DeskPath): Promise<Piece> {
+  return renderPeople(
+    { path, formToken: session.formToken },
+    await site.pages.people(session.guest.community),
+  );
+}
+
+/** What the bot answers to words, with what can be pressed there. */
+function looked(words: string): Content {
+  return async (site, session, path) => {
+    const { blocks } = await lookAtDesk(site, session, words);
+    const controls = { action: "/desk/said", hidden: sayFields(path, session.formToken) };
+    return renderBlocks(blocks, { ...readOnly(site), controls });
+  };
+}
+
+function partName(site: Site, id: string): string {
+  const part = site
+    .knowledge()
+    .flatMap(({ handbook }) => handbook.parts)
+    .find((one) => one.id === id);
+  return part?.name ?? id;
+}

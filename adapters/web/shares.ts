@@ -1,0 +1,55 @@
+/**
+ * Answers that their askers made a page of: the card as it stood that day, under an address nobody can guess. Whoever shared it may
+ * withdraw it; nothing else about it ever changes, which is what makes it citable.
+ */
+import { z } from "zod";
+import type { AnswerCard, Clock, Store } from "../../bot/index.ts";
+import { addressIdForm, newAddressId } from "./secrets.ts";
+
+const Share = z.strictObject({
+  by: z.string(),
+  /** Milliseconds since 1970. */
+  at: z.number(),
+  isWithdrawn: z.boolean(),
+  /** Our own value, kept as it was made. */
+  card: z
+    .custom<AnswerCard>((value) => typeof value === "object" && value !== null && "answer" in value)
+    .nullable(),
+});
+export type Share = z.output<typeof Share>;
+
+/** The kind under which shared answers are kept. */
+export const shareKind = "shared-answer";
+
+/** The id of a new page of this card. */
+export async function shareAnswer(store: Store, clock: Clock, by: string, card: AnswerCard): Promise<string> {
+  const id = newAddressId();
+  const at = clock.milliseconds();
+  const state: Share = { by, at, isWithdrawn: false, card };
+  await store.advance({ kind: shareKind, id, by, at, why: "shared" }, () => ({ state, outcome: null }));
+  return id;
+}
+
+/** The share of an id; undefined when there is none or it was withdrawn. */
+export async function sharedAnswer(
+  store: Store,
+  id: string,
+): Promise<(Share & { readonly card: AnswerCard }) | undefined> {
+  if (!addressIdForm.test(id)) return undefined;
+  const parsed = Share.safeParse(await store.current(shareKind, id));
+  if (!parsed.success || parsed.data.isWithdrawn) return undefined;
+  const { card, ...share } = parsed.data;
+  return card === null ? undefined : { ...share, card };
+}
+
+/** Withdraws a page; false when it is not that person's. */
+export async function withdrawShare(store: Store, clock: Clock, id: string, by: string): Promise<boolean> {
+  const share = await sharedAnswer(store, id);
+  if (share?.by !== by) return false;
+  const change = { kind: shareKind, id, by, at: clock.milliseconds(), why: "withdrawn" };
+  return await store.advance(change, (state) => {
+    const parsed = Share.safeParse(state);
+    if (!parsed.success) return { state, outcome: false };
+    return { state: { ...parsed.data, isWithdrawn: true, card: null }, outcome: true };
+  });
+}

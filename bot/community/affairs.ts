@@ -1,0 +1,21 @@
+/** Every affair of a community, in the order in which they are asked whether a message is theirs. */
+import type { Affair } from "./affair.ts";
+import { boardAffair } from "./board/board-affair.ts";
+import { handOverAffair } from "./hand-over/hand-over-affair.ts";
+import { keepersAffair } from "./keepers/keepers-affair.ts";
+import { observationsAffair } from "./observations/observations-affair.ts";
+import { pinsAffair } from "./pins/pins-affair.ts";
+import { queueAffair } from "./queue/queue-affair.ts";
+import { settingsAffair } from "./settings-affair.ts";
+import { signInAffair } from "./sign-in/sign-in-affair.ts";
+
+export const affairs: readonly Affair[] = [
+  keepersAffair,
+  signInAffair,
+  settingsAffair,
+  queueAffair,
+  observationsAffair,
+  handOverAffair,
+  pinsAffair,
+  boardAffair,
+];

@@ -1,0 +1,101 @@
+/** The errand of recording what was seen: one question after the other, none that the case has answered, the whole shown before it is kept. */
+import { z } from "zod";
+import type { Block } from "../../reply.ts";
+import type { CommunityScene, Handled } from "../affair.ts";
+import * as phrases from "../phrases/observations.ts";
+import { changedRecord, newRecord, type RecordChange } from "../record-change.ts";
+import { isRequest, spoken } from "../spoken.ts";
+import { Draft, nextStep, sightingOf, steppedBack } from "./draft.ts";
+import type { Observation, Sighting } from "./observation.ts";
+import { observationKind } from "./observations-view.ts";
+import { answeredStep } from "./step-answers.ts";
+import { sightingBlock, stepPrefix, stepQuestion } from "./step-questions.ts";
+
+export const observingErrand = "observations";
+
+/** Puts the next question, with what is told so far before the last one. */
+export function askNext(scene: CommunityScene, draft: Draft, remark?: string): Handled {
+  const step = nextStep(draft);
+  const told: readonly Block[] = step === "confirm" ? [sightingBlock(scene, draft, phrases.draftLead)] : [];
+  const aside: readonly Block[] = remark === undefined ? [] : [{ kind: "text", text: remark, tone: "aside" }];
+  return {
+    blocks: [...aside, ...told, stepQuestion(scene, draft, step)],
+    errand: { person: scene.speaker.id, affair: observingErrand, state: z.json().parse(draft) },
+  };
+}
+
+/** Takes the answer to the open step; undefined when the message is about something else. */
+export function resumeObserving(scene: CommunityScene, state: unknown): Handled | undefined {
+  const draft = Draft.parse(state);
+  const step = nextStep(draft);
+  const said = answerTo(scene, step);
+  if (said === undefined) return undefined;
+  if (isRequest(said, /^(?:leave[ -]it|cancel|stop)$/u)) {
+    return { blocks: [{ kind: "text", text: phrases.nothingRecorded }], errand: null };
+  }
+  if (isRequest(said, /^back$/u)) return askNext(scene, steppedBack(draft));
+  if (step === "confirm")
+    return isRequest(said, /^(?:record[ -]it|yes|yes please)$/u) ? record(scene, draft) : undefined;
+  const answered = answeredStep(scene, draft, step, said);
+  return answered === undefined ? askNext(scene, draft, phrases.notRead(said)) : askNext(scene, answered);
+}
+
+/** Words, or the id that was pressed for this step; photographs alone are an answer where they are asked for. */
+function answerTo(scene: CommunityScene, step: string): string | undefined {
+  const { answer, photographs = [] } = scene.message;
+  if (answer === undefined) return spoken(scene.message) ?? (photographs.length > 0 ? "" : undefined);
+  if (answer.feature !== `${stepPrefix}${step}`) return undefined;
+  if ("state" in answer) return answer.state;
+  return "reading" in answer ? answer.reading : phrases.cannotTell;
+}
+
+function record(scene: CommunityScene, draft: Draft): Handled | undefined {
+  const saw = sightingOf(draft);
+  if (saw === undefined) return undefined;
+  const { editing } = draft;
+  const id = editing ?? scene.newId("observation");
+  const text = editing === null ? phrases.recorded(id) : phrases.editedAgain(id);
+  const lead = phrases.newObservation(scene.speaker.name, id);
+  return {
+    blocks: [{ kind: "text", text }],
+    errand: null,
+    changes: [editing === null ? recorded(scene, id, saw) : edited(scene, id, saw)],
+    tellings: [{ audience: "keepers", blocks: [sightingBlock(scene, saw, lead), keepersChoices(id)] }],
+  };
+}
+
+function recorded(
+  { speaker, at, message, knowledge }: CommunityScene,
+  id: string,
+  saw: Sighting,
+): RecordChange {
+  const observation: Observation = {
+    by: speaker.id,
+    byName: speaker.name,
+    at,
+    conversation: message.conversation,
+    edition: knowledge.handbook.edition,
+    saw,
+    stands: "waiting",
+    kinds: [],
+    reason: null,
+    isRuledAsBuilt: false,
+    sayings: [],
+  };
+  return newRecord(observationKind, id, phrases.whyRecorded(id), observation);
+}
+
+/** What is changed waits for a keeper again, whatever was made of it before. */
+function edited({ speaker, at, knowledge }: CommunityScene, id: string, saw: Sighting): RecordChange {
+  return changedRecord(observationKind, id, phrases.whyEdited(id), (before) =>
+    before.by === speaker.id && before.stands !== "withdrawn"
+      ? { ...before, at, edition: knowledge.handbook.edition, saw, stands: "waiting" as const, reason: null }
+      : undefined,
+  );
+}
+
+/** What a keeper can do with an observation, as words. */
+export function keepersChoices(id: string): Block {
+  const says = [`observation ${id}`, `accept observation ${id}`];
+  return { kind: "choices", choices: says.map((say) => ({ id: say.replaceAll(" ", "-"), label: say, say })) };
+}

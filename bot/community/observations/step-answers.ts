@@ -1,0 +1,155 @@
+/** What an answer to a step of the recording means: pressed, or in words that the reader understands. */
+import {
+  type CarFinding,
+  dayOfMilliseconds,
+  parseDateText,
+  provenanceGrades,
+  type Report,
+  readMessage,
+} from "../../../knowledge/index.ts";
+import { describedCar } from "../../conversation/apply-car.ts";
+import { findPart, type Knowledge } from "../../conversation/knowledge.ts";
+import type { CommunityScene } from "../affair.ts";
+import * as phrases from "../phrases/observations.ts";
+import type { Draft, Step } from "./draft.ts";
+
+/** `undefined`: the answer could not be read. */
+export type StepAnswer = Draft | undefined;
+
+/** The draft with the step answered by `said`: the id of a pressed answer, or words. */
+export function answeredStep(scene: CommunityScene, draft: Draft, step: Step, said: string): StepAnswer {
+  const answered = [...draft.answered, step];
+  switch (step) {
+    case "part": {
+      const part = partNamed(scene, draft, said);
+      return part === undefined ? undefined : { ...draft, answered, part };
+    }
+    case "kind":
+      return kindAnswer(scene, draft, said);
+    case "car":
+      return carAnswer(scene, draft, said);
+    case "grade": {
+      const grade = gradeNamed(scene, draft, said);
+      return grade === undefined ? undefined : { ...draft, answered, grade };
+    }
+    case "seen":
+      return seenAnswer(scene, draft, said);
+    case "photographs":
+      return photographsAnswer(scene, draft, said);
+    case "credit": {
+      const credit = yesOrNo(said);
+      return credit === undefined ? undefined : { ...draft, answered, credit };
+    }
+    case "confirm":
+      return undefined;
+  }
+}
+
+const doesNotKnow = /^(?:cannot tell|can't tell|not sure|don't know|dunno|no idea|unknown)[.!]?$/iu;
+
+function partNamed(scene: CommunityScene, draft: Draft, said: string): string | undefined {
+  const { handbook, lexicon } = knowledgeFor(scene, draft);
+  if (handbook.parts.some(({ id }) => id === said)) return said;
+  return readMessage(said, lexicon, { today: scene.today }).parts[0]?.part;
+}
+
+/** A kind by its id or name, facts in words, or "what I told decides". */
+function kindAnswer(scene: CommunityScene, draft: Draft, said: string): StepAnswer {
+  const knowledge = knowledgeFor(scene, draft);
+  const part = findPart(knowledge, draft.part);
+  if (part === undefined) return undefined;
+  const answered = [...draft.answered, "kind" as const];
+  if (part.variants.some(({ id }) => id === said)) return { ...draft, answered, variant: said };
+  const isLeftToFacts =
+    said === "as-told" || said.toLowerCase() === phrases.asTold.toLowerCase() || doesNotKnow.test(said);
+  if (isLeftToFacts) return draft.reports.length === 0 ? undefined : { ...draft, answered, variant: null };
+  const read = readMessage(said, knowledge.lexicon, { today: scene.today, part: part.id });
+  const named = read.variants.find((mention) => mention.part === part.id)?.variant;
+  const byName = part.variants.find(({ name }) => name.toLowerCase() === said.toLowerCase())?.id;
+  const reports = read.findings
+    .filter((finding) => finding.part === part.id || finding.part === null)
+    .map(
+      ({ feature, value, certainty, words }): Report => ({
+        feature,
+        value,
+        certainty,
+        words,
+        by: scene.speaker.id,
+      }),
+    );
+  const variant = byName ?? named ?? null;
+  if (variant === null && reports.length === 0) return undefined;
+  const told = [
+    ...draft.reports.filter((one) => !reports.some(({ feature }) => feature === one.feature)),
+    ...reports,
+  ];
+  return { ...draft, answered, variant, reports: told };
+}
+
+function carAnswer(scene: CommunityScene, draft: Draft, said: string): StepAnswer {
+  const answered = [...draft.answered, "car" as const];
+  if (doesNotKnow.test(said)) return { ...draft, answered };
+  const { lexicon } = knowledgeFor(scene, draft);
+  const { car } = readMessage(said, lexicon, { today: scene.today, askedFeature: "car.built" });
+  const serials = scene.message.serials.map(
+    (serial): CarFinding => ({ about: "serial", ...serial, words: serial.masked }),
+  );
+  const findings = [...serials, ...car.filter(({ about }) => about !== "loose-part" && about !== "grade")];
+  if (findings.length === 0) return undefined;
+  const grade = gradeSaid(car) ?? draft.grade;
+  return { ...draft, answered, car: describedCar(draft.car, findings), grade };
+}
+
+function gradeSaid(car: readonly CarFinding[]): Draft["grade"] | undefined {
+  return car.flatMap((one) => (one.about === "grade" ? [one.grade] : []))[0];
+}
+
+function gradeNamed(scene: CommunityScene, draft: Draft, said: string): Draft["grade"] | undefined {
+  const wanted = said.toLowerCase().replace(/[.!]$/u, "");
+  const chosen = provenanceGrades.find((grade) => grade === wanted || phrases.gradeChoices[grade] === wanted);
+  if (chosen !== undefined) return chosen;
+  const { lexicon } = knowledgeFor(scene, draft);
+  const read = gradeSaid(readMessage(said, lexicon, { today: scene.today }).car);
+  return read ?? (doesNotKnow.test(said) || unknownHistory.test(said) ? "history-unknown" : undefined);
+}
+
+const unknownHistory = /\b(?:not|un|isn['’]t) ?known\b|\bno (?:papers|history|idea)\b/iu;
+
+function seenAnswer({ today, at }: CommunityScene, draft: Draft, said: string): StepAnswer {
+  const answered = [...draft.answered, "seen" as const];
+  if (doesNotKnow.test(said) || said === "not-sure") return { ...draft, answered, seen: null };
+  if (/^today[.!]?$/iu.test(said)) return { ...draft, answered, seen: dayOfMilliseconds(at) };
+  const seen = parseDateText(said) ?? monthAndYear(said);
+  return seen === undefined || seen.from >= today.to ? undefined : { ...draft, answered, seen };
+}
+
+const months = ["jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"];
+
+function monthAndYear(said: string) {
+  const [, name = "", year = ""] = /^(?:in )?([a-z]{3})[a-z]*\.? (\d{4})[.!]?$/iu.exec(said.trim()) ?? [];
+  const month = months.indexOf(name.toLowerCase()) + 1;
+  return month === 0 ? undefined : parseDateText(`${year}-${String(month).padStart(2, "0")}`);
+}
+
+const mostLinks = 10;
+
+function photographsAnswer({ message }: CommunityScene, draft: Draft, said: string): StepAnswer {
+  const answered = [...draft.answered, "photographs" as const];
+  const links = [...said.matchAll(/https?:\/\/[^\s<>"]{1,500}/giu)].map(([link]) => link);
+  const photographs = [...draft.photographs, ...(message.photographs ?? [])];
+  const isNone = /^(?:none|no|nope|no photographs?|nothing)[.!]?$/iu.test(said) || doesNotKnow.test(said);
+  if (!isNone && links.length === 0 && (message.photographs ?? []).length === 0) return undefined;
+  return { ...draft, answered, photographs, links: [...draft.links, ...links].slice(0, mostLinks) };
+}
+
+function yesOrNo(said: string): boolean | undefined {
+  if (/^(?:yes|y|yes please|sure|of course|ok(?:ay)?)[.!]?$/iu.test(said)) return true;
+  return /^(?:no|n|no thanks|rather not|better not)[.!]?$/iu.test(said) ? false : undefined;
+}
+
+export function knowledgeFor(
+  { loaded, knowledge }: CommunityScene,
+  { handbook }: Pick<Draft, "handbook">,
+): Knowledge {
+  return loaded.find((one) => one.handbook.cover.id === handbook) ?? knowledge;
+}

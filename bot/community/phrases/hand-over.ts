@@ -1,0 +1,39 @@
+/** What is said when a case goes to the keepers, and when their answer comes back. */
+import { counted, quoted } from "../../conversation/phrases/grammar.ts";
+
+export const handedOver = (id: string) =>
+  `Your case is with the keepers now, with its notes, as ${id}. Their answer comes to you here. You can go on telling me what you see.`;
+export const handedAlready = (id: string) => `This case is with the keepers already, as ${id}.`;
+export const nothingToHandOver = "Tell me first what it is about; then I can hand your notes to a keeper.";
+export const newForKeepers = (name: string, id: string) => `${name} asks the keepers (${id}):`;
+export const howToAnswer = (id: string) => `“answer ${id}: your words”, or “ask back ${id}: your question”.`;
+export const queueLead = (count: number) => `${counted(count, "case")} waiting for a keeper:`;
+export const queueLine = (id: string, name: string, part: string, date: string, stands: string) =>
+  `${id}: ${part}, asked by ${name} on ${date}${stands}`;
+export const askedBackMark = "; asked back";
+export const queueEmpty = "Nothing waits for a keeper.";
+export const noSuchCase = (id: string) => `No case ${id} was handed over here.`;
+export const isSettled = (id: string) => `${id} is answered or closed already.`;
+export const sayWhat = (verb: string, id: string) => `Say your words too: “${verb} ${id}: …”.`;
+export const answered = (name: string) => `${name} has your answer.`;
+export const askedBack = (name: string) => `${name} has your question.`;
+export const replied = "The keepers have your reply.";
+export const closed = (id: string) => `${id} is closed.`;
+export const keeperAnswers = (keeper: string, number: string) =>
+  `${keeper}, a keeper, on your case ${number}:`;
+export const keeperAsks = (keeper: string, number: string) =>
+  `${keeper}, a keeper, asks about your case ${number}:`;
+export const howToReply = (id: string) => `“reply ${id}: your words” goes back to the keepers.`;
+export const askerReplies = (name: string, id: string) => `${name} replies on ${id}:`;
+export const keeperClosed = (keeper: string, reason: string) =>
+  `${keeper}, a keeper, has closed your case${reason === "" ? "" : `: ${reason}`}.`;
+export const notYours = "Only who asked can reply to the keepers’ question.";
+export const pinThis = "pin this answer";
+export const partUnknown = "part not named";
+
+export const whyHandedOver = (id: string) => `handed over ${id}`;
+export const whyAnswered = (id: string, words: string) => `answered ${id}: ${quoted(words)}`;
+export const whyAskedBack = (id: string) => `asked back on ${id}`;
+export const whyReplied = (id: string) => `replied on ${id}`;
+export const whyClosed = (id: string, reason: string) =>
+  `closed ${id}${reason === "" ? "" : ` because ${reason}`}`;

@@ -1,0 +1,106 @@
+/** What is said while somebody records what they saw, and of what was recorded. */
+import type { ProvenanceGrade } from "../../../knowledge/index.ts";
+import { quoted } from "../../conversation/phrases/grammar.ts";
+
+export const whichPart = "Which part did you see?";
+export const whichKind = (part: string) => `Which kind of ${part} was it? Or say what you saw on it.`;
+export const asTold = "what I told decides";
+export const whichCar =
+  "Which car was it on? Its build date to the month is best, with trim and market; the chassis number does too, and is not kept in clear.";
+export const howKnown = "How well is this car’s history known?";
+export const gradeChoices: Readonly<Record<ProvenanceGrade, string>> = {
+  "documented-from-new": "documented from new",
+  "one-owner": "one owner from new",
+  "history-unknown": "not known",
+  "known-replaced": "this part was replaced",
+};
+export const whenSeen = "When did you see it?";
+export const today = "today";
+export const notSure = "not sure";
+export const anyPhotographs = "Have you photographs of it, or a link? Send them now.";
+export const noneOfIt = "none";
+export const mayCredit = "May your name stand with it?";
+export const yes = "yes";
+export const no = "no";
+export const isThisRight = "Shall I record it so?";
+export const recordIt = "record it";
+export const back = "back";
+export const leaveIt = "leave it";
+export const cannotTell = "cannot tell";
+
+export const draftLead = "To be recorded:";
+export const labelPart = "part";
+export const labelKind = "kind";
+export const labelSeen = "seen";
+export const labelCar = "car";
+export const labelGrade = "history";
+export const labelDate = "seen on";
+export const labelPhotographs = "photographs and links";
+export const labelCredit = "your name stands with it";
+export const carUnknown = "not told";
+export const kindFromFacts = "what was told decides";
+export const told = (feature: string, value: string) => `${feature}: ${value}`;
+
+export const notRead = (words: string) => `I could not read ${quoted(words)} as an answer to that.`;
+export const photographTaken = (count: number) =>
+  count === 1 ? "The photograph is with it." : `${count} photographs are with it.`;
+export const nothingRecorded = "Nothing is recorded.";
+export const recorded = (id: string) =>
+  `Recorded as ${id}; it counts once a keeper has accepted it, and you hear of that here.`;
+export const editedAgain = (id: string) => `${id} is changed and waits for a keeper again.`;
+export const newObservation = (name: string, id: string) => `${name} has recorded an observation (${id}):`;
+export const sameCar = (ids: string) => `The same car has been recorded before: ${ids}.`;
+export const recordWhat = "record an observation";
+export const mayINote = "Your car would help others: may I note it as an observation?";
+
+export const whyRecorded = (id: string) => `recorded observation ${id}`;
+export const whyEdited = (id: string) => `changed observation ${id}`;
+
+export const stands = {
+  waiting: "waiting for a keeper",
+  accepted: "accepted",
+  declined: "declined",
+  withdrawn: "withdrawn",
+} as const;
+export const ownLead = "What you have recorded:";
+export const waitingLead = (count: number) =>
+  count === 1 ? "One observation waits for a keeper:" : `${count} observations wait for a keeper:`;
+export const noneRecorded = "You have recorded nothing yet. “record an observation” begins.";
+export const noneWaiting = "No observation waits for a keeper.";
+export const line = (id: string, part: string, car: string, name: string, stand: string) =>
+  `${id}: ${part}${car === "" ? "" : `, car ${car}`}, by ${name}; ${stand}`;
+export const observationLead = (id: string, name: string, stand: string) =>
+  `Observation ${id} by ${name}, ${stand}:`;
+export const byMember = "a member";
+export const noSuchObservation = (id: string) => `There is no observation ${id} that you may see here.`;
+export const factsSay = (ranking: string) => `By what was told it is: ${ranking}.`;
+export const photograph = (number: number, name: string) => `photograph ${number}, sent by ${name}`;
+export const declinedBecause = (reason: string) => `Declined because ${reason}`;
+export const dialogue = (name: string, words: string) => `${name}: ${quoted(words, 300)}`;
+export const dialogueLead = "Said about it:";
+
+export const accepted = (id: string) => `Accepted ${id}. It counts from the next answer on.`;
+export const declined = (id: string) => `Declined ${id}; its author is told why.`;
+export const withdrawn = (id: string) => `Withdrawn: ${id}. It counts no longer; its history stays.`;
+export const asked = (name: string) => `${name} has your question.`;
+export const replied = "The keepers have your reply.";
+export const reasonNeeded = (id: string) => `Say why: “decline observation ${id} because …”.`;
+export const questionNeeded = (id: string) => `Say what you want to know: “ask about observation ${id}: …”.`;
+export const replyNeeded = (id: string) => `Say your words too: “reply ${id}: …”.`;
+export const already = (id: string, stand: string) => `${id} is ${stand} already.`;
+export const onlyAuthor = "Only who recorded it can do that.";
+
+export const toldAccepted = (keeper: string, id: string) =>
+  `${keeper}, a keeper, has accepted your observation ${id}. Thank you; it counts in answers from now on.`;
+export const toldDeclined = (keeper: string, id: string, reason: string) =>
+  `${keeper}, a keeper, has declined your observation ${id} because ${reason}. “edit observation ${id}” goes through it again.`;
+export const toldAsked = (keeper: string, id: string) =>
+  `${keeper}, a keeper, asks about your observation ${id}:`;
+export const howToReply = (id: string) => `“reply ${id}: your words” goes back to the keepers.`;
+export const toldReplied = (name: string, id: string) => `${name} replies on observation ${id}:`;
+
+export const whyAccepted = (id: string) => `accepted observation ${id}`;
+export const whyDeclined = (id: string, reason: string) => `declined observation ${id} because ${reason}`;
+export const whyWithdrawn = (id: string) => `withdrew observation ${id}`;
+export const whyAsked = (id: string) => `asked about observation ${id}`;
+export const whyReplied = (id: string) => `replied on observation ${id}`;

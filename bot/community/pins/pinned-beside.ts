@@ -1,0 +1,105 @@
+/** Pinned answers before the bot's own: the narrowest that holds, once when it comes into scope and again with the answer. */
+import { formatInterval } from "../../../knowledge/index.ts";
+import { type Conversation, caseInHand, pinsShown } from "../../conversation/conversation.ts";
+import type { StepTaken } from "../../conversation/step.ts";
+import type { Block, Reply } from "../../reply.ts";
+import type { Beside, CommunityScene } from "../affair.ts";
+import { reaches } from "../keepers/standing.ts";
+import * as phrases from "../phrases/pins.ts";
+import { changedRecord } from "../record-change.ts";
+import { spoken } from "../spoken.ts";
+import { type Pin, pinKind, questionIndex, standingPins } from "./pin.ts";
+import { disputedByCase, disputedByPeriods } from "./pin-dispute.ts";
+import { byNarrowness, isInScope, leastOfQuestion } from "./pin-scope.ts";
+import { pinnedBlock } from "./pinned-block.ts";
+
+export function pinnedBeside(
+  scene: CommunityScene,
+  { conversation: after, reply }: StepTaken,
+): Beside | undefined {
+  if (scene.memory.pins.byId.size === 0) return undefined;
+  const holding = [...inScope(scene, after, reply), ...answering(scene)].sort(byNarrowness);
+  const [narrowest] = holding;
+  if (narrowest === undefined) return undefined;
+  const [id, pin] = narrowest;
+  const { id: kept = "" } = caseInHand(after, scene.speaker.id) ?? {};
+  const mark = `${id} ${pin.at}`;
+  const isAnswer = reply.summary.done && !wasDone(scene, kept);
+  if (pinsShown(scene.conversation, kept).includes(mark) && !isAnswer) return { pinned: [id] };
+  const dispute = disputeOf(scene, after, reply, pin);
+  return {
+    first: [pinnedBlock(id, pin, dispute), ...remarks(scene, pin), ...forKeepers(scene, holding.slice(1))],
+    pinned: [id],
+    shown: { case: kept, marks: [mark] },
+    ...(dispute === undefined || dispute === pin.flagged ? {} : flag(id, pin, dispute)),
+  };
+}
+
+function inScope(
+  scene: CommunityScene,
+  after: Conversation,
+  { summary }: Reply,
+): readonly (readonly [string, Pin])[] {
+  const kept = caseInHand(after, scene.speaker.id);
+  if (kept === undefined) return [];
+  return standingPins(scene.memory.pins).filter(([, { scope }]) =>
+    isInScope(scope, kept.handbook, kept.facts, summary.ranking),
+  );
+}
+
+/** Those whose plain question is asked in this message. */
+function answering(scene: CommunityScene): readonly (readonly [string, Pin])[] {
+  const said = spoken(scene.message);
+  if (said === undefined) return [];
+  const { pins } = scene.memory;
+  return questionIndex(pins)
+    .askedIn(said)
+    .filter(({ score }) => score >= leastOfQuestion)
+    .flatMap(({ id }) => {
+      const pin = pins.byId.get(id);
+      return pin === undefined ? [] : [[id, pin] as const];
+    });
+}
+
+/** Whether the case had its answer before this message. */
+function wasDone({ conversation }: CommunityScene, kept: string): boolean {
+  const before = conversation.cases.find(({ id }) => id === kept);
+  return before !== undefined && before.facts.part !== null && before.facts.open === null;
+}
+
+function disputeOf(
+  scene: CommunityScene,
+  after: Conversation,
+  { summary }: Reply,
+  pin: Pin,
+): string | undefined {
+  const kept = caseInHand(after, scene.speaker.id);
+  const plain = scene.plain;
+  const byPeriods = disputedByPeriods(plain, scene.knowledge, pin);
+  if (byPeriods !== undefined || kept === undefined) return byPeriods;
+  return disputedByCase(scene.knowledge, pin, kept.facts, summary.ranking);
+}
+
+function remarks({ today }: CommunityScene, { review }: Pin): readonly Block[] {
+  if (review === null || review.to > today.from) return [];
+  return [{ kind: "text", text: phrases.reviewDue(formatInterval(review)), tone: "aside" }];
+}
+
+/** Keepers see what is not shown because something narrower holds. */
+function forKeepers(
+  { speaker }: CommunityScene,
+  wider: readonly (readonly [string, Pin])[],
+): readonly Block[] {
+  if (!reaches(speaker.standing, "keeper")) return [];
+  return wider.map(([id, { text }]) => ({ kind: "text", text: phrases.alsoPinned(id, text), tone: "aside" }));
+}
+
+function flag(id: string, pin: Pin, dispute: string): Pick<Beside, "changes" | "tellings"> {
+  const words = [phrases.disputeForKeepers(id, pin.text, dispute), phrases.disputeHow(id)];
+  return {
+    changes: [
+      changedRecord(pinKind, id, phrases.whyFlagged(id), (before) => ({ ...before, flagged: dispute })),
+    ],
+    tellings: [{ audience: "keepers", blocks: words.map((text) => ({ kind: "text", text })) }],
+  };
+}

@@ -1,0 +1,55 @@
+/** "keepers' queue": everything that waits for a keeper, in one look. */
+import { quoted } from "../../conversation/phrases/grammar.ts";
+import type { Block } from "../../reply.ts";
+import type { Affair, CommunityScene, Handled } from "../affair.ts";
+import { isOpen, queueLine } from "../hand-over/hand-over-affair.ts";
+import { reaches } from "../keepers/standing.ts";
+import { waitingBlocks } from "../observations/shown-observation.ts";
+import { queueEmpty, queueLead } from "../phrases/hand-over.ts";
+import { notForYou } from "../phrases/keepers.ts";
+import { disputeForKeepers, disputesLead, reviewsLead } from "../phrases/pins.ts";
+import { standingPins } from "../pins/pin.ts";
+import { disputedByPeriods } from "../pins/pin-dispute.ts";
+import { isRequest, spoken } from "../spoken.ts";
+
+export const queueAffair: Affair = {
+  name: "queue",
+  hear(scene) {
+    const said = spoken(scene.message);
+    if (said === undefined || !isRequest(said, /^(?:the )?(?:keepers['’]? )?queue$/u)) return undefined;
+    return queue(scene);
+  },
+};
+
+function queue(scene: CommunityScene): Handled {
+  if (!reaches(scene.speaker.standing, "keeper")) {
+    return { blocks: [{ kind: "text", text: notForYou("keeper") }] };
+  }
+  const blocks = [...handedOverBlocks(scene), ...waitingBlocks(scene), ...pinBlocks(scene)];
+  const empty: Block = { kind: "text", text: queueEmpty };
+  return { blocks: blocks.length === 0 ? [empty] : blocks, isPrivate: true };
+}
+
+function handedOverBlocks(scene: CommunityScene): readonly Block[] {
+  const open = [...scene.memory.handedOver].filter(([, record]) => isOpen(record));
+  const oldestFirst = open.sort(([, one], [, other]) => one.at - other.at);
+  if (open.length === 0) return [];
+  const items = oldestFirst.map(([id, record]) => queueLine(scene, id, record));
+  return [{ kind: "list", lead: queueLead(open.length), items }];
+}
+
+/** Pinned answers that something speaks against, and those whose author wanted to look again by now. */
+function pinBlocks({ memory, today, knowledge, plain }: CommunityScene): readonly Block[] {
+  const pins = standingPins(memory.pins);
+  const disputes = pins.flatMap(([id, pin]) => {
+    const dispute = disputedByPeriods(plain, knowledge, pin) ?? pin.flagged;
+    return dispute === null ? [] : [disputeForKeepers(id, pin.text, dispute)];
+  });
+  const due = pins
+    .filter(([, { review }]) => review !== null && review.to <= today.from)
+    .map(([id, pin]) => `${id}: ${quoted(pin.text, 120)}`);
+  return [
+    ...(disputes.length === 0 ? [] : [{ kind: "list", lead: disputesLead, items: disputes } as const]),
+    ...(due.length === 0 ? [] : [{ kind: "list", lead: reviewsLead, items: due } as const]),
+  ];
+}

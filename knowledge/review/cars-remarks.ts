@@ -1,0 +1,62 @@
+/** The cars against themselves: serials, trims and yearly figures outside the years of production. */
+import { parseDateText } from "../calendar/date-text.ts";
+import type { Handbook } from "../handbook/schema.ts";
+import { productionSpan, spanOfTexts } from "../identification/eras.ts";
+import { type Margin, note } from "./remark.ts";
+
+/** Cars finished a little before or after the years given are no reason to doubt, in months. */
+const SLACK = 2;
+
+export function remarkCars(margin: Margin, handbook: Handbook): void {
+  remarkAnchors(margin, handbook);
+  remarkTrims(margin, handbook);
+  const { production } = handbook.cars;
+  const span = productionSpan(handbook);
+  for (let year = Math.floor(span.from / 12); year * 12 < span.to; year += 1) {
+    if (Object.hasOwn(production, String(year))) continue;
+    note(margin, {
+      severity: "wish",
+      code: "production-year-missing",
+      path: ["production"],
+      at: "key",
+      message: `production has no figure for ${year}`,
+      mend: `add ${year}: with the number made, a rough one is better than none`,
+    });
+  }
+}
+
+function remarkAnchors(margin: Margin, handbook: Handbook): void {
+  const { serials } = handbook.cars;
+  const span = productionSpan(handbook);
+  for (const [index, anchor] of (serials?.anchors ?? []).entries()) {
+    const built = parseDateText(anchor.built);
+    if (built === undefined || (built.to > span.from - SLACK && built.from < span.to + SLACK)) continue;
+    note(margin, {
+      severity: "doubt",
+      code: "built-outside-production",
+      path: ["serials", "anchors", index, "built"],
+      message: `serial ${anchor.serial} was built ${anchor.built}, when no model was made`,
+      mend: "correct the date, or the years of the models",
+    });
+  }
+}
+
+/** A trim cannot be older or younger than the models it was sold in. */
+function remarkTrims(margin: Margin, handbook: Handbook): void {
+  const { models, trims } = handbook.cars;
+  for (const [index, trim] of trims.entries()) {
+    const own = models.filter(({ id }) => trim.models.length === 0 || trim.models.includes(id));
+    const spans = own.flatMap(({ from, to }) => spanOfTexts(from, to) ?? []);
+    const made = spanOfTexts(trim.from, trim.to);
+    const first = Math.min(...spans.map(({ from }) => from));
+    const last = Math.max(...spans.map(({ to }) => to));
+    if (made === undefined || (made.from >= first - SLACK && made.to <= last + SLACK)) continue;
+    note(margin, {
+      severity: "doubt",
+      code: "period-beyond-model",
+      path: ["trims", index, made.from < first - SLACK ? "from" : "to"],
+      message: `the trim ${trim.id} (${trim.from} to ${trim.to}) goes beyond the years of its models`,
+      mend: "correct the years of the trim or of the model",
+    });
+  }
+}

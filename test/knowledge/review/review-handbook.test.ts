@@ -1,0 +1,88 @@
+import { describe, expect, test } from "vitest";
+import { reviewRules } from "../../../knowledge/review/remark.ts";
+import { reviewHandbook } from "../../../knowledge/review/review-handbook.ts";
+import { carefulFiles, carefulHandbook } from "../../support/careful-handbook.ts";
+import { minimalFiles } from "../../support/minimal-handbook.ts";
+import { carelessHandbooks } from "./careless-handbooks.ts";
+
+describe("a careful handbook", () => {
+  test("gets no remark", () => {
+    expect(reviewHandbook(carefulFiles()).remarks).toEqual([]);
+  });
+
+  test("gets the same remarks in whatever order its files come", () => {
+    const spoilt = { "cars.yaml": (carefulHandbook["cars.yaml"] ?? "").replace("  1977: 70\n", "") };
+    expect(reviewHandbook(carefulFiles(spoilt).toReversed()).remarks).toEqual(
+      reviewHandbook(carefulFiles(spoilt)).remarks,
+    );
+  });
+});
+
+describe("a careless handbook is told of it, at the line that has to be mended:", () => {
+  test.each(carelessHandbooks)(
+    "$slip",
+    ({ file, from, to, code, severity, line, at, says, besides = [] }) => {
+      const before = carefulHandbook[file] ?? "";
+      expect(before).toContain(from);
+      const changed = before.replace(from, () => to);
+      const text = besides.reduce((spoilt, [old, put]) => spoilt.replace(old, () => put), changed);
+      const { remarks } = reviewHandbook(carefulFiles({ [file]: text }));
+      expect(remarks.map((remark) => `${remark.code} ${remark.file}`)).toContain(`${code} ${file}`);
+      const lines = text.split("\n");
+      const wanted =
+        line === undefined ? firstChange(before, changed) : lines.findIndex((one) => one.includes(line));
+      const found = remarks.filter((remark) => remark.code === code && remark.file === file);
+      expect(found.map((remark) => remark.line)).toContain(wanted + 1);
+      const named = found.find((remark) => remark.line === wanted + 1);
+      expect(named?.severity).toBe(severity);
+      if (says !== undefined) expect(`${named?.message} … ${named?.mend}`).toContain(says);
+      if (at !== undefined)
+        expect((lines[wanted] ?? "").slice((named?.column ?? 0) - 1)).toMatch(startOf(at));
+    },
+  );
+
+  test("every rule is broken by one of them", () => {
+    const broken = new Set<string>(carelessHandbooks.map(({ code }) => code));
+    expect(Object.keys(reviewRules).filter((code) => !broken.has(code))).toEqual([]);
+  });
+
+  test("there are more than sixty", () => {
+    expect(carelessHandbooks.length).toBeGreaterThanOrEqual(60);
+  });
+});
+
+describe("severities", () => {
+  test("a handbook that does not load gets faults only, the loader's", () => {
+    const files = minimalFiles({ "cars.yaml": undefined });
+    const { loaded, remarks } = reviewHandbook(files);
+    expect(loaded.ok).toBe(false);
+    expect(remarks).toMatchObject([{ severity: "fault", code: "file-missing", file: "cars.yaml", line: 1 }]);
+  });
+
+  test("what the loader warns of is a doubt", () => {
+    const handle = (carefulHandbook["parts/door-handle.yaml"] ?? "").replace(
+      "id: door-handle",
+      "id: door-grip",
+    );
+    const { remarks } = reviewHandbook(carefulFiles({ "parts/door-handle.yaml": handle }));
+    expect(remarks).toMatchObject([{ severity: "doubt", code: "file-name" }]);
+  });
+
+  test("a check that forbids a harmful thing is not taken for one that advises it", () => {
+    const handle = (carefulHandbook["parts/door-handle.yaml"] ?? "").replace(
+      "Look at it from above in daylight.",
+      "Look at it from above. Do not scratch it, and never use acetone.",
+    );
+    expect(reviewHandbook(carefulFiles({ "parts/door-handle.yaml": handle })).remarks).toEqual([]);
+  });
+});
+
+function startOf(text: string): RegExp {
+  return new RegExp(`^${text.replaceAll(/[.*+?^${}()|[\]\\]/gu, "\\$&")}`, "u");
+}
+
+/** The first line, from 0, in which two texts differ. */
+function firstChange(before: string, after: string): number {
+  const old = before.split("\n");
+  return after.split("\n").findIndex((line, index) => line !== old[index]);
+}
