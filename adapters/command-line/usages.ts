@@ -53,6 +53,17 @@ export const usages: Readonly<Record<string, Usage>> = {
       "  --json           as one JSON object; without it as a table",
     ],
   },
+  report: {
+    purpose: "how well a handbook tells things apart, and what to write next",
+    lines: [
+      "witness-mark report [--handbook DIR] [--part KIND] [--n N] [--seed S] [--page FILE.html]",
+      HANDBOOK,
+      "  --part KIND      one part kind; without it all of them",
+      "  --n N            how many invented owners each, 1 to 100000; 1000 when not given",
+      "  --seed S         a whole number; the same number gives the same report; 1 when not given",
+      "  --page FILE      also write a page with the handbook's drawings",
+    ],
+  },
   changeover: {
     purpose: "from a list of sightings: when one version of a part gave way to the next",
     lines: [

@@ -14,6 +14,7 @@ const commands: Readonly<Record<string, () => Promise<{ readonly run: Run }>>> =
   chat: () => import("./chat.ts"),
   converse: () => import("./converse.ts"),
   model: () => import("./model.ts"),
+  report: () => import("./report.ts"),
   simulate: () => import("./simulate.ts"),
   changeover: () => import("./changeover.ts"),
   new: () => import("./new.ts"),
