@@ -99,6 +99,15 @@ export const usages: Readonly<Record<string, Usage>> = {
       "a fault stops the handbook from being served; a doubt is most likely an error; a wish would make answers better",
     ],
   },
+  editions: {
+    purpose: "which editions of a handbook served, and what changed between two",
+    lines: [
+      "witness-mark editions [--store FILE]",
+      "witness-mark editions --old ONE --new OTHER [--store FILE]",
+      "  --store FILE     a store's file; without it the one of DATABASE_URL, or else of DATA_DIR",
+      "  --old, --new     a handbook's folder, or an edition that served, by the figures that answers cite",
+    ],
+  },
   table: {
     purpose: "what variants show, as a spreadsheet and back",
     lines: [

@@ -19,6 +19,7 @@ const commands: Readonly<Record<string, () => Promise<{ readonly run: Run }>>> =
   changeover: () => import("./changeover.ts"),
   new: () => import("./new.ts"),
   check: () => import("./check.ts"),
+  editions: () => import("./editions.ts"),
   table: () => import("./table.ts"),
   schema: () => import("./schema.ts"),
   "sign-in": () => import("./sign-in.ts"),
