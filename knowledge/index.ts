@@ -103,6 +103,8 @@ export { nextQuestion } from "./questions/next-question.ts";
 export type { Question, QuestionTable } from "./questions/question-table.ts";
 
 // Review of a handbook
+export { bestTell, cheapestTell, unsaidTell } from "./review/alike-variants.ts";
+export { coverageByYear, type YearCoverage } from "./review/coverage-by-year.ts";
 export { type Remark, reviewRules, type Severity, severities } from "./review/remark.ts";
 export { type Review, reviewHandbook } from "./review/review-handbook.ts";
 
