@@ -21,7 +21,7 @@ import type { Knowledge } from "../conversation/knowledge.ts";
 import { blocksInWordsOf, inWordsOf } from "../conversation/named-thing.ts";
 import type { StepTaken } from "../conversation/step.ts";
 import type { IncomingMessage } from "../message.ts";
-import type { Reply } from "../reply.ts";
+import type { Block, Reply } from "../reply.ts";
 import type {
   Affair,
   Beside,
@@ -180,7 +180,9 @@ function asked(scene: CommunityScene, said: IncomingMessage): TurnTaken {
   const { knowledge, today } = scene;
   const taken = stepOfMessage(knowledge, scene.conversation, said, today, scene.serialDigest);
   const besides = affairs.flatMap((affair): readonly Beside[] => besideOf(affair, scene, taken));
-  const { blocks, summary } = taken.reply;
+  const { summary } = taken.reply;
+  const isAnswered = taken.hasNothing && besides.some(({ answersWords = false }) => answersWords);
+  const blocks = isAnswered ? taken.reply.blocks.filter(isOwnQuestion) : taken.reply.blocks;
   const shown = besides.flatMap((beside) => beside.shown ?? []);
   return {
     conversation: shown.reduce(
@@ -199,6 +201,11 @@ function asked(scene: CommunityScene, said: IncomingMessage): TurnTaken {
     changes: besides.flatMap(({ changes = [] }) => changes),
     tellings: besides.flatMap(({ tellings = [] }) => tellings),
   };
+}
+
+/** A question that waits in a case; which part it is, nobody who asked something else needs to say. */
+function isOwnQuestion(block: Block): boolean {
+  return block.kind === "question" && block.feature !== "part";
 }
 
 function besideOf(affair: Affair, scene: CommunityScene, taken: StepTaken): readonly Beside[] {

@@ -19,6 +19,7 @@ import { type Conversation, caseInHand, findCase } from "./conversation.ts";
 import { asksForCopies, towardsGenuine } from "./copies-asked.ts";
 import { hearTrade } from "./hear-trade.ts";
 import type { Knowledge } from "./knowledge.ts";
+import { readOfOtherCar } from "./other-car.ts";
 import { readOn } from "./read-on.ts";
 import { readWords } from "./read-words.ts";
 
@@ -35,6 +36,8 @@ export interface Heard {
   readonly isPressed: boolean;
   /** Asks what tells a genuine part from its copies. */
   readonly isAboutCopies: boolean;
+  /** Opens a case for another car of the speaker's. */
+  readonly isOfOtherCar: boolean;
   /** What general trade knowledge answers; undefined when the message asks no such thing. */
   readonly trade: TradeAnswer | undefined;
   /** Marks that were told, not asked about. */
@@ -53,10 +56,12 @@ export function hear(
   const context = { ...contextOf(kept, today), ...(serialDigest === undefined ? {} : { serialDigest }) };
   const read = readWords(knowledge, text, context);
   const continued = readOn(knowledge, text, context, kept, message.from, read) ?? read;
-  const isAboutCopies = asksForCopies(continued, text);
+  const ofOther = readOfOtherCar(text, continued, (words) => readWords(knowledge, words, context));
+  const whole = ofOther ?? continued;
+  const isAboutCopies = asksForCopies(whole, text);
   const { reading: spoken, ...ofTrade } = hearTrade(
     text,
-    isAboutCopies ? towardsGenuine(continued) : continued,
+    isAboutCopies ? towardsGenuine(whole) : whole,
     kept,
     today,
   );
@@ -69,6 +74,7 @@ export function hear(
     hasPhotographs: (message.photographs ?? []).length > 0,
     isPressed: pressed !== undefined,
     isAboutCopies,
+    isOfOtherCar: ofOther !== undefined,
     ...ofTrade,
   };
 }

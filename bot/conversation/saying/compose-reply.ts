@@ -112,7 +112,9 @@ function doneLines(knowledge: Knowledge, turn: Turn): readonly Block[] {
   const lines = [
     heard.isCut ? readOnlySoFar(longestMessage) : undefined,
     chosen.unknownCase === undefined ? undefined : noSuchCase(chosen.unknownCase),
-    isNew ? newCaseOpened(kept.number, Object.keys(kept.facts.car).length > 0) : undefined,
+    isNew
+      ? newCaseOpened(kept.number, !chosen.isOfOtherCar && Object.keys(kept.facts.car).length > 0)
+      : undefined,
     chosen.hasSwitched && !isNew ? caseInHandNow(kept.number, partNameOf(parts, kept)) : undefined,
     ...change.notes,
     waiting(knowledge, turn),
