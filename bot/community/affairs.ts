@@ -1,6 +1,7 @@
 /** Every affair of a community, in the order in which they are asked whether a message is theirs. */
 import type { Affair } from "./affair.ts";
 import { boardAffair } from "./board/board-affair.ts";
+import { carSheetAffair } from "./car-sheet/car-sheet-affair.ts";
 import { handOverAffair } from "./hand-over/hand-over-affair.ts";
 import { keepersAffair } from "./keepers/keepers-affair.ts";
 import { observationsAffair } from "./observations/observations-affair.ts";
@@ -18,4 +19,5 @@ export const affairs: readonly Affair[] = [
   handOverAffair,
   pinsAffair,
   boardAffair,
+  carSheetAffair,
 ];

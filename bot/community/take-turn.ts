@@ -29,6 +29,7 @@ import type { CommunityMemory } from "./community-memory.ts";
 import { keepersIn } from "./keepers/keepers-record.ts";
 import { standingOf } from "./keepers/standing.ts";
 import { learntKnowledge } from "./observations/learnt-knowledge.ts";
+import { withPeopleHere } from "./person/people-here.ts";
 import type { RecordChange } from "./record-change.ts";
 import { recordId } from "./record-id.ts";
 import { servingIn, settingsIn } from "./settings-record.ts";
@@ -42,6 +43,8 @@ export interface TurnTaken {
   readonly reply: Reply;
   readonly changes: readonly RecordChange[];
   readonly tellings: readonly Telling[];
+  /** Something is to be erased before the reply is heard. */
+  readonly erases: boolean;
 }
 
 /** When and with what knowledge a message is taken. */
@@ -60,8 +63,8 @@ export interface Circumstances {
 }
 
 /** What must be read before the message can be taken, beside what the memory holds. */
-export function queriesFor(message: IncomingMessage): readonly RecordQuery[] {
-  return affairs.flatMap(({ reads }) => reads?.(message) ?? []);
+export function queriesFor(message: IncomingMessage, found: CommunityScene["found"]): readonly RecordQuery[] {
+  return affairs.flatMap(({ reads }) => reads?.(message, found) ?? []);
 }
 
 export function takeTurn(
@@ -69,9 +72,11 @@ export function takeTurn(
   conversation: Conversation,
   message: IncomingMessage,
 ): TurnTaken {
-  const scene = sceneOf(circumstances, conversation, message);
+  const here = withPeopleHere(conversation, message);
+  const scene = sceneOf(circumstances, here.conversation, message);
   const handled = handledBy(scene);
-  return handled === undefined ? asked(scene, asQuoted(message)) : handledTurn(scene, handled);
+  const taken = handled === undefined ? asked(scene, asQuoted(message)) : handledTurn(scene, handled);
+  return { ...taken, changes: [...here.changes, ...taken.changes] };
 }
 
 /** Somebody's post that another member puts to the bot is its author's question: the case is theirs, and so are the facts. */
@@ -159,7 +164,7 @@ function handledTurn({ conversation, message, speaker }: CommunityScene, handled
   const after = errand === undefined ? spoken : withErrand(spoken, speaker.id, errand);
   const summary = summaryBeside(caseInHand(after, message.from));
   const reply: Reply = { blocks, summary, ...(isPrivate ? { isPrivate } : {}) };
-  return { conversation: after, reply, changes, tellings };
+  return { conversation: after, reply, changes, tellings, erases: handled.erases === true };
 }
 
 /** A question about a part, with what the community knows of it beside the answer. */
@@ -185,6 +190,7 @@ function asked(scene: CommunityScene, said: IncomingMessage): TurnTaken {
     },
     changes: besides.flatMap(({ changes = [] }) => changes),
     tellings: besides.flatMap(({ tellings = [] }) => tellings),
+    erases: false,
   };
 }
 
