@@ -63,6 +63,7 @@ export type { Cars, Claim, Feature, Handbook, PartKind, Source, Variant } from "
 export { endDeviationMonths } from "./identification/as-built-mix.ts";
 export type { CompiledPart } from "./identification/compiled-part.ts";
 export { compilePart } from "./identification/compiled-part.ts";
+export { duelOfVariants } from "./identification/duel.ts";
 export type {
   BrokenDateLink,
   ClassProbability,
@@ -75,6 +76,8 @@ export type { LearntChange } from "./identification/learnt-change.ts";
 export type { ModelTables } from "./identification/model-tables.ts";
 export { modelTables } from "./identification/model-tables.ts";
 export { planQuestions } from "./identification/plan-questions.ts";
+export type { QuietFact } from "./identification/quiet-facts.ts";
+export { quietFacts } from "./identification/quiet-facts.ts";
 
 // Information
 export { mutualInformationBits } from "./information/mutual-information.ts";

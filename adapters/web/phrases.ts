@@ -30,7 +30,6 @@ export const chat = {
   dateHint: "Month and year is best, such as May 1980",
   examples: "For example",
   answers: "Answers",
-  besides: "Or",
   share: "Make a page of this answer",
   shareHint: "It gets an address that anybody who has it can read. You can withdraw it.",
   lost: "That did not get through. Nothing was kept; please send it again.",

@@ -318,6 +318,7 @@ const references: readonly BrokenHandbook[] = [
     "before: width",
     "id-unknown",
   ),
+  inSpoiler("a mark is written in an unknown form", "forms: [clock]", "forms: [clocks]", "value-choice"),
   inSpoiler(
     "two marks come before each other",
     "    forms: [month-year]",
