@@ -4,9 +4,11 @@
 export type { Bot, Notice, NoticeOutcome, Suggestion } from "./bot.ts";
 export { Settings } from "./bot.ts";
 export type { CarSheet, SheetPart } from "./community/car-sheet/car-sheet.ts";
-export { readSharedSheet } from "./community/car-sheet/read-shared-sheet.ts";
+export { sharedSheetPath } from "./community/car-sheet/shared-sheet.ts";
 export { type CommunityMemories, communityMemories } from "./community/community-memory.ts";
 export { type CaseOnPage, type Pages, type PinOnPage, pagesOf } from "./community/pages/pages.ts";
+export { eraseAllDue } from "./community/privacy/erase-due.ts";
+export { forgetOld } from "./community/privacy/forget-old.ts";
 export { noSettings } from "./community/settings-record.ts";
 export {
   Guest,

@@ -7,6 +7,7 @@ import type { FoundRecord, RecordQuery } from "./community/affair.ts";
 import type { CommunityMemories } from "./community/community-memory.ts";
 import { ledgerStep } from "./community/ledger.ts";
 import { noticeChanges } from "./community/notices/notices.ts";
+import { eraseDue } from "./community/privacy/erase-due.ts";
 import { alongside, BehindError, type RecordChange } from "./community/record-change.ts";
 import { settingsIn } from "./community/settings-record.ts";
 import { homeCommunity, queriesFor, type TurnTaken, takeTurn } from "./community/take-turn.ts";
@@ -57,11 +58,13 @@ async function receive(surroundings: Surroundings, message: IncomingMessage): Pr
   const today = clock.today();
   const memory = await memories.upToDate(message.community ?? homeCommunity);
   const found = await recordsFor(store, message);
+  let erases = false;
   const reply = await store.advance(changeBy(message, begun), (state) => {
     const served = surroundings.knowledge();
     const { secretKey } = surroundings;
     const circumstances = { served, memory, today, at: begun, secretKey, found };
     const taken = takeTurn(circumstances, kept(state, log), message);
+    erases = taken.erases;
     const notices = noticeChanges(
       message.community ?? homeCommunity,
       taken.tellings,
@@ -74,6 +77,8 @@ async function receive(surroundings: Surroundings, message: IncomingMessage): Pr
       alongside: besides(message, begun, [...taken.changes, ...notices]),
     };
   });
+  // A message that comes again finds it done, or does what a crash has left.
+  if (erases) await eraseDue(store, message.community ?? homeCommunity, begun);
   log.info(
     {
       platform,

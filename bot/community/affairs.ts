@@ -6,6 +6,7 @@ import { handOverAffair } from "./hand-over/hand-over-affair.ts";
 import { keepersAffair } from "./keepers/keepers-affair.ts";
 import { observationsAffair } from "./observations/observations-affair.ts";
 import { pinsAffair } from "./pins/pins-affair.ts";
+import { privacyAffair } from "./privacy/privacy-affair.ts";
 import { queueAffair } from "./queue/queue-affair.ts";
 import { settingsAffair } from "./settings-affair.ts";
 import { signInAffair } from "./sign-in/sign-in-affair.ts";
@@ -20,4 +21,5 @@ export const affairs: readonly Affair[] = [
   pinsAffair,
   boardAffair,
   carSheetAffair,
+  privacyAffair,
 ];

@@ -8,8 +8,8 @@ import * as phrases from "../phrases/car-sheet.ts";
 import { keptRecord, newRecord, type RecordChange } from "../record-change.ts";
 import { isRequest, spoken } from "../spoken.ts";
 import { type CarSheet, carSheet, type OwnCar, ownCars } from "./car-sheet.ts";
-import { sheetBlocks } from "./sheet-blocks.ts";
 import { SharedSheet, sharedSheetKind, sharedSheetPath } from "./shared-sheet.ts";
+import { sheetBlocks } from "./sheet-blocks.ts";
 
 const asksForSheet = /^(?:show )?(?:my )?car sheet(?: (\d{1,3}))?$/u;
 const asksToShare = /^share (?:my )?car sheet(?: (\d{1,3}))?$/u;

@@ -52,7 +52,12 @@ export function ownCars(person: string, conversations: readonly OwnConversation[
     const at = cars.findIndex((car) => isSameCar(car, one.kept));
     const known = cars[at];
     if (known === undefined) cars.push({ handbook, description: facts.car, cases: [one] });
-    else cars[at] = { ...known, description: { ...known.description, ...facts.car }, cases: [...known.cases, one] };
+    else
+      cars[at] = {
+        ...known,
+        description: { ...known.description, ...facts.car },
+        cases: [...known.cases, one],
+      };
   }
   return cars;
 }

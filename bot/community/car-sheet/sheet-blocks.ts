@@ -5,7 +5,11 @@ import type { CarSheet, SheetPart } from "./car-sheet.ts";
 
 export function sheetBlocks({ handbookName, car, parts, date, edition }: CarSheet): readonly Block[] {
   return [
-    { kind: "list", lead: phrases.title(handbookName), items: car.map(({ label, value }) => phrases.carLine(label, value)) },
+    {
+      kind: "list",
+      lead: phrases.title(handbookName),
+      items: car.map(({ label, value }) => phrases.carLine(label, value)),
+    },
     ...parts.map((part): Block => ({ kind: "list", lead: part.name, items: partLines(part) })),
     { kind: "edition", text: phrases.onDate(date, edition) },
   ];

@@ -1,7 +1,7 @@
 /** Everything a community keeps that is somebody's own, as it is found for "mine" and for the car sheet. */
 import { type Conversation, readConversation } from "../../conversation/conversation.ts";
 import type { FoundRecord, RecordQuery } from "../affair.ts";
-import { Person, personKind } from "./person-record.ts";
+import { Person, personKind, personRecordId } from "./person-record.ts";
 
 export interface OwnConversation {
   readonly id: string;
@@ -14,12 +14,12 @@ export function ownQueries(
   found: ReadonlyMap<string, readonly FoundRecord[]>,
 ): readonly RecordQuery[] {
   const index = found.get(personKind.kind);
-  if (index === undefined) return [{ kind: personKind.kind, id: person }];
+  if (index === undefined) return [{ kind: personKind.kind, id: personRecordId(person) }];
   return conversationsOf(index, person).map((id) => ({ kind: "conversation", id, isOfAll: true }));
 }
 
 function conversationsOf(index: readonly FoundRecord[], person: string): readonly string[] {
-  const record = index.find(({ id }) => id === person);
+  const record = index.find(({ id }) => id === personRecordId(person));
   return record === undefined || record.state === null || record.state === undefined
     ? []
     : Person.parse(record.state).conversations;

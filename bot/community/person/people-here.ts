@@ -2,7 +2,7 @@
 import type { Conversation } from "../../conversation/conversation.ts";
 import type { IncomingMessage } from "../../message.ts";
 import { keptRecord, type RecordChange } from "../record-change.ts";
-import { personKind } from "./person-record.ts";
+import { personKind, personRecordId } from "./person-record.ts";
 
 export interface PeopleHere {
   readonly conversation: Conversation;
@@ -16,7 +16,7 @@ export function withPeopleHere(conversation: Conversation, message: IncomingMess
   const fresh = [...new Set(speaking)].filter((person) => !known.includes(person));
   if (fresh.length === 0) return { conversation, changes: [] };
   const changes = fresh.map((person) => ({
-    ...keptRecord(personKind, person, "spoke here", (before) => ({
+    ...keptRecord(personKind, personRecordId(person), "spoke here", (before) => ({
       conversations: [...new Set([...(before?.conversations ?? []), message.conversation])],
     })),
     isAside: true,
