@@ -6,7 +6,13 @@ export { Settings } from "./bot.ts";
 export type { CarSheet, SheetPart } from "./community/car-sheet/car-sheet.ts";
 export { sharedSheetPath } from "./community/car-sheet/shared-sheet.ts";
 export { type CommunityMemories, communityMemories } from "./community/community-memory.ts";
-export { type CaseOnPage, type Pages, type PinOnPage, pagesOf } from "./community/pages/pages.ts";
+export {
+  type CaseOnPage,
+  type ObservationOnPage,
+  type Pages,
+  type PinOnPage,
+  pagesOf,
+} from "./community/pages/pages.ts";
 export { eraseAllDue } from "./community/privacy/erase-due.ts";
 export { forgetOld } from "./community/privacy/forget-old.ts";
 export { noSettings } from "./community/settings-record.ts";
@@ -22,6 +28,7 @@ export {
 export { describedCar } from "./conversation/apply-car.ts";
 export { type Conversation, emptyConversation, readConversation } from "./conversation/conversation.ts";
 export { type Knowledge, knowledgeOf } from "./conversation/knowledge.ts";
+export { wordedFor } from "./conversation/named-thing.ts";
 export { changeInWords, moreChanges, nothingChanged } from "./conversation/phrases/editions.ts";
 export { effortWords } from "./conversation/phrases/effort.ts";
 

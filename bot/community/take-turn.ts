@@ -2,7 +2,13 @@
  * One message in a community: what asks for an affair is handled by it, what continues an errand goes on with it, and everything else
  * is a question about a part, to whose answer the affairs may add. Pure like `step`, which it stands before.
  */
-import { type Interval, keyedDigest, maskSerials, type SerialFound } from "../../knowledge/index.ts";
+import {
+  type Handbook,
+  type Interval,
+  keyedDigest,
+  maskSerials,
+  type SerialFound,
+} from "../../knowledge/index.ts";
 import { chooseKnowledge } from "../conversation/choose-knowledge.ts";
 import {
   type Conversation,
@@ -12,7 +18,8 @@ import {
   withPinsShown,
 } from "../conversation/conversation.ts";
 import type { Knowledge } from "../conversation/knowledge.ts";
-import { type StepTaken, step } from "../conversation/step.ts";
+import { blocksInWordsOf, inWordsOf } from "../conversation/named-thing.ts";
+import type { StepTaken } from "../conversation/step.ts";
 import type { IncomingMessage } from "../message.ts";
 import type { Reply } from "../reply.ts";
 import type {
@@ -30,6 +37,7 @@ import { keepersIn } from "./keepers/keepers-record.ts";
 import { standingOf } from "./keepers/standing.ts";
 import { learntKnowledge } from "./observations/learnt-knowledge.ts";
 import { withPeopleHere } from "./person/people-here.ts";
+import { stepOfMessage, wordsOfAll } from "./quoted-post.ts";
 import type { RecordChange } from "./record-change.ts";
 import { recordId } from "./record-id.ts";
 import { servingIn, settingsIn } from "./settings-record.ts";
@@ -75,22 +83,21 @@ export function takeTurn(
   const here = withPeopleHere(conversation, message);
   const scene = sceneOf(circumstances, here.conversation, message);
   const handled = handledBy(scene);
-  const taken = handled === undefined ? asked(scene, asQuoted(message)) : handledTurn(scene, handled);
+  const turn = handled === undefined ? asked(scene, message) : handledTurn(scene, handled);
+  const taken = inWordsOfTurn(scene.knowledge.handbook, turn);
   return { ...taken, changes: [...here.changes, ...taken.changes] };
 }
 
-/** Somebody's post that another member puts to the bot is its author's question: the case is theirs, and so are the facts. */
-function asQuoted(message: IncomingMessage): IncomingMessage {
-  const { quoted, text = "" } = message;
-  if (quoted === undefined) return message;
-  return {
-    ...message,
-    from: quoted.from,
-    text: [quoted.text, text].filter((words) => words !== "").join("\n"),
-  };
+/** What is said, here and elsewhere, in the handbook's word for what it is about. */
+function inWordsOfTurn(handbook: Handbook, turn: TurnTaken): TurnTaken {
+  const tellings = turn.tellings.map((telling) => ({
+    ...telling,
+    blocks: blocksInWordsOf(handbook, telling.blocks),
+  }));
+  return { ...turn, reply: inWordsOf(handbook, turn.reply), tellings };
 }
 
-function sceneOf(
+export function sceneOf(
   { served, memory, today, at, secretKey, found }: Circumstances,
   conversation: Conversation,
   message: IncomingMessage,
@@ -99,7 +106,13 @@ function sceneOf(
   const settings = settingsIn(memory.settings);
   const community = message.community ?? homeCommunity;
   const known = servingIn(settings, served);
-  const plain = chooseKnowledge(known, conversation, message, today);
+  const words = wordsOfAll(message);
+  const plain = chooseKnowledge(
+    known,
+    conversation,
+    { ...message, ...(words === undefined ? {} : { text: words }) },
+    today,
+  );
   // The key of one community makes digests that say nothing in another.
   const digest = (serial: string) => keyedDigest(secretKey, `serial ${community} ${serial}`).slice(0, 32);
   const source = message.id ?? `${at} ${message.text ?? ""}`;
@@ -170,7 +183,7 @@ function handledTurn({ conversation, message, speaker }: CommunityScene, handled
 /** A question about a part, with what the community knows of it beside the answer. */
 function asked(scene: CommunityScene, said: IncomingMessage): TurnTaken {
   const { knowledge, today } = scene;
-  const taken = step(knowledge, scene.conversation, said, today, scene.serialDigest);
+  const taken = stepOfMessage(knowledge, scene.conversation, said, today, scene.serialDigest);
   const besides = affairs.flatMap((affair): readonly Beside[] => besideOf(affair, scene, taken));
   const { blocks, summary } = taken.reply;
   const shown = besides.flatMap((beside) => beside.shown ?? []);

@@ -12,11 +12,14 @@ import type { AuditEntry, CommunityMemory } from "../community-memory.ts";
 import { isOpen } from "../hand-over/hand-over-affair.ts";
 import { keepersIn, type Role } from "../keepers/keepers-record.ts";
 import { standingOf } from "../keepers/standing.ts";
+import { learntKnowledge } from "../observations/learnt-knowledge.ts";
 import { standingPins } from "../pins/pin.ts";
 import { disputedByPeriods } from "../pins/pin-dispute.ts";
 import { pinnedBlock } from "../pins/pinned-block.ts";
 import { servingIn, settingsIn } from "../settings-record.ts";
-import { homeCommunity, takeTurn } from "../take-turn.ts";
+import { homeCommunity, sceneOf, takeTurn } from "../take-turn.ts";
+import { ifAccepted } from "./if-accepted.ts";
+import { type SeenOfPart, seenOfPart } from "./seen-of-part.ts";
 
 export type PinnedBlock = Extract<Block, { kind: "pinned" }>;
 
@@ -40,6 +43,15 @@ export interface CaseOnPage {
   readonly sayings: readonly { readonly name: string; readonly words: string }[];
 }
 
+/** An observation that waits for a keeper. */
+export interface ObservationOnPage {
+  readonly id: string;
+  /** What was seen, what it comes to, photographs, what was said about it. */
+  readonly blocks: readonly Block[];
+  /** What accepting it would change in the numbers. */
+  readonly ifAccepted: readonly Block[];
+}
+
 export interface Pages {
   /** What the answer to a message would be, in a conversation of its own; nothing is kept. */
   look(message: IncomingMessage): Promise<Reply>;
@@ -51,6 +63,10 @@ export interface Pages {
   cases(community: string): Promise<readonly CaseOnPage[]>;
   /** The car sheet behind a link that its owner shares; undefined: there is none, or it was taken back. */
   sheet(community: string, id: string): Promise<CarSheet | undefined>;
+  /** Those that wait, the oldest first, at most `limit`; seen as `keeper` sees them. */
+  observations(keeper: IncomingMessage, limit: number): Promise<readonly ObservationOnPage[]>;
+  /** What accepted observations show of a part kind. */
+  seen(community: string, handbook: string, part: string): Promise<SeenOfPart>;
   people(community: string): Promise<readonly Role[]>;
   /** What was done, the newest first, at most 200. */
   audit(community: string): Promise<readonly AuditEntry[]>;
@@ -92,6 +108,31 @@ export function pagesOf(surroundings: Surroundings): Pages {
           sayings,
         }));
     },
+    async observations(keeper, limit) {
+      const memory = await memories.upToDate(keeper.community ?? homeCommunity);
+      const at = clock.milliseconds();
+      const served = surroundings.knowledge();
+      const circumstances = { served, memory, today: clock.today(), at, secretKey, found: new Map() };
+      return [...memory.observations.byId]
+        .filter(([, { stands }]) => stands === "waiting")
+        .sort(([, one], [, other]) => one.at - other.at)
+        .slice(0, limit)
+        .map(([id, observation]) => {
+          const message = { ...keeper, text: `observation ${id}` };
+          const { blocks } = takeTurn(circumstances, emptyConversation, message).reply;
+          const scene = sceneOf(circumstances, emptyConversation, message);
+          return {
+            id,
+            blocks: blocks.filter(({ kind }) => kind !== "choices"),
+            ifAccepted: ifAccepted(scene, id, observation),
+          };
+        });
+    },
+    async seen(community, handbook, part) {
+      const { observations } = await memories.upToDate(community);
+      const known = surroundings.knowledge().find((one) => one.handbook.cover.id === handbook);
+      return known === undefined ? { sightings: [], changes: [] } : seenOfPart(known, observations, part);
+    },
     async people(community) {
       return keepersIn((await memories.upToDate(community)).keepers).roles;
     },
@@ -108,7 +149,8 @@ function pinsOn({ knowledge }: Surroundings, memory: CommunityMemory): readonly 
     .map(([id, pin]) => {
       const { handbook, part, question } = pin.scope;
       const known = served.find((one) => one.handbook.cover.id === handbook);
-      const dispute = known === undefined ? undefined : disputedByPeriods(known, known, pin);
+      const learnt = known && learntKnowledge(known, memory.observations);
+      const dispute = known && learnt && disputedByPeriods(known, learnt, pin);
       const block = pinnedBlock(id, pin, dispute ?? pin.flagged ?? undefined);
       // A pinned answer is always of this kind; the type of blocks is wider.
       return { block: block as PinnedBlock, handbook, part, question };

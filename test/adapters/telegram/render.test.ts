@@ -4,25 +4,10 @@ import { keyboardOf } from "../../../adapters/telegram/buttons.ts";
 import { captionOf, pagesOf } from "../../../adapters/telegram/pages.ts";
 import { type Rendered, renderReply } from "../../../adapters/telegram/render.ts";
 import { keyOf } from "../../../adapters/telegram/shown.ts";
-import type { Block, CaseSummary, Reply } from "../../../bot/index.ts";
+import type { Block, Reply } from "../../../bot/index.ts";
 import { readHtml } from "../../doubles/telegram/html-entities.ts";
 import { buttonsOf, ringsFor } from "../../doubles/telegram/limits.ts";
-
-const summary: CaseSummary = {
-  case: "case-1",
-  part: null,
-  goal: "which-variant",
-  car: {},
-  understood: [],
-  ranking: [],
-  verdict: null,
-  question: null,
-  done: false,
-  uncertainty: { bits: 0, remaining: [] },
-  pinned: [],
-  cautions: [],
-  sources: [],
-};
+import { plainSummary as summary } from "../../support/plain-summary.ts";
 
 function rendered(...blocks: readonly Block[]): Rendered {
   return renderReply({ blocks, summary });
@@ -209,11 +194,12 @@ test("a narrow table stands in columns, a wide one as a record a row", () => {
   const head = ["month", "cars"];
   const narrow = rendered({ kind: "table", caption: "Seen", head, rows: [["May 1980", "3"]] });
   expect(narrow.pages).toEqual(["<b>Seen</b>\n\n<pre>month     cars\nMay 1980  3</pre>"]);
-  const wide = rendered({
-    kind: "table",
-    caption: "",
-    head: ["", "first", "second"],
-    rows: [["groove", "square-cut, nearly always", "rounded bottom"]],
-  });
-  expect(wide.pages).toEqual(["<b>groove</b>\nfirst: square-cut, nearly always\nsecond: rounded bottom"]);
+  const row = ["groove", "square-cut, nearly always", "rounded bottom, nearly always"];
+  const wide = (head: readonly string[]) => rendered({ kind: "table", caption: "", head, rows: [row] }).pages;
+  expect(wide(["", "first", "second"])).toEqual([
+    "<b>groove</b>\nfirst: square-cut, nearly always\nsecond: rounded bottom, nearly always",
+  ]);
+  expect(wide(["", "First-type mirror", "Reproduction"])).toEqual([
+    "① First-type mirror\n② Reproduction\n\n<b>groove</b>\n① square-cut, nearly always\n② rounded bottom, nearly always",
+  ]);
 });
