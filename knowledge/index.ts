@@ -121,3 +121,4 @@ export { CAUTION_TAIL, cautionById } from "./trade/cautions.ts";
 export { sayProbability } from "./trade/probability-words.ts";
 export { readTradeEvidence } from "./trade/read-trade-evidence.ts";
 export type { TradeAnswer, TradeEvidence } from "./trade/trade-reading.ts";
+export { convertUnits } from "./trade/units.ts";

@@ -19,6 +19,8 @@ import {
 } from "../conversation/conversation.ts";
 import type { Knowledge } from "../conversation/knowledge.ts";
 import { blocksInWordsOf, inWordsOf } from "../conversation/named-thing.ts";
+import { blocksInUnits, inUnits } from "../conversation/saying/in-units.ts";
+import type { Units } from "../conversation/saying/said-size.ts";
 import type { StepTaken } from "../conversation/step.ts";
 import type { IncomingMessage } from "../message.ts";
 import type { Block, Reply } from "../reply.ts";
@@ -84,7 +86,7 @@ export function takeTurn(
   const scene = sceneOf(circumstances, here.conversation, message);
   const handled = handledBy(scene);
   const turn = handled === undefined ? asked(scene, message) : handledTurn(scene, handled);
-  const taken = inWordsOfTurn(scene.knowledge.handbook, turn);
+  const taken = inUnitsOfTurn(scene.settings.units, inWordsOfTurn(scene.knowledge.handbook, turn));
   return { ...taken, changes: [...here.changes, ...taken.changes] };
 }
 
@@ -95,6 +97,16 @@ function inWordsOfTurn(handbook: Handbook, turn: TurnTaken): TurnTaken {
     blocks: blocksInWordsOf(handbook, telling.blocks),
   }));
   return { ...turn, reply: inWordsOf(handbook, turn.reply), tellings };
+}
+
+/** Sizes are said in the units the community has chosen. */
+function inUnitsOfTurn(units: Units, turn: TurnTaken): TurnTaken {
+  if (units === "metric") return turn;
+  const tellings = turn.tellings.map((telling) => ({
+    ...telling,
+    blocks: blocksInUnits(units, telling.blocks),
+  }));
+  return { ...turn, reply: inUnits(units, turn.reply), tellings };
 }
 
 export function sceneOf(
@@ -120,7 +132,7 @@ export function sceneOf(
     community,
     memory,
     settings,
-    knowledge: learntKnowledge(plain, memory.observations),
+    knowledge: measuredIn(settings.units, learntKnowledge(plain, memory.observations)),
     plain,
     loaded: known.map((one) => learntKnowledge(one, memory.observations)),
     served,
@@ -134,6 +146,10 @@ export function sceneOf(
     at,
     newId: (purpose) => recordId(community, message.conversation, from, source, purpose),
   };
+}
+
+function measuredIn(units: Units, knowledge: Knowledge): Knowledge {
+  return units === "metric" ? knowledge : { ...knowledge, units };
 }
 
 /** As the affairs see it and may keep it: without any chassis number in clear. The case reads the words itself, and masks them at once. */

@@ -18,6 +18,7 @@ import { type Case, notYetPut } from "./case.ts";
 import { type Conversation, caseInHand, findCase } from "./conversation.ts";
 import { asksForCopies, towardsGenuine } from "./copies-asked.ts";
 import { hearTrade } from "./hear-trade.ts";
+import { inAskedUnit } from "./in-asked-unit.ts";
 import type { Knowledge } from "./knowledge.ts";
 import { readOfOtherCar } from "./other-car.ts";
 import { readOn } from "./read-on.ts";
@@ -55,7 +56,12 @@ export function hear(
   const text = (message.text ?? "").slice(0, longestMessage);
   const context = { ...contextOf(kept, today), ...(serialDigest === undefined ? {} : { serialDigest }) };
   const read = readWords(knowledge, text, context);
-  const continued = readOn(knowledge, text, context, kept, message.from, read) ?? read;
+  const continued = inAskedUnit(
+    knowledge,
+    context.part ?? null,
+    context.askedFeature,
+    readOn(knowledge, text, context, kept, message.from, read) ?? read,
+  );
   const ofOther = readOfOtherCar(text, continued, (words) => readWords(knowledge, words, context));
   const whole = ofOther ?? continued;
   const isAboutCopies = asksForCopies(whole, text);
@@ -147,7 +153,7 @@ function pressedWords(
   }
   const placed = part === null ? context : { ...context, part };
   const read = readWords(knowledge, text, { ...placed, askedFeature: feature });
-  return { ...read, parts: [...parts, ...read.parts] };
+  return { ...inAskedUnit(knowledge, part, feature, read), parts: [...parts, ...read.parts] };
 }
 
 /** The one part kind that has such a feature; null when none or several have. */

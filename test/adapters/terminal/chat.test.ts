@@ -85,11 +85,10 @@ describe.skipIf(!hasPseudoTerminal)("the chat at a terminal (needs script of uti
 });
 
 describe.skipIf(!hasPseudoTerminal)("notices at a terminal (needs script of util-linux)", () => {
-  test("what is for the keepers of home is told to its owner between messages, with words to answer by", async () => {
+  test("what is for the keepers of home is told to its owner between messages", async () => {
     const { text } = await atTerminal(["which rear spoiler is this?\r", "ask a keeper\r"]);
     const plain = stripVTControlCharacters(text).replace(/\s+/gu, " ");
-    expect(plain).toContain("The owner asks the keepers");
-    expect(plain.match(/“answer [0-9a-z-]{9}: your words”/gu)).toHaveLength(1);
+    expect(plain.match(/The owner asks the keepers/gu)).toHaveLength(1);
   });
 });
 
