@@ -20,6 +20,7 @@ import { policyOnRandomTables } from "./rows/policy-on-random-tables.ts";
 import { posteriorAgainstNetwork } from "./rows/posterior-against-network.ts";
 import { readingMessages } from "./rows/reading-messages.ts";
 import { start } from "./rows/start.ts";
+import { telegramSession } from "./rows/telegram-session.ts";
 import { turnOnDemo } from "./rows/turn-on-demo.ts";
 import { turnOnLargeHandbook } from "./rows/turn-on-large-handbook.ts";
 
@@ -42,6 +43,7 @@ const rows: readonly Row[] = [
   discordSession,
   listingRecords,
   changeoverCoverageRow,
+  telegramSession,
 ];
 
 const { values: options } = parseArgs({ options: { json: { type: "boolean" }, only: { type: "string" } } });
