@@ -44,6 +44,8 @@ const door = await startDiscord({
   photographs: photographKeeper(store, clock),
 });
 
+// Whoever started it is gone.
+process.on("disconnect", () => process.exit(0));
 process.on("message", async (asked) => {
   if (asked === "heap") {
     await door.settled();

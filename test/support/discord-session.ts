@@ -12,7 +12,7 @@ import { addChannel, addGuild } from "../doubles/discord/world.ts";
 import { annotatedMessages } from "./corpus-folder.ts";
 import { chanceFrom } from "./random-tables.ts";
 
-const PATIENCE_MILLISECONDS = 30_000;
+const PATIENCE_MILLISECONDS = 20_000;
 
 export interface Crowd {
   readonly double: DiscordDouble;
@@ -107,8 +107,9 @@ export async function playSession(
   const words = () => (any(texts) ?? "which rear spoiler is this?").slice(0, 1500);
 
   async function took(interaction: Interaction): Promise<void> {
-    await cameTo(interaction, "an acknowledgement", () => interaction.acknowledgedAt !== undefined);
-    acknowledged.push((interaction.acknowledgedAt ?? 0) - interaction.sentAt);
+    await cameTo(double, interaction, "an acknowledgement", () => interaction.acknowledgedAt !== undefined);
+    if (interaction.acknowledgedAt !== undefined)
+      acknowledged.push(interaction.acknowledgedAt - interaction.sentAt);
   }
 
   async function act(user: User): Promise<void> {
@@ -129,7 +130,7 @@ export async function playSession(
       private: chance() < 0.3,
     });
     await took(interaction);
-    await cameTo(interaction, "an answer", () => interaction.original !== undefined);
+    await cameTo(double, interaction, "an answer", () => interaction.original !== undefined);
     if (interaction.original !== undefined) shown.set(user.id, interaction.original);
   }
 
@@ -164,13 +165,24 @@ export async function playSession(
   return { acknowledged, events };
 }
 
-/** Waits for what comes of an interaction; an answer whose token has expired meanwhile comes another way. */
-function cameTo(interaction: Interaction, what: string, look: () => boolean): Promise<void> {
+/**
+ * Waits for what comes of an interaction. An answer whose token has expired meanwhile comes another way, and what Discord sent before a new
+ * session began is never delivered.
+ */
+function cameTo(
+  { gateway }: DiscordDouble,
+  interaction: Interaction,
+  what: string,
+  look: () => boolean,
+): Promise<void> {
+  const sessions = gateway.identified();
   return new Promise((resolve, reject) => {
-    const end = setTimeout(
-      () => (interaction.isExpired === true ? resolve() : reject(new Error(`waited in vain for ${what}`))),
-      PATIENCE_MILLISECONDS,
-    );
+    const end = setTimeout(() => {
+      const mayBeLost = interaction.isExpired === true || gateway.identified() > sessions;
+      if (mayBeLost) resolve();
+      else
+        reject(new Error(`waited in vain for ${what}: ${JSON.stringify({ ...interaction, watchers: 0 })}`));
+    }, PATIENCE_MILLISECONDS);
     const watcher = () => {
       if (!look()) return;
       clearTimeout(end);
