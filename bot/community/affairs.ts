@@ -1,6 +1,7 @@
 /** Every affair of a community, in the order in which they are asked whether a message is theirs. */
 import type { Affair } from "./affair.ts";
 import { boardAffair } from "./board/board-affair.ts";
+import { datingAffair } from "./dating/dating-affair.ts";
 import { handOverAffair } from "./hand-over/hand-over-affair.ts";
 import { keepersAffair } from "./keepers/keepers-affair.ts";
 import { observationsAffair } from "./observations/observations-affair.ts";
@@ -15,6 +16,7 @@ export const affairs: readonly Affair[] = [
   settingsAffair,
   queueAffair,
   observationsAffair,
+  datingAffair,
   handOverAffair,
   pinsAffair,
   boardAffair,
