@@ -82,23 +82,19 @@ async function discord(context: Context): Promise<OpenDoor | undefined> {
   return startDiscord({ token, apiBase, bot, store, clock, log, handbooks, pngOf, photographs });
 }
 
-async function telegram({
-  configuration,
-  botFor,
-  store,
-  photographs,
-  log,
-}: Context): Promise<OpenDoor | undefined> {
-  const { telegram: place, host } = configuration;
+async function telegram({ configuration, ...context }: Context): Promise<OpenDoor | undefined> {
+  const { telegram: place, host, publicAddress } = configuration;
   if (place === undefined) return undefined;
-  // Loaded only where they are needed: they would take as long to load as all the rest.
-  const { openTelegram } = await import("./telegram/index.ts");
-  const { pngOf } = await import("./pictures/png.ts");
+  const [{ openTelegram }, { pngOf }] = await Promise.all([
+    import("./telegram/index.ts"),
+    import("./pictures/png.ts"),
+  ]);
   const { token, root } = place;
+  const { store, photographs, log } = context;
+  const own = { bot: context.botFor("telegram"), store, photographs, log, pictureOf: pngOf, publicAddress };
   const webhook = place.webhook === undefined ? undefined : { ...place.webhook, host };
-  const bot = botFor("telegram");
-  const door = await openTelegram({ token, root, webhook, bot, store, log, pictureOf: pngOf, photographs });
-  return { where: `Telegram as @${door.name}, by ${door.way}`, close: door.close };
+  const { name, way, close } = await openTelegram({ token, root, webhook, ...own });
+  return { where: `Telegram as @${name}, by ${way}`, close };
 }
 
 async function main(): Promise<void> {

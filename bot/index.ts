@@ -4,7 +4,13 @@
 export type { Bot, Notice, NoticeOutcome, Suggestion } from "./bot.ts";
 export { Settings } from "./bot.ts";
 export { type CommunityMemories, communityMemories } from "./community/community-memory.ts";
-export { type CaseOnPage, type Pages, type PinOnPage, pagesOf } from "./community/pages/pages.ts";
+export {
+  type CaseOnPage,
+  type ObservationOnPage,
+  type Pages,
+  type PinOnPage,
+  pagesOf,
+} from "./community/pages/pages.ts";
 export { noSettings } from "./community/settings-record.ts";
 export {
   Guest,
@@ -18,6 +24,7 @@ export {
 export { describedCar } from "./conversation/apply-car.ts";
 export { type Conversation, emptyConversation, readConversation } from "./conversation/conversation.ts";
 export { type Knowledge, knowledgeOf } from "./conversation/knowledge.ts";
+export { wordedFor } from "./conversation/named-thing.ts";
 export {
   builtWords,
   dayWords,

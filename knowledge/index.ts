@@ -68,6 +68,7 @@ export type { Cars, Claim, Feature, Handbook, PartKind, Source, Variant } from "
 export { endDeviationMonths } from "./identification/as-built-mix.ts";
 export type { CompiledPart } from "./identification/compiled-part.ts";
 export { compilePart } from "./identification/compiled-part.ts";
+export { duelOfVariants } from "./identification/duel.ts";
 export type {
   BrokenDateLink,
   ClassProbability,
@@ -80,6 +81,8 @@ export type { LearntChange } from "./identification/learnt-change.ts";
 export type { ModelTables } from "./identification/model-tables.ts";
 export { modelTables } from "./identification/model-tables.ts";
 export { planQuestions } from "./identification/plan-questions.ts";
+export type { QuietFact } from "./identification/quiet-facts.ts";
+export { quietFacts } from "./identification/quiet-facts.ts";
 export { shareOfState } from "./identification/share-of-state.ts";
 
 // Information
@@ -95,6 +98,8 @@ export type {
   ReadingContext,
 } from "./language/message-reading.ts";
 export { readMessage } from "./language/read-message.ts";
+export type { SerialFound } from "./language/serials.ts";
+export { maskSerials } from "./language/serials.ts";
 // Reading messages
 export type { FoundText, TextIndex } from "./language/similar-texts.ts";
 export { textIndex } from "./language/similar-texts.ts";

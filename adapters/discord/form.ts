@@ -7,6 +7,7 @@ import { forms } from "./phrases.ts";
 const LONGEST_TITLE = 45;
 const LONGEST_PLACEHOLDER = 100;
 const LONGEST_TEXT = 4000;
+const LONGEST_READING = 200;
 
 type Field = APIModalInteractionResponseCallbackData["components"][number];
 
@@ -79,25 +80,22 @@ function display(text: string): Field {
   return { type: 10, content: text };
 }
 
-/** What a filled form says, in the order it counts: the answer to the question, then words. */
+/** What a filled form says, as one message: the answer to the question, and words. Undefined when nothing was filled in. */
 export function saidInForm(
   question: QuestionBlock | undefined,
   values: ReadonlyMap<string, string>,
-): readonly ({ readonly answer: PressedAnswer } | { readonly text: string })[] {
+): { readonly answer?: PressedAnswer; readonly text?: string } | undefined {
   const value = (id: string) => values.get(id)?.trim() ?? "";
   const reading = value("reading");
-  const words = [value("more"), value("car")].filter((text) => text !== "").join("\n");
-  return [
-    ...(reading === "" || question === undefined ? [] : [readingOf(question, reading)]),
-    ...(words === "" ? [] : [{ text: words }]),
-  ];
+  const isAnswer = isReadingOf(question) && reading !== "" && reading.length <= LONGEST_READING;
+  const words = [isAnswer ? "" : reading, value("more"), value("car")]
+    .filter((text) => text !== "")
+    .join("\n");
+  const answer = isAnswer ? { answer: { feature: question.feature, reading } } : undefined;
+  if (answer === undefined && words === "") return undefined;
+  return { ...answer, ...(words === "" ? {} : { text: words }) };
 }
 
-function readingOf(
-  question: QuestionBlock,
-  reading: string,
-): { readonly answer: PressedAnswer } | { readonly text: string } {
-  const isReading = question.expects === "measurement" || question.expects === "date";
-  if (!isReading || reading.length > 200) return { text: reading };
-  return { answer: { feature: question.feature, reading } };
+function isReadingOf(question: QuestionBlock | undefined): question is QuestionBlock {
+  return question?.expects === "measurement" || question?.expects === "date";
 }

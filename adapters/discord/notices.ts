@@ -1,4 +1,5 @@
 /** What is to be told where nobody has just spoken: asked for every two seconds, told once, and settled when it cannot be told any more. */
+import { createHash } from "node:crypto";
 import type { Notice, NoticeOutcome } from "../../bot/index.ts";
 import { type Posted, sendableChannel, sendOnce } from "./channel-messages.ts";
 import { sendDirectly } from "./channel-outlets.ts";
@@ -115,9 +116,13 @@ async function keep(
 }
 
 function keyOf({ id }: Notice): string {
-  return caseKey(`notice-${id}`);
+  return `notice-${digest(id)}`;
 }
 
 function nonceOf({ id }: Notice): string {
-  return caseKey(`n-${id}`).slice(-25);
+  return `n${digest(id)}`;
+}
+
+function digest(id: string): string {
+  return createHash("sha256").update(id).digest("hex").slice(0, 24);
 }

@@ -7,9 +7,10 @@ import type { Desk } from "./desk.ts";
 import { saidInForm } from "./form.ts";
 import { followPrivately } from "./interaction-outlets.ts";
 import { escaped } from "./markdown.ts";
-import { conversationOf, replyAt, type Said, type Standing, sayStale, takeTurn } from "./on-press.ts";
+import { conversationOf, type Said, type Standing, sayStale, takeTurn } from "./on-press.ts";
 import { plainBody } from "./payload.ts";
 import { trouble as words } from "./phrases.ts";
+import { replyAt } from "./show.ts";
 
 export async function onForm(desk: Desk, interaction: ModalSubmitInteraction): Promise<void> {
   const pressed = readCustomId(interaction.customId);
@@ -37,19 +38,19 @@ async function take(
     return sayStale(desk, interaction, pressed, conversation, place, why.slice(0, 1500));
   }
   const said = await saidIn(desk, { pressed, conversation, place }, values);
-  if (said.length > 0) await takeTurn(desk, interaction, { pressed, conversation, place }, said);
+  if (said !== undefined) await takeTurn(desk, interaction, { pressed, conversation, place }, said);
 }
 
 async function saidIn(
   desk: Desk,
   { pressed, conversation, place }: Standing,
   values: ReadonlyMap<string, string>,
-): Promise<readonly Said[]> {
+): Promise<Said | undefined> {
   const controls = controlsOf(await replyAt(desk, conversation, place));
   if (pressed.key === "f") return saidInForm(controls.question, values);
   const control = numbered(controls)[Number(pressed.key.slice(1))];
-  if (control?.does !== "complete") return [];
-  return [{ text: control.say.replace(/\s*(?:…|\.\.\.)\s*$/u, ` ${values.get("rest")?.trim() ?? ""}`) }];
+  if (control?.does !== "complete") return undefined;
+  return { text: control.say.replace(/\s*(?:…|\.\.\.)\s*$/u, ` ${values.get("rest")?.trim() ?? ""}`) };
 }
 
 export function valuesOf(interaction: ModalSubmitInteraction): ReadonlyMap<string, string> {

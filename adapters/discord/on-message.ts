@@ -26,7 +26,7 @@ export async function onMessage(desk: Desk, message: Message): Promise<void> {
   const own = await sendableChannel(client, message.channelId);
   if (own === undefined) return cannotAnswer(desk, message);
   const thread =
-    settings.answers === "thread" && mayBeginThread(message) ? await threadFrom(desk, message) : undefined;
+    settings.answers === "thread" && mayBeginThread(own) ? await threadFrom(desk, message) : undefined;
   const channel = thread?.channel ?? own;
   const before = thread?.lacking === undefined ? undefined : words.noThread(thread.lacking);
   const conversation = conversationIn(channel.id, "open", message.author.id);
@@ -130,8 +130,8 @@ function isOfUse(reply: Reply): boolean {
   return hasMore || (isAboutCase(reply) && !(isOnlyQuestion && reply.summary.part === null));
 }
 
-function mayBeginThread(message: Message): boolean {
-  return !message.channel.isDMBased() && !message.channel.isThread();
+function mayBeginThread(channel: SendableChannels): boolean {
+  return !channel.isDMBased() && !channel.isThread();
 }
 
 /** Says which permissions are missing, to the one who asked; in the channel itself nothing can be said. */

@@ -15,7 +15,7 @@ import { escaped } from "./markdown.ts";
 import { plainBody } from "./payload.ts";
 import { trouble as words } from "./phrases.ts";
 import { conversationIn, type Place } from "./places.ts";
-import { bodyFor, show } from "./show.ts";
+import { bodyFor, replyAt, show } from "./show.ts";
 import { type Author, authorOfInteraction } from "./where.ts";
 
 export type Press = ButtonInteraction | StringSelectMenuInteraction;
@@ -41,7 +41,7 @@ async function take(desk: Desk, interaction: Press, pressed: Pressed, conversati
   const control = controlFor(interaction, pressed, reply);
   const said = control === undefined ? undefined : saidBy(control);
   if (said === undefined) return sayStale(desk, interaction, pressed, conversation, place, words.stale);
-  await takeTurn(desk, interaction, { pressed, conversation, place }, [said]);
+  await takeTurn(desk, interaction, { pressed, conversation, place }, said);
 }
 
 export interface Standing {
@@ -53,34 +53,29 @@ export interface Standing {
 
 export type Said = Pick<IncomingMessage, "text" | "answer">;
 
-/** Says these things one after another and shows the last reply. */
+/** Says it in the conversation and shows the reply where it was pressed. */
 export async function takeTurn(
   desk: Desk,
   interaction: Parameters<typeof pressedOutlet>[1],
   { pressed, conversation, place }: Standing,
-  saids: readonly Said[],
+  said: Said,
 ): Promise<void> {
   const author = await authorOfInteraction(desk, interaction);
   const speaksIn = place.speaksIn ?? conversation;
-  let last: { readonly reply: Reply; readonly id: string } | undefined;
-  for (const [index, said] of saids.entries()) {
-    const id = index === 0 ? interaction.id : `${interaction.id}.${index}`;
-    const message = messageOf(author, interaction, speaksIn, place, pressed, said);
-    last = { reply: await desk.receive({ ...message, id }), id };
-  }
-  if (last === undefined) return;
+  const reply = await desk.receive(messageOf(author, interaction, speaksIn, place, pressed, said));
   await show(
     desk,
     {
       conversation: speaksIn,
+      standsIn: conversation,
       community: place.community,
       scope: pressed.scope,
       user: interaction.user.id,
       from: author.from,
       asker: author.from,
-      reply: last.reply,
-      replyId: last.id,
-      keptAs: place.says === undefined ? undefined : pressed.caseKey,
+      reply,
+      replyId: interaction.id,
+      keptAs: /^(?:aside|flow|notice)-/u.test(pressed.caseKey) ? pressed.caseKey : undefined,
     },
     pressedOutlet(desk, interaction, pressed.scope, pressed.caseKey),
   );
@@ -96,6 +91,7 @@ function messageOf(
 ): IncomingMessage {
   return {
     conversation,
+    id: interaction.id,
     from,
     name: name.slice(0, 80),
     standing,
@@ -158,14 +154,6 @@ async function turnPage(
   const outlet = pressedOutlet(desk, interaction, scope, caseKey);
   if ((await outlet.edit({ ...place, message: interaction.message.id }, body)) === undefined)
     await outlet.aside(body);
-}
-
-/** The reply a place shows; of a notice only what its buttons say is known. */
-export async function replyAt(desk: Desk, conversation: string, place: Place): Promise<Reply> {
-  const { says } = place;
-  if (says === undefined) return desk.recall(place.speaksIn ?? conversation, place);
-  const choices = says.map(({ label, say }) => ({ id: say, label, say }));
-  return { blocks: [{ kind: "choices", choices }] } as unknown as Reply;
 }
 
 export function conversationOf(

@@ -16,6 +16,8 @@ const Kept = z.strictObject({
   community: z.string(),
   /** The case, when the message shows one; an aside shows none. */
   case: z.string().optional(),
+  /** The reply that last said where the case stands, while nothing has changed it since. */
+  standing: z.string().optional(),
   /** Where presses are said, when not where the message stands. */
   speaksIn: z.string().optional(),
   /** What its buttons say, when the reply came as a notice and cannot be asked for again. */

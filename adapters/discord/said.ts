@@ -10,9 +10,11 @@ export function addressedTo(
   message: Message,
   settings: ServerSettings,
 ): Addressed | undefined {
-  const { author, channel, mentions } = message;
+  const { author, mentions } = message;
+  // Undefined when it was deleted meanwhile.
+  const channel = client.channels.cache.get(message.channelId);
   const isWords = message.type === MessageType.Default || message.type === MessageType.Reply;
-  if (author.bot || message.webhookId !== null || !isWords) return undefined;
+  if (channel === undefined || author.bot || message.webhookId !== null || !isWords) return undefined;
   if (channel.isDMBased()) return "directly";
   if (isNamed(client, message) || mentions.repliedUser?.id === client.user.id) return "directly";
   if (message.content.trim() === "" && message.attachments.size === 0) return undefined;

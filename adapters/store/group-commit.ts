@@ -10,7 +10,7 @@ import { type Asked, type Draft, drafted } from "./draft.ts";
 import type { Engine } from "./engine.ts";
 import { answerErased } from "./erased-rows.ts";
 import { type Heads, keyOf } from "./heads.ts";
-import { insertDrafts } from "./insertion.ts";
+import { insertionInto } from "./insertion.ts";
 import { readOutcome } from "./reads.ts";
 import type { StoreWatch } from "./store-watch.ts";
 import type { VersionRow } from "./tables.ts";
@@ -42,6 +42,7 @@ export interface GroupCommit {
 }
 
 export function groupCommit(engine: Engine, heads: Heads, watch: StoreWatch): GroupCommit {
+  const insertion = insertionInto(engine);
   let waiting: Entry[] = [];
   let working: Promise<void> | undefined;
 
@@ -109,7 +110,7 @@ export function groupCommit(engine: Engine, heads: Heads, watch: StoreWatch): Gr
   async function insert(drafts: readonly Draft<Entry>[]): Promise<ReadonlySet<Draft<Entry>>> {
     // The main row stands for those alongside: they are there when it is.
     for (const { entry, main, outcome } of drafts) entry.sent.set(main.row.digest, outcome);
-    const kept = await insertDrafts(engine, drafts);
+    const kept = await insertion.insert(drafts);
     for (const { entry } of drafts) entry.sent.clear();
     return kept;
   }

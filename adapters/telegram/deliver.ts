@@ -25,6 +25,8 @@ export interface Delivery {
   /** The platform's name of what is answered. */
   readonly message: string;
   readonly reply: Reply;
+  /** Who is answered; null when all are told. */
+  readonly person: number | null;
   /** How it came to be said; decides whether the message that shows the case is edited. */
   readonly said: Said;
   /** The newest message known in the chat. */
@@ -89,18 +91,19 @@ interface Plan {
 /** What is going to be done, written down; undefined when it has been done before. */
 async function planned(
   store: Store,
-  { place, reply, said, after, saidIn }: Delivery,
+  delivery: Delivery,
   key: string,
   { whole, beside }: Renderings,
 ): Promise<Plan | undefined> {
+  const { place, reply, person, after, saidIn } = delivery;
   let plan: Plan | undefined;
   await changeShown(store, place.conversation, "showing", (shown) => {
     plan = undefined;
     if (shown.answered.includes(key)) return shown;
     const begun = shown.boards.find((board) => board.key === key);
     const known = new Set(shown.boards.flatMap(({ messages }) => messages));
-    const showing = showingOf(shown, reply, whole, said);
-    const replyTo = answeredBy(shown, place, reply, said);
+    const showing = showingOf(shown, reply, whole, delivery);
+    const replyTo = answeredBy(shown, delivery);
     const isBeside = showing.where === "beside" && beside.pages.length > 0;
     const rendered = isBeside ? beside : whole;
     if (begun !== undefined) {
@@ -118,8 +121,10 @@ async function planned(
     const board: Board = {
       key,
       case: reply.summary.case,
+      person,
       messages: edited?.messages ?? [],
       question: rendered.question,
+      subject: rendered.subject,
       buttons: rendered.buttons.flat().map(({ pressed }) => pressed),
       after: Math.max(after, ...known),
       isSent: false,
@@ -132,16 +137,11 @@ async function planned(
   return plan;
 }
 
-/** Where several people talk: what was written, or, when nobody spoke, the message that shows the case. */
-function answeredBy(
-  { boards }: Shown,
-  { isPrivate }: Place,
-  { summary }: Reply,
-  said: Said,
-): number | undefined {
-  if (isPrivate || said.by === "pressing") return undefined;
+/** Where several people talk: what was written, or, when nobody spoke, what the person was told last. */
+function answeredBy({ boards }: Shown, { place, said, person }: Delivery): number | undefined {
+  if (place.isPrivate || said.by === "pressing") return undefined;
   if (said.by === "writing") return said.message;
-  return boards.findLast((board) => board.case === summary.case)?.messages.at(-1);
+  return person === null ? undefined : boards.findLast((board) => board.person === person)?.messages.at(-1);
 }
 
 /** A question is open in one message only. */

@@ -12,6 +12,9 @@ type Table = Extract<Block, { kind: "table" }>;
 const CELLS = 10;
 /** Columns of fixed width that a telephone shows without breaking the line. */
 const WIDEST_COLUMNS = 36;
+/** A head that is not worth repeating beside every cell. */
+const LONGEST_HEAD = 14;
+const signs = ["①", "②", "③", "④", "⑤", "⑥", "⑦", "⑧"];
 /** Two bans (a hundred to one) are three arrows. */
 const ARROWS_PER_BAN = 1.5;
 
@@ -55,7 +58,7 @@ export function tableSections(block: Table): readonly Section[] {
   const width = widths.reduce((sum, one) => sum + one + 2, -2);
   const caption: Section = { look: "plain", spans: [{ text: clean(block.caption), mark: "bold" }] };
   const lead = block.caption === "" ? [] : [caption];
-  if (width > WIDEST_COLUMNS) return [...lead, ...block.rows.map((row) => recordSection(block.head, row))];
+  if (width > WIDEST_COLUMNS) return [...lead, ...recordSections(block.head, block.rows)];
   const lines = rows.map((row) =>
     row
       .map((cell, column) => cell.padEnd(widths[column] ?? 0))
@@ -65,12 +68,19 @@ export function tableSections(block: Table): readonly Section[] {
   return [...lead, { look: "columns", spans: [{ text: lines.join("\n") }] }];
 }
 
-function recordSection(head: readonly string[], row: readonly string[]): Section {
-  const [first = "", ...rest] = row;
-  const cells = rest.flatMap((cell, index) =>
-    cell === "" ? [] : [{ text: `\n${clean(head[index + 1] ?? "")}: ${clean(cell)}` }],
-  );
-  return { look: "plain", spans: [{ text: clean(first), mark: "bold" }, ...cells] };
+/** A record a row; where the heads are long, they stand once, with a sign each that the records repeat. */
+function recordSections(head: readonly string[], rows: readonly (readonly string[])[]): readonly Section[] {
+  const [, ...heads] = head.map(clean);
+  const isLong = heads.length <= signs.length && heads.some((one) => one.length > LONGEST_HEAD);
+  const named = heads.map((one, index) => (isLong ? `${signs[index]} ` : `${one}: `));
+  const legend = heads.map((one, index) => `${signs[index]} ${one}`).join("\n");
+  const records = rows.map(([first = "", ...rest]): Section => {
+    const cells = rest.flatMap((cell, index) =>
+      cell === "" ? [] : [{ text: `\n${named[index] ?? ""}${clean(cell)}` }],
+    );
+    return { look: "plain", spans: [{ text: clean(first), mark: "bold" }, ...cells] };
+  });
+  return isLong ? [{ look: "plain", spans: [{ text: legend }] }, ...records] : records;
 }
 
 /** The words before rows end in a colon unless they end in something else. */

@@ -20,7 +20,9 @@ export async function hearMessages(door: Door, messages: readonly Message[]): Pr
   const place = await placeOf(door.records, message, speaker.id);
   const { setAside } = telegramPart(await door.bot.settings(place.community));
   const isSetAside = setAside.includes(place.conversation);
-  const heard = messages.map((one) => heardIn(one, door.me, isSetAside)).find((one) => one !== undefined);
+  const each = messages.flatMap((one) => heardIn(one, door.me, isSetAside) ?? []);
+  // The words of an album stand under any one of its photographs.
+  const heard = each.find(({ text }) => text !== "") ?? each[0];
   if (heard === undefined) return;
   if (!place.isPrivate) await door.records.spokeIn(speaker.id, place.community);
   const command = placeCommandIn(heard.command, heard.text);

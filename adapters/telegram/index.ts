@@ -131,13 +131,11 @@ function doorFor(
 function listen(client: Client, door: Door): void {
   const inPlace = (chat: number, work: () => Promise<void>, onLost: (failure: unknown) => Promise<void>) =>
     door.inOrder(chat, () => persistently(door.log, work, onLost));
-  const hear = albums((messages) => {
-    const [first] = messages;
-    if (first === undefined) return Promise.resolve();
+  const hear = albums((first, whole) => {
     const sayLost = async (failure: unknown) => {
       if (first.chat.type === "private") await door.api.sendMessage(first.chat.id, messageLost(failure));
     };
-    return inPlace(first.chat.id, () => hearMessages(door, messages), sayLost);
+    return inPlace(first.chat.id, async () => hearMessages(door, await whole()), sayLost);
   });
   client.on("message", async ({ message }) => {
     const move = movedBy(message);

@@ -33,6 +33,8 @@ export interface Rendered {
   readonly files: readonly { readonly name: string; readonly text: string; readonly caption: string }[];
   /** The feature that is asked for. */
   readonly question: string | null;
+  /** What it is about: the case, a flow of questions by its name ("observation"), or nothing that goes on. */
+  readonly subject: string | null;
   /** Tells where the case stands now, so that it may take the place of what was told before. */
   readonly movesCase: boolean;
 }
@@ -46,17 +48,18 @@ export interface Page {
 
 const longestRow = 32;
 const mostInRow = 3;
-/** The platform takes a hundred buttons a message. */
+/** The platform takes a hundred buttons a message; what stands beside the answers keeps its room. */
 const mostButtons = 96;
+const mostAnswers = 80;
 const longestLabel = 60;
 
 export function renderReply(reply: Reply, page: Page = {}): Rendered {
   const { blocks } = reply;
-  const sections = blocks.flatMap((block) => sectionsOf(block, page));
-  const question = blocks.find((block) => block.kind === "question");
+  const question = blocks.find((block) => block.kind === "question")?.feature ?? null;
+  const movesCase = tellsOfCase(reply, question);
   return {
-    pages: pagesOf(sections),
-    buttons: blocks.flatMap(buttonRows).slice(0, mostButtons),
+    pages: pagesOf(blocks.flatMap((block) => sectionsOf(block, page))),
+    buttons: upTo(mostButtons, blocks.flatMap(buttonRows)),
     pictures: blocks.flatMap(picturesOf),
     photographs: blocks.flatMap((block) =>
       block.kind === "photograph"
@@ -68,10 +71,9 @@ export function renderReply(reply: Reply, page: Page = {}): Rendered {
         ? [{ name: block.name, text: block.text, caption: captionOf(clean(block.alternative)) }]
         : [],
     ),
-    question: question?.feature ?? null,
-    movesCase: blocks.some(
-      (block) => block.kind === "standing" || (block.kind === "understood" && block.items.length > 0),
-    ),
+    question,
+    subject: movesCase || isOfCase(reply, question) ? ofCase : (question?.split(".")[0] ?? null),
+    movesCase,
   };
 }
 
@@ -80,6 +82,21 @@ function picturesOf(block: Block): Rendered["pictures"] {
   if (block.kind !== "timeline") return [];
   const { chart } = block;
   return [{ svg: changeoverPicture(chart), caption: captionOf(clean(chart.title)) }];
+}
+
+/** The subject of everything that is about a case. */
+export const ofCase = "case";
+
+function isOfCase({ summary }: Reply, question: string | null): boolean {
+  return question !== null && question === (summary.question?.feature ?? null);
+}
+
+function tellsOfCase(reply: Reply, question: string | null): boolean {
+  return reply.blocks.some((block) => {
+    if (block.kind === "standing") return true;
+    if (block.kind === "text") return block.tone === "answer";
+    return block.kind === "understood" && block.items.length > 0 && isOfCase(reply, question);
+  });
 }
 
 function sectionsOf(block: Block, page: Page): readonly Section[] {
@@ -169,7 +186,7 @@ function sourcesSection({ items }: Extract<Block, { kind: "sources" }>): Section
 function buttonRows(block: Block): readonly (readonly Button[])[] {
   if (block.kind === "choices") return inRows(block.choices.map(saying));
   if (block.kind !== "question") return [];
-  const answers = block.answers.map((choice) => ({
+  const answers = block.answers.slice(0, mostAnswers).map((choice) => ({
     label: labelOf(choice),
     pressed: { answer: { feature: block.feature, state: choice.id } },
   }));
@@ -180,8 +197,8 @@ function saying(choice: Choice): Button {
   return { label: labelOf(choice), pressed: { say: choice.say } };
 }
 
-function labelOf({ label }: Choice): string {
-  const shown = clean(label);
+function labelOf({ label, say }: Choice): string {
+  const shown = [label, say].map((text) => clean(text).trim()).find((text) => text !== "") ?? "…";
   return shown.length <= longestLabel ? shown : `${shown.slice(0, longestLabel - 1).trimEnd()}…`;
 }
 
@@ -196,6 +213,14 @@ function inRows(buttons: readonly Button[]): readonly (readonly Button[])[] {
     else rows.push([button]);
   }
   return rows;
+}
+
+function upTo(most: number, rows: readonly (readonly Button[])[]): readonly (readonly Button[])[] {
+  let count = 0;
+  return rows.filter((row) => {
+    count += row.length;
+    return count <= most;
+  });
 }
 
 function plain(...spans: readonly Span[]): Section {

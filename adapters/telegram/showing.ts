@@ -3,7 +3,7 @@
  * answer that has been given stays, and what is said beside the case stands by itself; neither is written over.
  */
 import type { Reply } from "../../bot/index.ts";
-import type { Rendered } from "./render.ts";
+import { ofCase, type Rendered } from "./render.ts";
 import type { Board, Shown } from "./shown.ts";
 
 /** How something came to be said. */
@@ -22,13 +22,30 @@ export type Showing =
 /** So many messages up, a message is still on the screen of a telephone. */
 const inSight = 4;
 
-export function showingOf(shown: Shown, reply: Reply, rendered: Rendered, said: Said): Showing {
-  const board = rendered.pages.length === 0 ? undefined : boardOf(shown, reply, said);
+type Speaking = { readonly said: Said; readonly person: number | null };
+
+export function showingOf(shown: Shown, reply: Reply, rendered: Rendered, speaking: Speaking): Showing {
+  const board = rendered.pages.length === 0 ? undefined : boardOf(shown, reply, speaking.said);
   if (board === undefined || board.case !== reply.summary.case) return { where: "below" };
-  const isOpen = board.question !== null || rendered.question !== null;
-  if (isOpen && (said.by === "pressing" || rendered.movesCase)) return { where: "in", board };
+  if (takesThePlaceOf(board, rendered, speaking)) return { where: "in", board };
   const isSameQuestion = rendered.question !== null && rendered.question === board.question;
-  return { where: isSameQuestion && said.by === "writing" ? "beside" : "below" };
+  return { where: isSameQuestion ? "beside" : "below" };
+}
+
+function takesThePlaceOf(board: Board, rendered: Rendered, { said, person }: Speaking): boolean {
+  const isSameSubject = rendered.subject !== null && rendered.subject === board.subject;
+  const isOpenStill = rendered.question !== null || !isToStay(board);
+  if (said.by === "pressing" && board.person === person) {
+    return isToStay(board) ? isSameSubject && rendered.question !== null : true;
+  }
+  // By words, or by somebody else's press: only what goes on with what is shown.
+  const goesOn = rendered.movesCase || (rendered.question !== null && rendered.question !== board.question);
+  return isSameSubject && goesOn && isOpenStill;
+}
+
+/** An answer that was given, or what was told to all. */
+function isToStay({ subject, question, person }: Board): boolean {
+  return person === null || (subject === ofCase && question === null);
 }
 
 function boardOf({ boards }: Shown, { summary }: Reply, said: Said): Board | undefined {

@@ -14,10 +14,14 @@ const Board = z
     /** Names the board in its buttons; made of what it answers, so that the same answer has the same name. */
     key: z.string(),
     case: z.string(),
+    /** Whom it answers; null for what is told to all. */
+    person: z.number().nullable(),
     /** The messages that show it, the buttons under the last; empty while it is being sent. */
     messages: z.array(z.number()).readonly(),
     /** The feature that is asked for. */
     question: z.string().nullable(),
+    /** What it is about: a case, a flow of questions, or nothing that goes on. */
+    subject: z.string().nullable(),
     buttons: z.array(Pressed).readonly(),
     /** The newest message known in the chat when sending began: what is sent comes after it. */
     after: z.number(),

@@ -25,6 +25,7 @@ async function outcomeOf(door: Door, notice: Notice): Promise<NoticeOutcome> {
       place,
       message: `notice:${notice.id}`,
       reply: notice.reply,
+      person: notice.to.audience === "person" ? personIn(notice.to.person) : null,
       said: { by: "nobody" } as const,
       after: 0,
       ...saidIn(notice, place),
@@ -42,10 +43,16 @@ async function placesFor(
     const { keepersPlace } = telegramPart(await bot.settings(community));
     return keepersPlace === null ? [] : [await keepersMeet(records, keepersPlace, community)];
   }
-  const [, person] = /^telegram:(\d+)$/u.exec(to.person) ?? [];
+  const person = personIn(to.person);
   const asked = reply.isPrivate === true ? undefined : await placeNamed(records, to.conversation, community);
-  const alone = person === undefined ? undefined : await placeNamed(records, `telegram:${person}`, community);
+  const alone = person === null ? undefined : await placeNamed(records, `telegram:${person}`, community);
   return [asked, alone].filter((place) => place !== undefined);
+}
+
+/** The platform's number of a person; null for one of another platform. */
+function personIn(id: string): number | null {
+  const [, number] = /^telegram:(\d+)$/u.exec(id) ?? [];
+  return number === undefined ? null : Number(number);
 }
 
 async function keepersMeet(

@@ -23,6 +23,7 @@ export async function tellReply(door: Door, telling: Telling): Promise<void> {
     place: await privatePlace(door.records, person),
     message: `${conversation} ${message}`,
     reply: said,
+    person,
     said: { by: "nobody" },
     after: 0,
     saidIn: { conversation, community },

@@ -17,8 +17,7 @@ export async function communityPart(
     pins: pins
       .filter((pin) => pin.handbook === cover.id && (pin.part === null || pin.part === part.id))
       .map(({ block }) => block),
-    sightings: [],
-    changes: [],
+    ...(await pages.seen(openCommunity, cover.id, part.id)),
   };
 }
 

@@ -1,6 +1,6 @@
 /** Something said at the desk: in the keeper's name, in a conversation of this session's own, so that the bot asks who may as everywhere. */
 import { randomUUID } from "node:crypto";
-import type { IncomingMessage } from "../../bot/index.ts";
+import type { IncomingMessage, Reply } from "../../bot/index.ts";
 import { converse } from "./conversing.ts";
 import { saidIn } from "./said.ts";
 import type { OpenSession } from "./sessions.ts";
@@ -37,16 +37,12 @@ function wordsOf(fields: Readonly<Record<string, string>>): Readonly<Record<stri
 }
 
 /** What the answer to words would be for this keeper; nothing is kept. */
-export async function lookAtDesk(site: Site, { guest }: OpenSession, text: string) {
-  const { person, community, standing, name } = guest;
-  const message: IncomingMessage = {
-    conversation: `web:look-${randomUUID()}`,
-    from: person,
-    community,
-    standing,
-    isPrivate: true,
-    text,
-    ...(name === undefined ? {} : { name }),
-  };
-  return site.pages.look(message);
+export async function lookAtDesk(site: Site, session: OpenSession, text: string): Promise<Reply> {
+  return site.pages.look(asKeeper(session, text));
+}
+
+/** Words as this keeper would say them, in a conversation nobody has spoken in. */
+export function asKeeper({ guest }: OpenSession, text = ""): IncomingMessage {
+  const { person, ...others } = guest;
+  return { conversation: `web:look-${randomUUID()}`, from: person, ...others, isPrivate: true, text };
 }

@@ -22,7 +22,7 @@ export function openLimits(milliseconds: () => number): Limits {
   const limit = (burst: number, perMinute: number) => rateLimit({ burst, perMinute }, milliseconds);
   return {
     requests: limit(3000, 30_000),
-    writing: limit(30, 40),
+    writing: limit(120, 120),
     signIn: limit(10, 10),
     webhook: limit(120, 240),
   };

@@ -2,7 +2,7 @@
  * An affair is one thing a community does beside asking: pinning, recording what was seen, keeping its people. It hears the words that
  * ask for it, resumes an errand it has begun with somebody, and may add to an ordinary answer. Pure: what shall be kept comes out as changes.
  */
-import type { Interval } from "../../knowledge/index.ts";
+import type { Interval, SerialFound } from "../../knowledge/index.ts";
 import type { Settings } from "../bot.ts";
 import type { Conversation } from "../conversation/conversation.ts";
 import type { Errand } from "../conversation/errand.ts";
@@ -20,6 +20,11 @@ export interface Member {
   readonly standing: Standing;
 }
 
+/** A message with every chassis number in it masked, and what the numbers say of their cars. */
+export interface MaskedMessage extends IncomingMessage {
+  readonly serials: readonly SerialFound[];
+}
+
 export interface CommunityScene {
   readonly community: string;
   readonly memory: CommunityMemory;
@@ -33,7 +38,10 @@ export interface CommunityScene {
   /** All that are served anywhere. */
   readonly served: readonly Knowledge[];
   readonly conversation: Conversation;
-  readonly message: IncomingMessage;
+  /** Without any chassis number in clear. */
+  readonly message: MaskedMessage;
+  /** Makes of a chassis number what tells the car from others in this community, and gives the number away to nobody. */
+  readonly serialDigest: (serial: string) => string;
   readonly speaker: Member;
   readonly today: Interval;
   /** Milliseconds since 1970, universal time. */

@@ -2,7 +2,13 @@
  * One message in a community: what asks for an affair is handled by it, what continues an errand goes on with it, and everything else
  * is a question about a part, to whose answer the affairs may add. Pure like `step`, which it stands before.
  */
-import type { Interval } from "../../knowledge/index.ts";
+import {
+  type Handbook,
+  type Interval,
+  keyedDigest,
+  maskSerials,
+  type SerialFound,
+} from "../../knowledge/index.ts";
 import { chooseKnowledge } from "../conversation/choose-knowledge.ts";
 import {
   type Conversation,
@@ -12,15 +18,25 @@ import {
   withPinsShown,
 } from "../conversation/conversation.ts";
 import type { Knowledge } from "../conversation/knowledge.ts";
-import { type StepTaken, step } from "../conversation/step.ts";
+import { blocksInWordsOf, inWordsOf } from "../conversation/named-thing.ts";
+import type { StepTaken } from "../conversation/step.ts";
 import type { IncomingMessage } from "../message.ts";
 import type { Reply } from "../reply.ts";
-import type { Affair, Beside, CommunityScene, Handled, RecordQuery, Telling } from "./affair.ts";
+import type {
+  Affair,
+  Beside,
+  CommunityScene,
+  Handled,
+  MaskedMessage,
+  RecordQuery,
+  Telling,
+} from "./affair.ts";
 import { affairs } from "./affairs.ts";
 import type { CommunityMemory } from "./community-memory.ts";
 import { keepersIn } from "./keepers/keepers-record.ts";
 import { standingOf } from "./keepers/standing.ts";
 import { learntKnowledge } from "./observations/learnt-knowledge.ts";
+import { stepOfMessage, wordsOfAll } from "./quoted-post.ts";
 import type { RecordChange } from "./record-change.ts";
 import { recordId } from "./record-id.ts";
 import { servingIn, settingsIn } from "./settings-record.ts";
@@ -63,7 +79,17 @@ export function takeTurn(
 ): TurnTaken {
   const scene = sceneOf(circumstances, conversation, message);
   const handled = handledBy(scene);
-  return handled === undefined ? asked(scene) : handledTurn(scene, handled);
+  const turn = handled === undefined ? asked(scene, message) : handledTurn(scene, handled);
+  return inWordsOfTurn(scene.knowledge.handbook, turn);
+}
+
+/** What is said, here and elsewhere, in the handbook's word for what it is about. */
+function inWordsOfTurn(handbook: Handbook, turn: TurnTaken): TurnTaken {
+  const tellings = turn.tellings.map((telling) => ({
+    ...telling,
+    blocks: blocksInWordsOf(handbook, telling.blocks),
+  }));
+  return { ...turn, reply: inWordsOf(handbook, turn.reply), tellings };
 }
 
 function sceneOf(
@@ -75,7 +101,15 @@ function sceneOf(
   const settings = settingsIn(memory.settings);
   const community = message.community ?? homeCommunity;
   const known = servingIn(settings, served);
-  const plain = chooseKnowledge(known, conversation, message, today);
+  const words = wordsOfAll(message);
+  const plain = chooseKnowledge(
+    known,
+    conversation,
+    { ...message, ...(words === undefined ? {} : { text: words }) },
+    today,
+  );
+  // The key of one community makes digests that say nothing in another.
+  const digest = (serial: string) => keyedDigest(secretKey, `serial ${community} ${serial}`).slice(0, 32);
   const source = message.id ?? `${at} ${message.text ?? ""}`;
   return {
     community,
@@ -88,11 +122,37 @@ function sceneOf(
     secretKey,
     found,
     conversation,
-    message,
+    message: maskedMessage(message, known, digest),
+    serialDigest: digest,
     speaker: { id: from, name, standing: standingOf(keepersIn(memory.keepers), from, standing) },
     today,
     at,
     newId: (purpose) => recordId(community, message.conversation, from, source, purpose),
+  };
+}
+
+/** As the affairs see it and may keep it: without any chassis number in clear. The case reads the words itself, and masks them at once. */
+function maskedMessage(
+  message: IncomingMessage,
+  known: readonly Knowledge[],
+  digest: (serial: string) => string,
+): MaskedMessage {
+  const { text, answer, quoted } = message;
+  const serials: SerialFound[] = [];
+  const masked = (words: string): string =>
+    known.reduce((shown, { handbook }) => {
+      const found = maskSerials(shown, handbook.cars, digest);
+      serials.push(...found.serials);
+      return found.text;
+    }, words);
+  return {
+    ...message,
+    ...(text === undefined ? {} : { text: masked(text) }),
+    ...(answer === undefined || !("reading" in answer)
+      ? {}
+      : { answer: { ...answer, reading: masked(answer.reading) } }),
+    ...(quoted === undefined ? {} : { quoted: { ...quoted, text: masked(quoted.text) } }),
+    serials,
   };
 }
 
@@ -116,9 +176,9 @@ function handledTurn({ conversation, message, speaker }: CommunityScene, handled
 }
 
 /** A question about a part, with what the community knows of it beside the answer. */
-function asked(scene: CommunityScene): TurnTaken {
-  const { knowledge, message, today } = scene;
-  const taken = step(knowledge, scene.conversation, message, today);
+function asked(scene: CommunityScene, said: IncomingMessage): TurnTaken {
+  const { knowledge, today } = scene;
+  const taken = stepOfMessage(knowledge, scene.conversation, said, today, scene.serialDigest);
   const besides = affairs.flatMap((affair): readonly Beside[] => besideOf(affair, scene, taken));
   const { blocks, summary } = taken.reply;
   const shown = besides.flatMap((beside) => beside.shown ?? []);

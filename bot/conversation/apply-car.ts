@@ -65,6 +65,7 @@ function withFinding(car: CarDescription, finding: CarFinding): CarDescription {
       return {
         ...car,
         maskedSerial: finding.masked,
+        ...(finding.digest === undefined ? {} : { serialDigest: finding.digest }),
         ...(finding.interval === undefined || car.built !== undefined ? {} : { built: finding.interval }),
       };
   }

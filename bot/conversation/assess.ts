@@ -1,5 +1,11 @@
 /** From the facts of a case to what they amount to: one identification, one table of open questions, one next question. */
-import { type CompiledPart, identify, planQuestions, type QuestionTable } from "../../knowledge/index.ts";
+import {
+  type CompiledPart,
+  type Identification,
+  identify,
+  planQuestions,
+  type QuestionTable,
+} from "../../knowledge/index.ts";
 import type { Assessed } from "./assessed.ts";
 import { carForGoal } from "./car-for-goal.ts";
 import type { CaseFacts } from "./case.ts";
@@ -8,10 +14,15 @@ import { chooseQuestion } from "./choose-question.ts";
 /** The assessment of a case whose part is known. */
 export function assess(compiled: CompiledPart, facts: CaseFacts): Assessed {
   const asked = { car: carForGoal(facts), goal: facts.goal, reports: facts.reports };
-  const identification = identify(compiled, asked);
+  const identification = identifyCase(compiled, facts);
   const { table } = planQuestions(compiled, { ...asked, excluded: new Set(facts.unanswerable) });
   const found = { part: compiled.part, compiled, goal: facts.goal, facts, identification, table };
   return { ...found, question: chooseQuestion(found) };
+}
+
+/** What the facts of a case say, without a thought of what to ask. */
+export function identifyCase(compiled: CompiledPart, facts: CaseFacts): Identification {
+  return identify(compiled, { car: carForGoal(facts), goal: facts.goal, reports: facts.reports });
 }
 
 /** The table with nothing told: for comparing variants as such. */

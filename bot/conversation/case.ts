@@ -50,6 +50,9 @@ export const KeptCar: z.ZodType<CarDescription> = z.strictObject({
 const OpenQuestion = z.strictObject({ feature: z.string(), unit: z.string().exactOptional() }).readonly();
 export type OpenQuestion = z.output<typeof OpenQuestion>;
 
+/** Stands for the question of a case that was told something while another was talked of: it has one, or an answer, unsaid. */
+export const notYetPut = "not-yet-put";
+
 /** Everything that a step may change and that an undo brings back. */
 const CaseFacts = z
   .strictObject({

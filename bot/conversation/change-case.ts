@@ -9,11 +9,12 @@ import { applyCar } from "./apply-car.ts";
 import { applyFacts } from "./apply-facts.ts";
 import { applyMarks } from "./apply-marks.ts";
 import type { Case, CaseFacts } from "./case.ts";
-import { type Change, withRemark } from "./change.ts";
+import { type Change, withNote, withRemark } from "./change.ts";
 import { featuresNamed } from "./features-named.ts";
 import type { Heard } from "./hear.ts";
 import { findPart, type Knowledge } from "./knowledge.ts";
-import { needsPart } from "./phrases/commands.ts";
+import { mayTakeBack } from "./may-take-back.ts";
+import { needsPart, othersSaidThat } from "./phrases/commands.ts";
 import { goalWords } from "./phrases/goals.ts";
 import { sameTwice } from "./phrases/trouble.ts";
 import { comparedWithTheCar, goalChanged, keptForLater, partLabel } from "./phrases/understood.ts";
@@ -50,9 +51,11 @@ function wishes(knowledge: Knowledge, begun: Change, reading: MessageReading, sp
   return reading.intents.reduce<Change>((change, intent) => {
     switch (intent.kind) {
       case "undo":
-        return undo(knowledge.handbook, change);
+        return mayTakeBack(change, speaker)
+          ? undo(knowledge.handbook, change)
+          : withNote(change, othersSaidThat);
       case "start-over":
-        return startOver(change);
+        return speaker.isOwner ? startOver(change) : withNote(change, othersSaidThat);
       case "withdraw":
         // "I polished it myself, so ignore that" tells something new and takes nothing back.
         if (intent.feature === undefined && reading.findings.length > 0) return change;

@@ -5,38 +5,13 @@
 import { featureById, nextQuestion, type QuestionTable } from "../../knowledge/index.ts";
 import { type Assessed, carQuestions, type NextQuestion } from "./assessed.ts";
 import { cannotTells } from "./case.ts";
-import { doubtedReading } from "./doubted-reading.ts";
+import { questionOfDoubt } from "./doubt.ts";
 
 type Found = Omit<Assessed, "question">;
 
 /** The question to ask now; null when asking more would not change the answer by more than it costs. */
 export function chooseQuestion(found: Found): NextQuestion | null {
-  return unitInDoubt(found) ?? needsSecondLook(found) ?? carFirst(found) ?? worthAsking(found);
-}
-
-function unitInDoubt({ identification, part, facts }: Found): NextQuestion | undefined {
-  for (const { feature: id, reason, meantUnit } of identification.doubtful) {
-    const feature = featureById(part, id);
-    if (feature === undefined || reason !== "unit" || meantUnit === undefined) continue;
-    const doubted = doubtedReading(facts.reports, id, meantUnit);
-    if (doubted !== undefined) return { about: "unit", feature, unit: meantUnit, said: doubted.value };
-  }
-  return undefined;
-}
-
-function needsSecondLook({ identification, part, facts }: Found): NextQuestion | undefined {
-  const outliers = identification.doubtful
-    .filter((doubt) => doubt.reason === "outlier")
-    .map((doubt) => ({ feature: doubt.feature, because: { kind: "outlier" } as const }));
-  const contradictions = identification.contradictions.map(({ feature }) => ({
-    feature,
-    because: { kind: "contradiction" } as const,
-  }));
-  for (const { feature: id, because } of [...outliers, ...contradictions]) {
-    const feature = featureById(part, id);
-    if (feature !== undefined && !facts.rechecked.includes(id)) return { about: "feature", feature, because };
-  }
-  return undefined;
+  return questionOfDoubt(found) ?? carFirst(found) ?? worthAsking(found);
 }
 
 // "Is it right for my car?" means little without the car's date, and everybody can look the date up.

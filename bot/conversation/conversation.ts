@@ -9,12 +9,18 @@ import { Errand } from "./errand.ts";
 /** Raised when the shape of a kept conversation changes; older ones are then read by their own rules. */
 const conversationVersion = 1;
 
+/** Not a z.record: that leaves "__proto__" out, which is a name like any other where people choose their own. */
+function holdsTexts(value: unknown): boolean {
+  const isRecord = typeof value === "object" && value !== null && !Array.isArray(value);
+  return isRecord && Object.values(value).every((each) => typeof each === "string");
+}
+
 export const Conversation = z
   .strictObject({
     version: z.literal(conversationVersion),
     cases: z.array(Case).readonly(),
     /** The case each person has in hand, by person. */
-    inHand: z.record(z.string(), z.string()).readonly(),
+    inHand: z.custom<Readonly<Record<string, string>>>(holdsTexts),
     /** The case talked of last. */
     latest: z.string().nullable(),
     /** What people are in the middle of, beside their cases. */

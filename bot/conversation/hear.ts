@@ -14,7 +14,7 @@ import {
 } from "../../knowledge/index.ts";
 import type { IncomingMessage, PressedAnswer } from "../message.ts";
 import { unitQuestionPrefix } from "./answer-open-question.ts";
-import type { Case } from "./case.ts";
+import { type Case, notYetPut } from "./case.ts";
 import { type Conversation, caseInHand, findCase } from "./conversation.ts";
 import { asksForCopies, towardsGenuine } from "./copies-asked.ts";
 import { hearTrade } from "./hear-trade.ts";
@@ -45,10 +45,11 @@ export function hear(
   conversation: Conversation,
   message: IncomingMessage,
   today: Interval,
+  serialDigest?: (serial: string) => string,
 ): Heard {
   const kept = spokenOf(conversation, message);
   const text = (message.text ?? "").slice(0, longestMessage);
-  const context = contextOf(kept, today);
+  const context = { ...contextOf(kept, today), ...(serialDigest === undefined ? {} : { serialDigest }) };
   const read = readWords(knowledge, text, context);
   const continued = readOn(knowledge, text, context, kept, message.from, read) ?? read;
   const isAboutCopies = asksForCopies(continued, text);
@@ -77,7 +78,7 @@ export function contextOf(kept: Case | undefined, today: Interval): ReadingConte
   return {
     today,
     ...(part === null || part === undefined ? {} : { part }),
-    ...(asked === undefined ? {} : { askedFeature: asked }),
+    ...(asked === undefined || asked === notYetPut ? {} : { askedFeature: asked }),
   };
 }
 

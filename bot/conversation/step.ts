@@ -7,7 +7,7 @@ import type { IncomingMessage } from "../message.ts";
 import type { Reply } from "../reply.ts";
 import { assess } from "./assess.ts";
 import type { Assessed, NextQuestion } from "./assessed.ts";
-import { type Case, type CaseFacts, noFacts, withFacts } from "./case.ts";
+import { type Case, type CaseFacts, noFacts, notYetPut, saysTheSame, withFacts } from "./case.ts";
 import { beginChange, withNote } from "./change.ts";
 import { changeCase } from "./change-case.ts";
 import { type CaseChosen, chooseCase } from "./choose-case.ts";
@@ -27,14 +27,18 @@ export interface StepTaken {
   readonly misbeliefs: readonly { readonly part: string; readonly misbelief: string }[];
 }
 
-/** `today`: one day as an interval in months, for "last month" and to refuse dates that have not happened. */
+/**
+ * `today`: one day as an interval in months, for "last month" and to refuse dates that have not happened. `serialDigest`: makes of a
+ * chassis number what tells the car from others without giving the number away.
+ */
 export function step(
   knowledge: Knowledge,
   conversation: Conversation,
   message: IncomingMessage,
   today: Interval,
+  serialDigest?: (serial: string) => string,
 ): StepTaken {
-  const heard = hear(knowledge, conversation, message, today);
+  const heard = hear(knowledge, conversation, message, today, serialDigest);
   const chosen = chooseCase(knowledge.handbook, conversation, message, heard.reading);
   const wanted = wantedGoal(heard, message);
   const before = asKept(conversation, chosen.kept);
@@ -111,11 +115,20 @@ function changeOthers(
     const own: Heard = { ...heard, reading, marks: [] };
     const begun = beginChange(asKept(conversation, other));
     const change = changeCase(knowledge, begun, own, part, person, today);
-    const { kept } = settle(knowledge, change.kept, change.facts);
-    // Its question is not put yet, so nothing was warned of.
-    const unwarned = { ...kept, facts: { ...kept.facts, warned: change.facts.warned } };
-    return { kept: unwarned, items: change.items };
+    return { kept: outOfHand(change.kept, change.facts), items: change.items };
   });
+}
+
+/**
+ * A case that was told something while another is talked of. Its question and what it comes to are worked out when it is
+ * talked of itself; a question that was put before stays open until it is answered.
+ */
+function outOfHand(kept: Case, facts: CaseFacts): Case {
+  if (saysTheSame(kept.facts, facts)) return { ...kept, facts };
+  const { answered: _, ...unanswered } = kept;
+  const fresh = facts.reports.filter((report) => !kept.facts.reports.includes(report));
+  const isOpen = facts.open !== null && !fresh.some((report) => report.feature === facts.open?.feature);
+  return withFacts(unanswered, { ...facts, open: isOpen ? facts.open : { feature: notYetPut } });
 }
 
 /** The part this message brings to the case; null when it brings none, so that an undo may take the part back. */

@@ -1,5 +1,6 @@
 /** What can be looked at, measured or read off on a part, and how to check it. */
 import { z } from "zod";
+import { dateMarkForms } from "../trade/date-marks/date-mark-reading.ts";
 import { Also, Id, Name, SourceIds, Text } from "./written-forms.ts";
 
 /** A state may name what it is made of: a moulded material mark or a density then speaks about it. */
@@ -67,8 +68,8 @@ export const DateFeature = z.strictObject({
   lead: Lead.optional(),
   /** The mark that is made after this one on the same part; none: the car's build date comes next. */
   before: Id.optional(),
-  /** Forms the mark is written in, for the reader of marks: clock, month-year, week-year, year-week, figure-and-dots … */
-  forms: z.array(Id).min(1),
+  /** Forms the mark is written in, by the names of the reader of marks. */
+  forms: z.array(z.enum(dateMarkForms)).min(1),
 });
 export const Feature = z.discriminatedUnion("kind", [StateFeature, MeasurementFeature, DateFeature]);
 export type StateFeature = z.output<typeof StateFeature>;

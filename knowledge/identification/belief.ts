@@ -36,16 +36,18 @@ interface Kept {
   readonly reports: readonly Report[];
   readonly belief: Belief;
 }
-const lastBelief = new WeakMap<CompiledPart, Kept>();
+const lastBeliefs = new WeakMap<CompiledPart, readonly Kept[]>();
+/** One turn asks for the belief now, the one before, and what the car alone says. */
+const KEPT = 3;
 
-/** The belief after some reports. The last one is kept, because verdict and next question are asked one after the other. */
+/** The belief after some reports. The last few are kept, because verdict, question and reply each ask for them. */
 export function beliefOf(compiled: CompiledPart, car: CarDescription, reports: readonly Report[]): Belief {
   const ground = carGround(compiled, car);
-  const kept = lastBelief.get(compiled);
-  if (kept && kept.ground === ground && isSameList(kept.reports, reports)) return kept.belief;
-  const belief = workOut(compiled, ground, reports);
-  lastBelief.set(compiled, { ground, reports: [...reports], belief });
-  return belief;
+  const kept = lastBeliefs.get(compiled) ?? [];
+  const known = kept.find((one) => one.ground === ground && isSameList(one.reports, reports));
+  const found = known ?? { ground, reports: [...reports], belief: workOut(compiled, ground, reports) };
+  lastBeliefs.set(compiled, [found, ...kept.filter((one) => one !== found)].slice(0, KEPT));
+  return found.belief;
 }
 
 function isSameList(one: readonly Report[], other: readonly Report[]): boolean {

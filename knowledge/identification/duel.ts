@@ -3,10 +3,11 @@
  * already known, because weights taken one after another depend on the order and can even change sign.
  */
 import { logSumExp } from "../numbers/log-sum-exp.ts";
-import type { Belief } from "./belief.ts";
-import { type Classes, overClasses, twoHeaviest } from "./classes.ts";
+import { type Belief, beliefOf } from "./belief.ts";
+import { type Classes, classesOf, overClasses, twoHeaviest } from "./classes.ts";
+import type { CompiledPart } from "./compiled-part.ts";
 import type { Fact } from "./facts.ts";
-import type { Duel } from "./identification.ts";
+import type { Duel, Told } from "./identification.ts";
 import { withoutFact } from "./without-fact.ts";
 
 /** Weights below this may have lost digits: then the logarithms are summed themselves. */
@@ -40,6 +41,12 @@ export function duelOf(belief: Belief, classes: Classes): Duel | null {
     priorBans: bans(belief.ground.logPrior),
     weights: belief.facts.map((fact) => ({ feature: fact.feature, bans: all - bansWithout(fact) })),
   };
+}
+
+/** The duel of the two likeliest kinds, whatever was asked. */
+export function duelOfVariants(compiled: CompiledPart, { car, reports }: Told): Duel | null {
+  const belief = beliefOf(compiled, car, reports);
+  return duelOf(belief, classesOf(compiled, belief.ground, "which-variant"));
 }
 
 function membersOf(belief: Belief, classes: Classes, index: number): readonly number[] {

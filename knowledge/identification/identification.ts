@@ -16,6 +16,12 @@ export interface ObservedState {
   readonly weight: number;
 }
 
+/** A car, and what was said of its part. */
+export interface Told {
+  readonly car: CarDescription;
+  readonly reports: readonly Report[];
+}
+
 export interface IdentificationInput {
   readonly handbook: Handbook;
   readonly part: string;

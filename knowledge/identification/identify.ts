@@ -2,9 +2,7 @@
  * The front of the identification room: from a car and what was said of a part to a ranked, explained verdict.
  * Deterministic: sums run in the handbook's order, and equal probabilities keep it.
  */
-import type { CarDescription } from "../evidence/car-description.ts";
 import type { Goal } from "../evidence/goal.ts";
-import type { Report } from "../evidence/report.ts";
 import { entropyBits } from "../information/entropy.ts";
 import { type Belief, beliefOf } from "./belief.ts";
 import { brokenLinks } from "./broken-links.ts";
@@ -14,7 +12,7 @@ import { contradictionsOf } from "./contradictions.ts";
 import { doubtfulReadings } from "./doubtful-readings.ts";
 import { duelOf } from "./duel.ts";
 import { hingesOf } from "./hinges.ts";
-import type { ClassProbability, Identification, IdentificationInput } from "./identification.ts";
+import type { ClassProbability, Identification, IdentificationInput, Told } from "./identification.ts";
 import { misfitsOf } from "./misfits.ts";
 import { overVariantsOf, rankingOf } from "./ranking.ts";
 import { asBuiltAnswer } from "./should-have.ts";
@@ -25,10 +23,8 @@ const VERDICT = 0.5;
 /** From this on "not in the handbook" is mentioned, with the facts that fit worst. */
 const MENTION_UNKNOWN = 0.2;
 
-export interface Question {
-  readonly car: CarDescription;
+export interface Question extends Told {
   readonly goal: Goal;
-  readonly reports: readonly Report[];
 }
 
 /** The identification of one part: of a compiled part kind and what is asked, or of everything in one input. */

@@ -2,8 +2,9 @@
  * What would be believed without one fact: the ground of the duel, the hinges and the contradictions. Logarithms are turned
  * into weights once a fact, because on a large handbook the exponentials cost more than all the rest.
  */
+import { normaliseLogarithms } from "../numbers/log-sum-exp.ts";
 import type { Belief, WithoutFact } from "./belief.ts";
-import { logLikelihoodOf } from "./evidence.ts";
+import { type Evidence, logLikelihoodOf } from "./evidence.ts";
 import type { Fact } from "./facts.ts";
 import { logJoint } from "./posterior.ts";
 
@@ -31,6 +32,36 @@ export function asIfUntold(belief: Belief, fact: Fact): WithoutFact {
     });
   }
   return weighed(joint);
+}
+
+/** The belief as it would be had one fact never been told, whatever shares its group or its cause weighed anew. */
+export function beliefUntold(belief: Belief, fact: Fact): Belief {
+  const { compiled, ground } = belief;
+  const group = compiled.groups.get(fact.feature);
+  const answered = new Set([...belief.answered].filter((feature) => feature !== fact.feature));
+  const evidence = belief.evidence.flatMap((item): readonly Evidence[] => {
+    const facts = item.facts.filter((other) => other !== fact);
+    const isAlike =
+      facts.length === item.facts.length && !facts.some(({ feature }) => group?.features.includes(feature));
+    if (isAlike) return [item];
+    return facts.length === 0
+      ? []
+      : [{ facts, logLikelihood: logLikelihoodOf(compiled, ground, facts, answered) }];
+  });
+  const joint = logJoint(
+    ground.logPrior,
+    evidence.map((item) => item.logLikelihood),
+  );
+  const facts = belief.facts.filter((other) => other !== fact);
+  return {
+    ...belief,
+    facts,
+    answered,
+    evidence,
+    joint,
+    probabilities: normaliseLogarithms(joint),
+    without: new Map(),
+  };
 }
 
 /** The belief as it would be without one fact, the tempering of the others left as it is. */

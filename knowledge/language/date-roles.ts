@@ -3,7 +3,6 @@
 import type { Interval } from "../calendar/interval.ts";
 import { intersect, monthStart } from "../calendar/interval.ts";
 import type { DateFeature } from "../handbook/schema.ts";
-import type { DateMarkForm } from "../trade/date-marks/date-mark-reading.ts";
 import { decodeDateMark } from "../trade/decode-date-mark.ts";
 import type { DatePhrase } from "./date-phrases.ts";
 
@@ -106,7 +105,7 @@ export function markReadings(
 ): readonly { readonly interval: Interval; readonly weight: number }[] {
   const era = { from: production.from - 36, to: production.to + 12 };
   const all = decodeDateMark(written, { era: { from: production.from - 60, to: today.to }, today });
-  const suited = all.filter((reading) => feature.forms.some((form) => isSuited(form, reading.form)));
+  const suited = all.filter((reading) => feature.forms.includes(reading.form));
   const intervals = new Map(suited.map(({ interval }) => [`${interval.from} ${interval.to}`, interval]));
   const distinct = [...intervals.values()];
   if (distinct.length > 0)
@@ -117,8 +116,4 @@ export function markReadings(
 /** Readings of the years in which the cars were built count ten times the rest: a lone figure fits every decade. */
 function eraWeight(interval: Interval, era: { readonly from: number; readonly to: number }): number {
   return intersect(interval, era) === undefined ? 0.1 : 1;
-}
-
-function isSuited(form: string, reading: DateMarkForm): boolean {
-  return form === reading || (form === "figure-and-dots" && reading === "glass-dots");
 }

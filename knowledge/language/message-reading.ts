@@ -34,6 +34,7 @@ export type CarFinding =
       readonly masked: string;
       /** Build date by the handbook's anchors, an interval and never a point. */
       readonly interval?: Interval;
+      readonly digest?: string;
       readonly words: string;
     };
 
@@ -110,4 +111,6 @@ export interface ReadingContext {
   readonly askedFeature?: string;
   /** Today, for "last month" and to refuse dates that have not happened. */
   readonly today: Interval;
+  /** Makes of a chassis number what tells the car from others without giving the number away. */
+  readonly serialDigest?: (serial: string) => string;
 }

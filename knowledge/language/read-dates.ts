@@ -208,7 +208,7 @@ function chooseDateFeature(
 }
 
 function takesForm(feature: DateFeature, form: string): boolean {
-  return feature.forms.includes(form) || (form === "glass-dots" && feature.forms.includes("figure-and-dots"));
+  return feature.forms.some((one) => one === form);
 }
 
 function dateSupport(

@@ -32,7 +32,7 @@ import { weighObservations } from "./weigh-observations.ts";
 export function readMessage(text: string, lexicon: Lexicon, context: ReadingContext): MessageReading {
   const { cars } = lexicon.handbook;
   const clean = cleanText(text);
-  const masked = maskSerials(clean.text, cars);
+  const masked = maskSerials(clean.text, cars, context.serialDigest);
   const shown = masked.text;
   const { text: readable, quoted } = blankNoise(shown);
   const lower = readable.replace(/[A-Z]/g, (letter) => letter.toLowerCase());

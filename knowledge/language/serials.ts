@@ -4,12 +4,17 @@
 import { parseDateText } from "../calendar/date-text.ts";
 import type { Interval } from "../calendar/interval.ts";
 import type { Cars } from "../handbook/schema.ts";
-import { maskVins } from "../trade/vin.ts";
+import { findVins, maskSerial, maskVins } from "../trade/vin.ts";
 
 export interface SerialFound {
   readonly masked: string;
   readonly interval?: Interval;
+  /** Of the whole number; absent when nobody gave a way to make one. */
+  readonly digest?: string;
 }
+
+/** Makes of a number what tells it from others without giving it away. */
+export type SerialDigest = (serial: string) => string;
 
 export interface Masked {
   readonly text: string;
@@ -21,14 +26,14 @@ const labelled =
   /\b(?:(?:chassis|serial|vin|frame|vehicle|car|plate|commission|body)(?: ?(?:plate|number|numbers|no\.?|nos?|nr\.?|#|id))+|chassis|serial|vin|commission)(?: ?(?:is|reads?|says?|was|of|:|=|#|-|starts|ends|ending|in|number|no\.?))* ?#?(?<number>[a-z]{0,4}[ -]?\d[\da-z-]{2,18}\d)(?![\w-])/gi;
 
 /** The text with every serial masked, and what each says. `text` is the shown text; the result may be as long. */
-export function maskSerials(text: string, cars: Cars): Masked {
+export function maskSerials(text: string, cars: Cars, digest?: SerialDigest): Masked {
   const serials: SerialFound[] = [];
   let masked = maskVins(text);
-  if (masked !== text) serials.push(...vinsIn(masked));
+  if (masked !== text) serials.push(...vinsIn(text, digest));
   const form = cars.serials === undefined ? undefined : formPattern(cars.serials.form);
   if (form !== undefined) {
     masked = masked.replace(form, (found) => {
-      serials.push(serialOf(found, cars));
+      serials.push(serialOf(found, cars, digest));
       return maskFigures(found);
     });
   }
@@ -36,7 +41,7 @@ export function maskSerials(text: string, cars: Cars): Masked {
     const groups: unknown = rest.at(-1);
     const number = numberIn(groups);
     if (/^(?:19|20)\d\d$/.test(number)) return found;
-    serials.push(serialOf(number, cars));
+    serials.push(serialOf(number, cars, digest));
     return found.slice(0, found.length - number.length) + maskFigures(number);
   });
   return { text: masked, serials };
@@ -46,8 +51,12 @@ function numberIn(groups: unknown): string {
   return typeof groups === "object" && groups !== null && "number" in groups ? String(groups.number) : "";
 }
 
-function vinsIn(masked: string): readonly SerialFound[] {
-  return Array.from(masked.matchAll(/[A-Z0-9]{11}\u2022{6}/g), (found) => ({ masked: found[0] }));
+function vinsIn(text: string, digest: SerialDigest | undefined): readonly SerialFound[] {
+  return findVins(text).map((vin) => ({ masked: maskSerial(vin), ...digestOf(vin, digest) }));
+}
+
+function digestOf(serial: string, digest: SerialDigest | undefined): Pick<SerialFound, "digest"> {
+  return digest === undefined ? {} : { digest: digest(serial) };
 }
 
 /** Letters of the form stay, the last six figures or letters after them go. */
@@ -71,11 +80,14 @@ function formPattern(form: string): RegExp {
   return new RegExp(`${start}${shorter}(?![\\w•])`, "gi");
 }
 
-function serialOf(written: string, cars: Cars): SerialFound {
-  const figures = /\d+$/.exec(written.replace(/[ -]/g, ""))?.[0];
+function serialOf(written: string, cars: Cars, digest: SerialDigest | undefined): SerialFound {
+  const plain = written.replace(/[ -]/g, "").toUpperCase();
+  const figures = /\d+$/.exec(plain)?.[0];
   const interval = figures === undefined ? undefined : buildInterval(Number(figures), cars);
   const masked = maskFigures(written.toUpperCase());
-  return interval === undefined ? { masked } : { masked, interval };
+  // The same car is written with and without its letters, and with and without leading noughts.
+  const number = figures === undefined ? plain : String(Number(figures));
+  return { masked, ...(interval === undefined ? {} : { interval }), ...digestOf(number, digest) };
 }
 
 /**

@@ -2,6 +2,7 @@
 // need not be: they are added up. What is still too many is cut to the heaviest, and the loss is reported.
 
 import type { BeliefsByClass } from "./beliefs-by-class.ts";
+import { mergeAnswers } from "./merge-answers.ts";
 import type { Question, QuestionTable } from "./question-table.ts";
 import type { SearchQuestion, SearchTable } from "./search-table.ts";
 
@@ -10,6 +11,12 @@ export interface MergedTable {
   /** Belief in the hypotheses that did not fit. */
   readonly droppedMass: number;
 }
+
+/**
+ * What the answers of one question may lose of the expected Σ P(hypothesis)² when like ones are put together. On 400
+ * tables of the demo handbook a tenth or ten times as much made no worse choices; the search took a quarter less time.
+ */
+const LOST_BY_MERGING = 1e-3;
 
 interface Groups {
   readonly groupOf: Int32Array;
@@ -64,22 +71,27 @@ function heaviestGroups(masses: Float64Array, capacity: number): readonly number
   return byMass.slice(0, capacity).sort((a, b) => a - b);
 }
 
-function searchQuestion(question: Question, representatives: readonly number[]): SearchQuestion {
+function searchQuestion(
+  question: Question,
+  representatives: readonly number[],
+  weights: Float64Array,
+): SearchQuestion {
   const { id, cost, cannotTell, answers } = question;
   const width = representatives.length;
-  const likelihood = new Float64Array((answers.length + (answers.length % 2)) * width);
+  const likelihood = new Float64Array(answers.length * width);
   representatives.forEach((hypothesis, column) => {
     for (let a = 0; a < answers.length; a += 1) {
       likelihood[a * width + column] = question.likelihood[hypothesis * answers.length + a] as number;
     }
   });
+  const merged = mergeAnswers(likelihood, answers.length, weights, LOST_BY_MERGING);
   return {
     id,
     cost,
     cannotTell,
     effectiveCost: cost / (1 - cannotTell),
-    answerCount: answers.length,
-    likelihood,
+    answerCount: merged.count,
+    likelihood: merged.likelihood,
   };
 }
 
@@ -122,7 +134,7 @@ export function mergeHypotheses(
       classEnds: Int32Array.from(ends),
       singleEnds: Int32Array.from(kept, (_, column) => column + 1),
       certain: new Float64Array(kept.length * 2).fill(1, 0, kept.length),
-      questions: questions.map((question) => searchQuestion(question, representatives)),
+      questions: questions.map((question) => searchQuestion(question, representatives, keptWeights)),
       lambda: source.lambda,
     },
     droppedMass: kept.length === groups.count ? 0 : Math.max(0, allMass - keptMass),

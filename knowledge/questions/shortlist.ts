@@ -9,8 +9,6 @@ import { isSearchable } from "./tapered-search.ts";
 export interface Shortlist {
   /** Cheapest first. */
   readonly questions: readonly Question[];
-  /** Whether no question was left out. */
-  readonly isWhole: boolean;
   /** The question of most gain per effort on its own; null when none tells anything about the class. */
   readonly bestAlone: string | null;
 }
@@ -45,9 +43,8 @@ export function shortlist(questions: readonly Question[], beliefs: BeliefsByClas
   const first = byScore[0];
   const bestAlone = first !== undefined && first.gain > USELESS_GAIN ? first.question.id : null;
   const all = scored.map((entry) => entry.question);
-  if (all.length <= SEARCHED_TOGETHER && fitsOneSearch(all))
-    return { questions: all, isWhole: true, bestAlone };
+  if (all.length <= SEARCHED_TOGETHER && fitsOneSearch(all)) return { questions: all, bestAlone };
   let chosen = byScore.slice(0, SHORTLISTED).map((entry) => entry.question);
   while (!fitsOneSearch(chosen)) chosen = chosen.slice(0, -1);
-  return { questions: chosen.sort(byPrice), isWhole: false, bestAlone };
+  return { questions: chosen.sort(byPrice), bestAlone };
 }

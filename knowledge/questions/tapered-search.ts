@@ -11,14 +11,14 @@ export interface SearchSettings {
   readonly beams: readonly number[];
   /** Branches whose chance × price of stopping is below this many looks are not followed. */
   readonly reachFloor: number;
-  /** Scorings (one question at one place) after which the search gives up: a count, never a clock. */
+  /** Products of a belief and a likelihood after which the search gives up: a count, never a clock. */
   readonly budget: number;
 }
 
 export interface SearchOutcome {
   /** False when the budget ran out: the values then mean nothing. */
   readonly isComplete: boolean;
-  readonly scorings: number;
+  readonly products: number;
   /** Expected price of stopping now. */
   readonly stopValue: number;
   /** By question: expected price of asking it first; absent where it was not followed to the end. */
@@ -54,7 +54,7 @@ interface Search {
   readonly memories: readonly Map<number, Remembered>[];
   /** Beliefs at each depth, reused from branch to branch. */
   readonly beliefs: Float64Array[][];
-  scorings: number;
+  products: number;
 }
 
 /** Less gain than this is rounding. */
@@ -100,7 +100,7 @@ function bestScored(search: Search, place: Place, ends: Int32Array, width: numbe
     const question = table.questions[index] as SearchQuestion;
     if (question.effectiveCost >= worth) break;
     if (best.length === width && mostGain / question.effectiveCost <= (scores[width - 1] as number)) break;
-    search.scorings += 1;
+    search.products += question.answerCount * place.weights.length;
     const gain = concentrationAfter(question, place.weights, ends) - before;
     if (gain < USELESS_GAIN * place.mass) continue;
     const score = gain / question.effectiveCost;
@@ -182,7 +182,7 @@ function askingPrice(search: Search, place: Place, index: number, bound: number)
 /** Expected price from here on, times the chance of getting here; at least `bound` if it gives up. */
 function priceFrom(search: Search, place: Place, bound: number): number {
   const { settings, memories } = search;
-  if (search.scorings > settings.budget) return place.stop;
+  if (search.products > settings.budget) return place.stop;
   const memory = memories[Math.min(place.depth, memories.length - 1)] as Map<number, Remembered>;
   const known = memory.get(place.vector);
   if (known !== undefined && known.mass >= REACH_TO_REUSE * place.mass) return known.value * place.mass;
@@ -208,7 +208,7 @@ export function taperedSearch(table: SearchTable, settings: SearchSettings): Sea
     digits: digitValues(table.questions.map((question) => question.answerCount)),
     memories: settings.beams.map(() => new Map()),
     beliefs: [],
-    scorings: 0,
+    products: 0,
   };
   const { weights } = table;
   const mass = weights.reduce((sum, weight) => sum + weight, 0);
@@ -223,8 +223,8 @@ export function taperedSearch(table: SearchTable, settings: SearchSettings): Sea
     best = Math.min(best, price);
   }
   return {
-    isComplete: search.scorings <= settings.budget,
-    scorings: search.scorings,
+    isComplete: search.products <= settings.budget,
+    products: search.products,
     stopValue: mass > 0 ? stop / mass : 0,
     values,
   };

@@ -107,13 +107,13 @@ async function measured(
     number += 1;
     return `m${number}`;
   };
-  const added = (state: unknown) => [...((state ?? []) as string[]).slice(-40), ADDED];
+  const added = (state: unknown, most: number) => [...((state ?? []) as string[]).slice(-most), ADDED];
   const say = (conversation: string, beside: readonly string[] = []) => {
     const change = { id: conversation, by: "u1", at: 0, why: "said" };
     return store.advance({ ...change, kind: "conversation", message: next() }, (state) => ({
-      state: added(state),
+      state: added(state, 40),
       outcome: { text: ADDED },
-      alongside: beside.map((kind) => ({ change: { ...change, kind }, advance: added })),
+      alongside: beside.map((kind) => ({ change: { ...change, kind }, advance: (state) => added(state, 2) })),
     }));
   };
   const sayInThree = (conversation: string) => say(conversation, ["observation", "notice"]);

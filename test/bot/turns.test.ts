@@ -392,9 +392,17 @@ describe("two who disagree", () => {
   });
 });
 
+describe("a fact that hardly moves the ranking", () => {
+  test("is said to say little beside the other sign of the same change", () => {
+    const { text } = talk("door mirror, held by three screws and the housing is moulded plastic");
+    expect(text).toContain("Beside three screws, housing material (moulded plastic) says little more.");
+    expect(text).not.toContain("That says little here");
+  });
+});
+
 describe("what is said once", () => {
   test("a caution of a case that waits is whole when its question is first put", () => {
-    const { text } = talk("door mirror and road wheel", "the wheel has eight spokes", "cannot tell");
+    const { text } = talk("door mirror and road wheel", "the wheel has eight spokes");
     expect(text).not.toContain("As said before");
     expect(text).toContain("Never under a car on a jack alone");
   });

@@ -111,7 +111,7 @@ export function hostileMessages(handbook: Handbook, texts: readonly string[]): H
   ];
   return (chance) => ({
     conversation: "workshop",
-    from: pick(chance, ["owner", "owner", "neighbour", "constructor"]),
+    from: pick(chance, ["owner", "__proto__", "neighbour", "constructor"]),
     ...(chance() < 0.2 ? { answer: pressed(handbook, chance) } : { text: text(pieces, chance) }),
     ...(chance() < 0.02 ? { case: pick(chance, ["case-1", "case-2", "case-0", "toString", ""]) } : {}),
     ...(chance() < 0.02

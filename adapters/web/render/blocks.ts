@@ -84,7 +84,7 @@ function pinned(block: Extract<Block, { kind: "pinned" }>): Markup {
 }
 
 export function table(block: Extract<Block, { kind: "table" }>): Markup {
-  const head = block.head.map((cell) => html`<th scope="col">${cell}</th>`);
+  const head = block.head.map((cell) => (cell === "" ? html`<td></td>` : html`<th scope="col">${cell}</th>`));
   const rows = block.rows.map(([first = "", ...rest]) => {
     const cells = rest.map(
       (cell, index) => html`<td data-head="${block.head[index + 1] ?? ""}">${cell}</td>`,

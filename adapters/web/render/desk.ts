@@ -1,5 +1,5 @@
 /** Pieces of the desk: its sections, a form that says words with a reason, the cases, the pins, the people, what was done. */
-import type { CaseOnPage, PinOnPage } from "../../../bot/index.ts";
+import type { CaseOnPage, ObservationOnPage, PinOnPage } from "../../../bot/index.ts";
 import { dayWords } from "../day-words.ts";
 import { desk, signIn } from "../phrases.ts";
 import type { OpenSession } from "../sessions.ts";
@@ -83,6 +83,23 @@ ${sayWithReason(says, { before: `answer ${id}:`, label: desk.yourAnswer, button:
 ${sayWithReason(says, { before: `ask back ${id}:`, label: desk.yourQuestion, button: desk.askBack, id: `back-${id}` })}
 ${sayWithReason(says, { before: `close ${id} because`, label: desk.reason, button: desk.close, id: `close-${id}` })}</article>`;
   })}`;
+}
+
+export function renderObservations(
+  says: Says,
+  observations: readonly ObservationOnPage[],
+  rendering: Rendering,
+): Markup {
+  if (observations.length === 0) return html`<p>${desk.noObservations}</p>`;
+  return html`${observations.map(
+    ({
+      id,
+      blocks,
+    }) => html`<article class="item"><h3>${desk.observation(id)}</h3>${renderBlocks(blocks, rendering)}
+${sayButton(says, `accept observation ${id}`, desk.accept)}
+${sayWithReason(says, { before: `decline observation ${id} because`, label: desk.reason, button: desk.decline, id: `decline-${id}` })}
+${sayWithReason(says, { before: `ask about observation ${id}:`, label: desk.yourQuestion, button: desk.ask, id: `ask-${id}` })}</article>`,
+  )}`;
 }
 
 export function renderPins(says: Says, pins: readonly PinOnPage[], rendering: Rendering): Markup {

@@ -46,7 +46,7 @@ export function wordsForm(choices: readonly Choice[], controls: Controls, look: 
   const buttons = choices.map(
     ({ label, say }) => html`<button type="submit" name="words" value="${say}">${label}</button>`,
   );
-  return html`<form method="post" action="${controls.action}" class="${look}" aria-label="${chat.besides}">${controls.hidden}${buttons}</form>`;
+  return html`<form method="post" action="${controls.action}" class="${look}">${controls.hidden}${buttons}</form>`;
 }
 
 function readingForm(block: QuestionBlock, controls: Controls, units: Units): Markup {

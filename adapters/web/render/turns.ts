@@ -18,8 +18,8 @@ export function renderTurn(turn: Turn, rendering: Rendering): Markup {
   );
   const hasSaid = turn.said !== "" || photographs.length > 0;
   return html`<article class="turn" id="turn-${turn.id}" tabindex="-1">
-${hasSaid && html`<div class="said"><h3 class="unseen">${chat.youSaid}</h3>${turn.said !== "" && html`<p>${lines(turn.said)}</p>`}${photographs}</div>`}
-<div class="reply"><h3 class="unseen">${chat.itSaid}</h3>${renderBlocks(turn.blocks, { ...rendering, part: turn.part })}${turn.part !== null && shareForm(rendering.controls)}</div>
+${hasSaid && html`<div class="said"><h2 class="unseen">${chat.youSaid}</h2>${turn.said !== "" && html`<p>${lines(turn.said)}</p>`}${photographs}</div>`}
+<div class="reply"><h2 class="unseen">${chat.itSaid}</h2>${renderBlocks(turn.blocks, { ...rendering, part: turn.part })}${turn.part !== null && shareForm(rendering.controls)}</div>
 </article>`;
 }
 

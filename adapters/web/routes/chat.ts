@@ -94,7 +94,7 @@ function examplesOf(site: Site, hidden: Markup): Markup {
   const buttons = names.map(
     (words) => html`<button type="submit" name="words" value="${words}">${words}</button>`,
   );
-  return html`<form method="post" action="/said" class="next" aria-label="${chat.examples}" data-once><p>${chat.examples}:</p>${hidden}${buttons}</form>`;
+  return html`<form method="post" action="/said" class="next" data-once><p>${chat.examples}:</p>${hidden}${buttons}</form>`;
 }
 
 function renderingFor(site: Site, context: Context, visitor: Visitor, turns: readonly Turn[]): Rendering {

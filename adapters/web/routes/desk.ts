@@ -5,7 +5,7 @@
 import type { Context, Hono } from "hono";
 import { bodyLimit } from "hono/body-limit";
 import { clientAddress } from "../client-address.ts";
-import { lastAtDesk, lookAtDesk, sayAtDesk } from "../desk-conversation.ts";
+import { asKeeper, lastAtDesk, lookAtDesk, sayAtDesk } from "../desk-conversation.ts";
 import { formBytes } from "../limits.ts";
 import { desk } from "../phrases.ts";
 import { renderBlocks } from "../render/blocks.ts";
@@ -14,6 +14,7 @@ import {
   deskSections,
   renderCases,
   renderDesk,
+  renderObservations,
   renderPins,
   sayFields,
 } from "../render/desk.ts";
@@ -28,11 +29,14 @@ import type { Site } from "../site.ts";
 import { formOf } from "../uploads.ts";
 import { hasToken } from "../visitor.ts";
 
+/** The oldest; accepting them brings the next. */
+const MOST_OBSERVATIONS = 10;
+
 type Content = (site: Site, session: OpenSession, path: DeskPath) => Promise<Piece>;
 
 const contents: Readonly<Record<DeskPath, Content>> = {
   "/desk": waiting,
-  "/desk/observations": looked("observations"),
+  "/desk/observations": observations,
   "/desk/pins": pins,
   "/desk/board": looked("open questions"),
   "/desk/audit": audit,
@@ -118,6 +122,11 @@ async function waiting(site: Site, session: OpenSession, path: DeskPath): Promis
   const { blocks } = await lookAtDesk(site, session, "queue");
   const says = { path, formToken: session.formToken };
   return html`${renderBlocks(blocks, readOnly(site))}<h3>${desk.cases}</h3>${renderCases(says, cases, (id) => partName(site, id))}`;
+}
+
+async function observations(site: Site, session: OpenSession, path: DeskPath): Promise<Piece> {
+  const waitingOnes = await site.pages.observations(asKeeper(session), MOST_OBSERVATIONS);
+  return renderObservations({ path, formToken: session.formToken }, waitingOnes, readOnly(site));
 }
 
 async function pins(site: Site, session: OpenSession, path: DeskPath): Promise<Piece> {

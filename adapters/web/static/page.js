@@ -39,7 +39,13 @@ function take(markup, isAnswer) {
   const template = document.createElement("template");
   template.innerHTML = markup;
   const turn = template.content.querySelector(".turn");
-  if (!turn || document.getElementById(turn.id)) return;
+  if (!turn) return;
+  // The same turn may have come as an event before.
+  if (!document.getElementById(turn.id)) append(turn);
+  if (isAnswer) show(document.getElementById(turn.id));
+}
+
+function append(turn) {
   for (const old of document.querySelectorAll("[data-once]")) {
     const words = old.querySelector(".ask");
     if (words) old.replaceChildren(words);
@@ -48,10 +54,11 @@ function take(markup, isAnswer) {
   const id = turn.id.slice("turn-".length);
   for (const field of document.querySelectorAll('input[name="turn"]')) field.value = id;
   conversation.append(turn);
-  if (isAnswer) {
-    turn.focus({ preventScroll: true });
-    turn.scrollIntoView({ block: "start" });
-  }
+}
+
+function show(turn) {
+  turn.focus({ preventScroll: true });
+  turn.scrollIntoView({ block: "start" });
 }
 
 function listen(path) {
@@ -66,7 +73,12 @@ for (const field of document.querySelectorAll("[data-copy]")) {
   button.className = "noprint";
   button.addEventListener("click", async () => {
     getSelection().selectAllChildren(field);
-    await navigator.clipboard?.writeText(field.textContent);
+    try {
+      await navigator.clipboard.writeText(field.textContent);
+    } catch {
+      // Where pages may not write there, the selection is copied as by hand.
+      document.execCommand("copy");
+    }
     button.textContent = field.dataset.copied;
   });
   field.after(button);

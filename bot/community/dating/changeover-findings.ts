@@ -1,11 +1,8 @@
 /** What the accepted sightings say of one change, whole: its date, shape, suspects, groups, and the cars that would tell more. */
 import {
-  type CarWanted,
   type Changeover,
-  carsWanted,
   changeover,
   changeoverByMarket,
-  EVEN_REPLACEMENTS,
   type Handbook,
   type Interval,
   type LikelyMonth,
@@ -38,15 +35,18 @@ export interface GroupedChange {
   readonly groups: readonly MarketChangeover[];
 }
 
-export interface ChangeFindings {
+export interface JudgedChange {
   readonly succession: Succession;
+  /** How many dated cars of either kind were seen. */
   readonly seen: number;
   readonly change: Changeover;
+  readonly judged: readonly JudgedSighting[];
+}
+
+export interface ChangeFindings extends JudgedChange {
   readonly month: LikelyMonth | undefined;
   readonly shapes: ShapesOfChange | undefined;
-  readonly wanted: readonly CarWanted[];
   readonly grouped: readonly GroupedChange[];
-  readonly judged: readonly JudgedSighting[];
 }
 
 /** More than so many are told as numbers of those alike, and no longer one by one. */
@@ -57,30 +57,37 @@ export function isSuspect({ notAsBuilt }: JudgedSighting): boolean {
   return notAsBuilt >= suspect;
 }
 
+/** The change with a verdict on every sighting; undefined when the handbook's cars have no dates. */
+export function judgedChange(succession: Succession, tally: PartTally): JudgedChange | undefined {
+  const sightings = sightingsOf(tally);
+  const reports = sightingsOfChange(sightings, [succession.old], [succession.new]);
+  const found = changeover(succession.setting, reports);
+  if (!found.ok) return undefined;
+  const seen = reports.reduce((sum, { count = 1 }) => sum + count, 0);
+  return { succession, seen, change: found.value, judged: judgedOf(succession, sightings, found.value) };
+}
+
+function sightingsOf(tally: PartTally): readonly Sighting[] {
+  return tally.sightings.size <= mostOneByOne ? datedSightings(tally) : sightingsAlike(tally);
+}
+
 /** Undefined when the handbook's cars have no dates. Works without a sighting too: then it is what the handbook says. */
 export function changeFindings(
   handbook: Handbook,
   succession: Succession,
   tally: PartTally,
 ): ChangeFindings | undefined {
-  const sightings = tally.sightings.size <= mostOneByOne ? datedSightings(tally) : sightingsAlike(tally);
+  const judged = judgedChange(succession, tally);
+  if (judged === undefined) return undefined;
+  const { change, seen } = judged;
+  const sightings = sightingsOf(tally);
   const reports = sightingsOfChange(sightings, [succession.old], [succession.new]);
-  const found = changeover(succession.setting, reports);
-  if (!found.ok) return undefined;
-  const change = found.value;
-  const seen = reports.reduce((sum, { count = 1 }) => sum + count, 0);
   const shapes = seen === 0 ? undefined : shapeOfChange(succession.setting, reports);
   return {
-    succession,
-    seen,
-    change,
+    ...judged,
     month: likelyMonth(change.posterior),
     shapes: shapes?.ok === true ? shapes.value : undefined,
-    wanted: carsWanted(change.posterior, succession.setting.replacements ?? EVEN_REPLACEMENTS).filter(
-      ({ informationBits }) => informationBits > 0,
-    ),
     grouped: (["market", "trim"] as const).flatMap((by) => groupedBy(handbook, succession, sightings, by)),
-    judged: judgedOf(succession, sightings, change),
   };
 }
 

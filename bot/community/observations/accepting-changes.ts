@@ -5,7 +5,6 @@ import {
   formatInterval,
   identify,
   type PartKind,
-  sayProbability,
   shareOfState,
   stateName,
   variantById,
@@ -19,6 +18,10 @@ import { changesSeen } from "./learnt-changes.ts";
 import { sharpenedPart } from "./learnt-knowledge.ts";
 import type { Observation } from "./observation.ts";
 import { emptyTally, leastTaught, type PartTally, tallyKey, tallyWith } from "./observations-view.ts";
+
+/** A share that moves by less is not worth a line. */
+const leastMove = 0.0005;
+const mostRows = 5;
 
 type Row = readonly [what: string, now: string, then: string];
 
@@ -52,36 +55,54 @@ export function acceptingChanges(
   return [{ kind: "table", caption: phrases.wouldChange, head: phrases.wouldChangeHead, rows }];
 }
 
-/** How often such a car has the kind, and how often the kind shows what was seen. */
+/** What such a car was built with, and how often the kind shows what was seen on it. */
 function shareRows({ plain, part, accepted, now, after: then }: Trial): readonly Row[] {
-  const [first] = accepted.kinds;
+  const [today, trial] = [sharpenedPart(plain, part, now), sharpenedPart(plain, part, then)];
+  if (today === undefined || trial === undefined) return [];
+  return [...builtRows(part, accepted, today, trial), ...stateRows(part, accepted, today, trial)];
+}
+
+function builtRows(
+  part: PartKind,
+  { saw }: Observation,
+  today: CompiledPart,
+  trial: CompiledPart,
+): readonly Row[] {
+  const asked = { car: saw.car, goal: "what-should-it-have", reports: [] } as const;
+  const before = new Map(identify(today, asked).classes.map((one) => [one.class, one.probability]));
+  return identify(trial, asked)
+    .classes.flatMap(({ class: id, probability }) => {
+      const variant = variantById(part, id);
+      return variant === undefined ? [] : [{ variant, now: before.get(id) ?? 0, share: probability }];
+    })
+    .map((one) => ({ ...one, move: Math.abs(one.share - one.now) }))
+    .filter(({ move }) => move >= leastMove)
+    .sort((one, other) => other.move - one.move)
+    .slice(0, mostRows)
+    .map((one) => [
+      phrases.shareOfKind(one.variant.name),
+      phrases.percent(one.now),
+      phrases.percent(one.share),
+    ]);
+}
+
+function stateRows(
+  part: PartKind,
+  { saw, kinds }: Observation,
+  today: CompiledPart,
+  trial: CompiledPart,
+): readonly Row[] {
+  const [first] = kinds;
   const variant = first && variantById(part, first.variant);
-  const [before, after] = [sharpenedPart(plain, part, now), sharpenedPart(plain, part, then)];
-  if (first === undefined || variant === undefined || before === undefined || after === undefined) return [];
-  const { saw } = accepted;
-  const chance = (compiled: CompiledPart) =>
-    identify(compiled, { car: saw.car, goal: "which-variant", reports: [] }).ranking.find(
-      (one) => one.variant === variant.id,
-    )?.probability ?? 0;
-  const ofKind = row(phrases.shareOfKind(variant.name), chance(before), chance(after));
-  if (first.chance < leastTaught) return ofKind;
-  const ofStates = saw.reports.flatMap(({ feature: id, value }) => {
+  if (first === undefined || variant === undefined || first.chance < leastTaught) return [];
+  return saw.reports.flatMap(({ feature: id, value }): readonly Row[] => {
     const feature = featureById(part, id);
     if (value.kind !== "state" || feature === undefined) return [];
-    const shares = [before, after].map((compiled) => shareOfState(compiled, id, variant.id, value.state));
+    const share = (compiled: CompiledPart) => shareOfState(compiled, id, variant.id, value.state) ?? 0;
+    if (Math.abs(share(trial) - share(today)) < leastMove) return [];
     const what = phrases.shareOfState(variant.name, feature.name, stateName(feature, value.state));
-    return row(what, shares[0] ?? 0, shares[1] ?? 0);
+    return [[what, phrases.percent(share(today)), phrases.percent(share(trial))]];
   });
-  return [...ofKind, ...ofStates];
-}
-
-function row(what: string, now: number, then: number): readonly Row[] {
-  return now === then ? [] : [[what, sayShare(now), sayShare(then)]];
-}
-
-/** To the tenth of a per cent, for a single sighting rarely moves more. */
-function sayShare(share: number): string {
-  return `${sayProbability(share).replace(/ \([^()]*\)$/u, "")} (${(100 * share).toFixed(1)} %)`;
 }
 
 /** The changes that the sighting is of, dated with and without it. */
@@ -94,6 +115,7 @@ function changeRows({ plain: { handbook }, part, now, after: then }: Trial): rea
     if (before === undefined || before.seen === seen) return [];
     const name = (id: string) => variantById(part, id)?.name ?? id;
     const what = phrases.changeBetween(name(succession.old), name(succession.new));
-    return [[what, formatInterval(before.change.interval), formatInterval(change.interval)]];
+    const [was, is] = [formatInterval(before.change.interval), formatInterval(change.interval)];
+    return was === is ? [] : [[what, was, is]];
   });
 }

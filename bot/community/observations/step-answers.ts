@@ -91,7 +91,10 @@ function carAnswer(scene: CommunityScene, draft: Draft, said: string): StepAnswe
   if (doesNotKnow.test(said)) return { ...draft, answered };
   const { lexicon } = knowledgeFor(scene, draft);
   const { car } = readMessage(said, lexicon, { today: scene.today, askedFeature: "car.built" });
-  const findings = car.filter(({ about }) => about !== "loose-part" && about !== "grade");
+  const serials = scene.message.serials.map(
+    (serial): CarFinding => ({ about: "serial", ...serial, words: serial.masked }),
+  );
+  const findings = [...serials, ...car.filter(({ about }) => about !== "loose-part" && about !== "grade")];
   if (findings.length === 0) return undefined;
   const grade = gradeSaid(car) ?? draft.grade;
   return { ...draft, answered, car: describedCar(draft.car, findings), grade };

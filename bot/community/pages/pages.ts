@@ -10,11 +10,13 @@ import type { AuditEntry, CommunityMemory } from "../community-memory.ts";
 import { isOpen } from "../hand-over/hand-over-affair.ts";
 import { keepersIn, type Role } from "../keepers/keepers-record.ts";
 import { standingOf } from "../keepers/standing.ts";
+import { learntKnowledge } from "../observations/learnt-knowledge.ts";
 import { standingPins } from "../pins/pin.ts";
 import { disputedByPeriods } from "../pins/pin-dispute.ts";
 import { pinnedBlock } from "../pins/pinned-block.ts";
 import { servingIn, settingsIn } from "../settings-record.ts";
 import { homeCommunity, takeTurn } from "../take-turn.ts";
+import { type SeenOfPart, seenOfPart } from "./seen-of-part.ts";
 
 export type PinnedBlock = Extract<Block, { kind: "pinned" }>;
 
@@ -38,6 +40,13 @@ export interface CaseOnPage {
   readonly sayings: readonly { readonly name: string; readonly words: string }[];
 }
 
+/** An observation that waits for a keeper. */
+export interface ObservationOnPage {
+  readonly id: string;
+  /** What was seen, what it comes to, what accepting it would change in the numbers, photographs, what was said about it. */
+  readonly blocks: readonly Block[];
+}
+
 export interface Pages {
   /** What the answer to a message would be, in a conversation of its own; nothing is kept. */
   look(message: IncomingMessage): Promise<Reply>;
@@ -47,6 +56,10 @@ export interface Pages {
   pins(community: string): Promise<readonly PinOnPage[]>;
   /** Open cases, the oldest first. */
   cases(community: string): Promise<readonly CaseOnPage[]>;
+  /** Those that wait, the oldest first, at most `limit`; seen as `keeper` sees them. */
+  observations(keeper: IncomingMessage, limit: number): Promise<readonly ObservationOnPage[]>;
+  /** What accepted observations show of a part kind. */
+  seen(community: string, handbook: string, part: string): Promise<SeenOfPart>;
   people(community: string): Promise<readonly Role[]>;
   /** What was done, the newest first, at most 200. */
   audit(community: string): Promise<readonly AuditEntry[]>;
@@ -84,6 +97,26 @@ export function pagesOf(surroundings: Surroundings): Pages {
           sayings,
         }));
     },
+    async observations(keeper, limit) {
+      const memory = await memories.upToDate(keeper.community ?? homeCommunity);
+      const at = clock.milliseconds();
+      const served = surroundings.knowledge();
+      const circumstances = { served, memory, today: clock.today(), at, secretKey, found: new Map() };
+      return [...memory.observations.byId]
+        .filter(([, { stands }]) => stands === "waiting")
+        .sort(([, one], [, other]) => one.at - other.at)
+        .slice(0, limit)
+        .map(([id]) => {
+          const message = { ...keeper, text: `observation ${id}` };
+          const { blocks } = takeTurn(circumstances, emptyConversation, message).reply;
+          return { id, blocks: blocks.filter(({ kind }) => kind !== "choices") };
+        });
+    },
+    async seen(community, handbook, part) {
+      const { observations } = await memories.upToDate(community);
+      const known = surroundings.knowledge().find((one) => one.handbook.cover.id === handbook);
+      return known === undefined ? { sightings: [], changes: [] } : seenOfPart(known, observations, part);
+    },
     async people(community) {
       return keepersIn((await memories.upToDate(community)).keepers).roles;
     },
@@ -100,7 +133,8 @@ function pinsOn({ knowledge }: Surroundings, memory: CommunityMemory): readonly 
     .map(([id, pin]) => {
       const { handbook, part, question } = pin.scope;
       const known = served.find((one) => one.handbook.cover.id === handbook);
-      const dispute = known === undefined ? undefined : disputedByPeriods(known, known, pin);
+      const learnt = known && learntKnowledge(known, memory.observations);
+      const dispute = known && learnt && disputedByPeriods(known, learnt, pin);
       const block = pinnedBlock(id, pin, dispute ?? pin.flagged ?? undefined);
       // A pinned answer is always of this kind; the type of blocks is wider.
       return { block: block as PinnedBlock, handbook, part, question };

@@ -75,11 +75,11 @@ export const byMember = "a member";
 export const noSuchObservation = (id: string) => `There is no observation ${id} that you may see here.`;
 export const factsSay = (ranking: string) => `By what was told it is: ${ranking}.`;
 export const photograph = (number: number, name: string) => `photograph ${number}, sent by ${name}`;
-export const wouldChange = "Accepting it would change:";
+export const wouldChange = "If it is accepted";
 export const wouldChangeHead = ["", "now", "then"] as const;
 export const wouldTeachNothing =
-  "Accepting it would change no number: the kind is not sure enough, or the car has no build date.";
-export const shareOfKind = (kind: string) => `such a car has ${withThe(kind)}`;
+  "If it is accepted no number changes: the kind is not sure enough, or the car has no build date.";
+export const shareOfKind = (kind: string) => `such a car was built with ${withThe(kind)}`;
 export const shareOfState = (kind: string, feature: string, state: string) =>
   `${withThe(kind)} shows ${feature}: ${state}`;
 export const changeBetween = (old: string, fresh: string) =>
@@ -114,3 +114,6 @@ export const whyDeclined = (id: string, reason: string) => `declined observation
 export const whyWithdrawn = (id: string) => `withdrew observation ${id}`;
 export const whyAsked = (id: string) => `asked about observation ${id}`;
 export const whyReplied = (id: string) => `replied on observation ${id}`;
+
+export const percent = (share: number) =>
+  share > 0.999 ? "over 99.9 %" : share < 0.001 ? "under 0.1 %" : `${(100 * share).toFixed(1)} %`;

@@ -26,6 +26,8 @@ export const takenBack = (gone: readonly string[], back: readonly string[]) =>
     .filter((line) => line !== undefined)
     .join(" ");
 export const nothingToTakeBack = "There is nothing to take back.";
+export const othersSaidThat =
+  "That is for whoever's case it is. What you said yourself you can withdraw, by “withdraw the …” and its name.";
 export const startedOver = "Everything said in this case is put aside. “Undo” brings it back.";
 export const nothingToStartOver = "Nothing has been said in this case yet.";
 export const withdrawn = (fact: string) => `Withdrawn: ${fact}.`;

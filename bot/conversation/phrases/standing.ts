@@ -10,6 +10,7 @@ export const restsOnCar = "This rests on what you told me of the car, not on wha
 export const restsOnCommonness =
   "So far this is only how common each kind is; nothing you told me moves it yet.";
 export const saysLittle = (facts: readonly string[]) => `That says little here: ${listed(facts)}.`;
+export const saysLittleBeside = (other: string, fact: string) => `Beside ${other}, ${fact} says little more.`;
 export const mayBeUnknown = (probability: string) =>
   `That it is something not in the handbook: ${probability}.`;
 export const noVerdictYet = (one: string, other: string, features: readonly string[]) =>

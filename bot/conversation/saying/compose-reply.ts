@@ -8,9 +8,10 @@ import { caseChoice, partNameOf } from "../../commands/cases.ts";
 import type { Scene } from "../../commands/scene.ts";
 import { tellCopies } from "../../commands/tell-copies.ts";
 import type { Block, Reply } from "../../reply.ts";
-import { assess } from "../assess.ts";
+import { identifyCase } from "../assess.ts";
 import type { Assessed, NextQuestion } from "../assessed.ts";
 import type { CaseFacts } from "../case.ts";
+import { questionOfDoubt } from "../doubt.ts";
 import { longestMessage } from "../hear.ts";
 import type { Knowledge } from "../knowledge.ts";
 import {
@@ -185,8 +186,9 @@ function freshReason(assessed: Assessed, question: NextQuestion, before: CaseFac
   const reason = sayReason(assessed, question);
   const isOpen = before.open?.feature === openQuestion(question)?.feature;
   if (reason === undefined || !isOpen || before.part !== assessed.facts.part) return reason;
-  const earlier = assess(assessed.compiled, before);
-  const was = sayReason(earlier, earlier.question);
+  const { part, compiled } = assessed;
+  const earlier = { part, facts: before, identification: identifyCase(compiled, before) };
+  const was = sayReason(earlier, questionOfDoubt(earlier) ?? null);
   return JSON.stringify(was) === JSON.stringify(reason) ? undefined : reason;
 }
 

@@ -2,6 +2,9 @@
 import type { Assessed } from "../assessed.ts";
 
 /** Feature id of the partner; undefined when no single fact is at odds with the doubted one. */
-export function partnerOf({ identification }: Assessed, doubted: string): string | undefined {
+export function partnerOf(
+  { identification }: Pick<Assessed, "identification">,
+  doubted: string,
+): string | undefined {
   return identification.contradictions.find((one) => one.feature === doubted)?.against ?? undefined;
 }

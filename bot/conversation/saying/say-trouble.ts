@@ -3,6 +3,7 @@
 import { type BrokenDateLink, type Feature, featureById, formatInterval } from "../../../knowledge/index.ts";
 import type { Block } from "../../reply.ts";
 import type { Assessed, NextQuestion } from "../assessed.ts";
+import type { Identified } from "../doubt.ts";
 import { capitalised } from "../phrases/grammar.ts";
 import {
   builtDate,
@@ -18,10 +19,10 @@ import { partnerOf } from "./contradiction-partner.ts";
 import { lastTold, sayNumber, sayReported, sayReportedValue, sayValue } from "./say-value.ts";
 
 /** What makes a second look necessary, to stand before its question; undefined for any other question. */
-export function sayReason(assessed: Assessed, question: NextQuestion | null): Block | undefined {
+export function sayReason(identified: Identified, question: NextQuestion | null): Block | undefined {
   if (question === null || question.about !== "feature" || question.because.kind === "next") return undefined;
   const { because, feature } = question;
-  const text = because.kind === "outlier" ? farAway(assessed, feature) : contradiction(assessed, feature);
+  const text = because.kind === "outlier" ? farAway(identified, feature) : contradiction(identified, feature);
   return { kind: "text", text };
 }
 
@@ -32,15 +33,15 @@ export function sayBrokenDates(assessed: Assessed): readonly Block[] {
   );
 }
 
-function contradiction(assessed: Assessed, feature: Feature): string {
-  const { part, facts } = assessed;
+function contradiction(identified: Identified, feature: Feature): string {
+  const { part, facts } = identified;
   const doubted = sayReported(feature, facts.reports);
-  const partner = partnerOf(assessed, feature.id);
+  const partner = partnerOf(identified, feature.id);
   const other = partner === undefined ? undefined : featureById(part, partner);
   return other === undefined ? pullsAlone(doubted) : pullApart(doubted, sayReported(other, facts.reports));
 }
 
-function farAway({ part, facts }: Assessed, feature: Feature): string {
+function farAway({ part, facts }: Identified, feature: Feature): string {
   const reading = sayReportedValue(feature, facts.reports);
   const means = part.variants.flatMap((variant) => {
     const mean = variant.tells[feature.id]?.mean;

@@ -4,19 +4,21 @@ import { type Interval, intersect, monthInterval, yearInterval } from "../../cal
 import { isoWeekInterval } from "../../calendar/iso-week.ts";
 
 /** Forms of date marks; tables/date-mark-formats.ts shows an example of each. */
-export type DateMarkForm =
-  | "tyre"
-  | "glass-dots"
-  | "month-year"
-  | "week-year"
-  | "year-week"
-  | "day-of-year"
-  | "month-letter"
-  | "quarter"
-  | "day-month-year"
-  | "year"
-  | "clock"
-  | "dot-grid";
+export const dateMarkForms = [
+  "tyre",
+  "glass-dots",
+  "month-year",
+  "week-year",
+  "year-week",
+  "day-of-year",
+  "month-letter",
+  "quarter",
+  "day-month-year",
+  "year",
+  "clock",
+  "dot-grid",
+] as const;
+export type DateMarkForm = (typeof dateMarkForms)[number];
 
 /** One reading of a date mark: when, in which form, why. `basis` cites a source or says there is none. */
 export interface DateMarkReading {

@@ -342,12 +342,16 @@ test.each([
 /** The same engine, with a count of the insertions that went to it. */
 function countedInsertions(engine: Engine): { readonly engine: Engine; readonly count: () => number } {
   let count = 0;
-  const db = engine.db.withPlugin({
-    transformQuery: ({ node }) => {
-      if (node.kind === "InsertQueryNode") count += 1;
-      return node;
+  const executed: Engine["db"]["executeQuery"] = (query) => {
+    if ("sql" in query && query.sql.startsWith("insert")) count += 1;
+    return engine.db.executeQuery(query);
+  };
+  const db = new Proxy(engine.db, {
+    get(target, name) {
+      if (name === "executeQuery") return executed;
+      const value: unknown = Reflect.get(target, name, target);
+      return typeof value === "function" ? value.bind(target) : value;
     },
-    transformResult: async ({ result }) => result,
   });
   return { engine: { ...engine, db }, count: () => count };
 }

@@ -168,3 +168,54 @@ test("pages of the desk are valid for nobody else's cache", async () => {
     expect([path, status, headers.get("cache-control")]).toEqual([path, 200, "no-store"]);
   }
 });
+
+/** Records what a visitor saw, by words and buttons as the bot asks for them, and gives what the page says last. */
+async function observed(reader: Reader, told: string, grade: string): Promise<string> {
+  let seen = await reader.get("/");
+  for (const text of [told, "record an observation"]) seen = await reader.send(seen, 'id="say"', { text });
+  for (let step = 0; step < 8 && !/Recorded as/u.test(seen.text); step += 1) {
+    const answers = ["Second-type mirror", grade, "not sure", "none", "no", "record it", "cannot tell"];
+    const label = answers.find(
+      (one) => pressed(seen.text, one)[""] === undefined && seen.text.includes(`>${one}<`),
+    );
+    if (label === undefined) break;
+    seen = await reader.send(seen, 'class="answers"', pressed(seen.text, label));
+  }
+  return seen.text;
+}
+
+test("what members saw waits at the desk with what it would change, and once accepted the numbers are those", async () => {
+  const site = await webSite();
+  const reader = readerAt(site.address);
+  const told =
+    "door mirror, moulded housing, three screws, rounded groove, on a home market shrike s built october 1981";
+  for (let count = 0; count < 6; count += 1) {
+    expect(await observed(readerAt(site.address), told, "one owner from new")).toContain("Recorded as");
+  }
+  const asBuilt = async () => {
+    const other = readerAt(site.address);
+    const text = "what door mirror should my car have? shrike s, home market, built october 1981";
+    const { text: page } = await other.send(await other.get("/"), 'id="say"', { text });
+    return /Second-type mirror[^%]*?\((\d+) %\)/u.exec(page)?.[1];
+  };
+  const before = await asBuilt();
+  const keeper = await keeperAt(site);
+  for (let count = 0; count < 6; count += 1) {
+    const desk = await keeper.get("/desk/observations");
+    expect(desk.text).toContain("moulded plastic");
+    expect(desk.text).toContain("If it is accepted");
+    const id = /Observation ([\w-]{9})/u.exec(desk.text)?.[1] ?? "";
+    if (count === 5)
+      expect(desk.text).toMatch(
+        /built with the Second-type mirror<\/th><td[^>]*>[\d.]+ %<\/td><td[^>]*>[\d.]+ %<\/td>/u,
+      );
+    await keeper.send(desk, `accept observation ${id}`, { words: `accept observation ${id}` });
+  }
+  expect((await keeper.get("/desk/observations")).text).toContain("No observation waits.");
+  const after = await asBuilt();
+  expect(before).toBeDefined();
+  expect(Number(after)).toBeGreaterThan(Number(before));
+  const part = await reader.get("/handbook/wexcombe-shrike/door-mirror");
+  expect(part.text).toContain("seen on 6 cars");
+  expect(part.text).toMatch(/gave way to Second-type mirror between .*\(nine in ten; 6 cars seen\)/u);
+});

@@ -85,6 +85,14 @@ describe("a conversation", () => {
     expect(caseInHand(emptyConversation, "__proto__")).toBeUndefined();
   });
 
+  test("gives everybody the case in hand back, whatever they are called", () => {
+    const named = withCaseInHand(one, newCase(one, "__proto__", "wexcombe-shrike"), "__proto__");
+    const later = withCaseInHand(named, newCase(named, "owner", "wexcombe-shrike"), "owner");
+    const back = readConversation(JSON.parse(JSON.stringify(later)));
+    expect(back).toEqual(later);
+    expect(back && caseInHand(back, "__proto__")?.id).toBe("case-2");
+  });
+
   test.each([
     undefined,
     null,
@@ -94,6 +102,8 @@ describe("a conversation", () => {
     { ...emptyConversation, version: 2 },
     { ...emptyConversation, cases: [{ id: "case-1" }] },
     { ...emptyConversation, latest: 7 },
+    { ...emptyConversation, inHand: { owner: 7 } },
+    { ...emptyConversation, inHand: ["case-1"] },
   ])("that is damaged or of another version does not parse: %j", (state) => {
     expect(readConversation(state)).toBeUndefined();
   });

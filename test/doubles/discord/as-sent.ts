@@ -120,8 +120,10 @@ export function guildAsSent(world: World, guild: Guild): Json {
 export function messageAsSent(world: World, message: Message, isOpen = true): Json {
   const { onlyFor: _, edits: __, thread: ___, mentions, author, ...rest } = message;
   const guild = world.guilds.get(message.guild_id ?? "");
+  const channelType = world.channels.get(message.channel_id)?.type;
   return {
     ...rest,
+    ...(channelType === undefined ? {} : { channel_type: channelType }),
     content: isOpen ? message.content : "",
     components: isOpen ? message.components : [],
     attachments: isOpen ? message.attachments : [],

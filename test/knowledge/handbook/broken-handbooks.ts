@@ -103,6 +103,15 @@ const shape: readonly BrokenHandbook[] = [
     line: "weather",
     mend: "known keys: id, name",
   }),
+  inSpoiler(
+    "a comma cuts a text in two",
+    "how: Plug the holes first.",
+    "how: Plug the holes, then glue.",
+    "key-unknown",
+    {
+      mend: "quotes",
+    },
+  ),
   inSpoiler("a variant has no origin", "    origin: production\n", "", "key-missing", {
     line: "- id: first",
     mend: "origin:",
@@ -318,6 +327,7 @@ const references: readonly BrokenHandbook[] = [
     "before: width",
     "id-unknown",
   ),
+  inSpoiler("a mark is written in an unknown form", "forms: [clock]", "forms: [clocks]", "value-choice"),
   inSpoiler(
     "two marks come before each other",
     "    forms: [month-year]",

@@ -1,0 +1,242 @@
+import { createServer } from "node:http";
+import type { AddressInfo } from "node:net";
+import { extractText } from "unpdf";
+import { expect, test } from "vitest";
+import { systemClock } from "../../adapters/clock.ts";
+import { makeSignInPath } from "../../adapters/web/sign-in-links.ts";
+import { webSite } from "../adapters/web/web-site.ts";
+import { barriersOn, overhangOf, visit } from "./browser.ts";
+
+const question = "which rear spoiler is this? rough inside, square tips, home market car built may 1980";
+const owner = { person: "console:owner", community: "home", standing: "owner", name: "Ada" } as const;
+
+test("a question is asked and answered by pressing, without leaving the page, and the answer shared", async () => {
+  const { address } = await webSite();
+  const { page, complaints } = await visit();
+  await page.goto(address);
+  await page.fill("#text", question);
+  await page.click(".say button");
+  await page.click(".answers button:has-text('two drain notches')");
+  await page.waitForSelector("p.answer");
+  expect(await page.textContent("p.answer")).toContain("First spoiler with drains");
+  expect(await page.locator(".turn").count()).toBe(2);
+  expect(await page.locator(".answers").count()).toBe(0);
+  expect(await page.evaluate("document.activeElement.className")).toBe("turn");
+  await page.click(".share button");
+  await page.waitForURL(/\/answers\//u);
+  expect(await page.textContent("h1")).toBe("Rear spoiler: First spoiler with drains, very likely (92 %)");
+  await page.click("text=Copy");
+  await page.waitForSelector("text=Copied");
+  expect(complaints).toEqual([]);
+});
+
+test("the same journey without script", async () => {
+  const { address } = await webSite();
+  const { page } = await visit({ javaScriptEnabled: false });
+  await page.goto(address);
+  await page.fill("#text", question);
+  await page.click(".say button");
+  await page.click(".answers button:has-text('two drain notches')");
+  expect(await page.textContent("p.answer")).toContain("First spoiler with drains");
+  await page.click(".share button");
+  expect(page.url()).toMatch(/\/answers\/[\w-]{22}$/u);
+});
+
+test("the same journey with the keyboard alone", async () => {
+  const { address } = await webSite();
+  const { page } = await visit();
+  const press = async (key: string) => page.keyboard.press(key);
+  const tabTo = async (selector: string) => {
+    for (let tabs = 0; tabs < 60; tabs += 1) {
+      if (await page.evaluate(`document.activeElement.matches(${JSON.stringify(selector)})`)) return;
+      await press("Tab");
+    }
+    throw new Error(`no way to ${selector} with the keyboard`);
+  };
+  await page.goto(address);
+  await press("Tab");
+  expect(await page.evaluate("document.activeElement.textContent")).toBe("Skip to the content");
+  await press("Enter");
+  await tabTo("#text");
+  await page.keyboard.type(question);
+  await tabTo(".say button");
+  await press("Enter");
+  await page.waitForSelector(".answers");
+  await page.waitForFunction("document.activeElement.className === 'turn'");
+  await tabTo(".answers button[value]");
+  const outline = await page.evaluate("getComputedStyle(document.activeElement).outlineStyle");
+  expect(outline).toBe("solid");
+  await press("Enter");
+  await page.waitForSelector(".turn >> nth=1");
+  await tabTo(".turn:last-of-type button");
+});
+
+test("what is said in one window arrives in the other by itself", async () => {
+  const { address } = await webSite();
+  const { page } = await visit();
+  await page.goto(address);
+  const other = await page.context().newPage();
+  const isOpen = other.waitForResponse(/\/events$/u);
+  await other.goto(address);
+  await isOpen;
+  await page.fill("#text", question);
+  await page.click(".say button");
+  await other.waitForSelector(".turn");
+  expect(await other.textContent(".turn .said")).toContain("rough inside");
+  expect(await page.locator(".turn").count()).toBe(1);
+});
+
+test("the ask box stands in a page of another site, grows with its answer, and takes the page's units", async () => {
+  const { address } = await webSite();
+  const forum = createServer((_, response) => {
+    response.setHeader("content-type", "text/html");
+    response.end(`<!doctype html><html lang="en-US"><title>Forum</title><body><div class="witness-mark"></div>
+<script src="${address}/static/embed.js" async></script></body></html>`);
+  });
+  await new Promise<void>((resolve) => forum.listen(0, "127.0.0.1", resolve));
+  // Another name for this machine is another site to a browser.
+  const forumAddress = `http://localhost:${(forum.address() as AddressInfo).port}/`;
+  try {
+    const { page, complaints } = await visit();
+    await page.goto(forumAddress);
+    const frame = page.frameLocator("iframe");
+    const height = async () => (await page.locator("iframe").boundingBox())?.height ?? 0;
+    await frame.locator("#text").waitFor();
+    await expect.poll(height).toBeGreaterThan(150);
+    const before = await height();
+    await frame.locator("#text").fill("which door mirror is this? cast alloy housing");
+    await frame.locator(".say button").click();
+    await frame.locator(".turn").waitFor();
+    await expect.poll(height).toBeGreaterThan(before + 150);
+    for (let turn = 0; turn < 25 && (await frame.locator(".reading select").count()) === 0; turn += 1) {
+      const turns = await frame.locator(".turn").count();
+      await frame.locator("button:has-text('cannot tell')").last().click();
+      await expect.poll(() => frame.locator(".turn").count()).toBe(turns + 1);
+    }
+    expect(await frame.locator(".reading select").inputValue()).toMatch(/^(?:in|lb)$/u);
+    expect(complaints).toEqual([]);
+  } finally {
+    forum.closeAllConnections();
+    forum.close();
+  }
+});
+
+test("pages other than the ask box refuse to stand in a frame", async () => {
+  const { address } = await webSite();
+  const { page } = await visit();
+  await page.route("http://forum.example/", (route) =>
+    route.fulfill({ contentType: "text/html", body: `<iframe src="${address}/" id="f"></iframe>` }),
+  );
+  await page.goto("http://forum.example/");
+  await page.waitForTimeout(500);
+  const framed = page.frames().find((frame) => frame !== page.mainFrame());
+  expect(await framed?.locator("#text").count()).toBe(0);
+});
+
+test("an answer prints on paper with everything it rests on and nothing to press", async () => {
+  const { address } = await webSite();
+  const { page } = await visit();
+  await page.goto(address);
+  await page.fill("#text", `${question}, two drain notches`);
+  await page.click(".say button");
+  await page.click(".share button");
+  await page.waitForURL(/\/answers\//u);
+  for (const format of ["A4", "Letter"] as const) {
+    const { text, totalPages } = await extractText(new Uint8Array(await page.pdf({ format })), {
+      mergePages: true,
+    });
+    expect(totalPages).toBeLessThanOrEqual(2);
+    for (const words of [
+      "First spoiler with drains",
+      "What was seen",
+      "Sources",
+      "Would settle it",
+      page.url(),
+    ]) {
+      expect(text).toContain(words);
+    }
+    expect(text).not.toMatch(/Withdraw this page|Keepers’ desk|Copy\b/u);
+  }
+});
+
+test("a pin made at the desk comes first in the next answer, and what speaks against it is shown beside it", async () => {
+  const site = await webSite();
+  const keeper = await visit();
+  await keeper.page.goto(site.address + (await makeSignInPath(site.store, systemClock(), owner)));
+  await keeper.page.click("main button");
+  await keeper.page.waitForURL(/\/desk$/u);
+  await keeper.page.goto(site.address);
+  await keeper.page.fill("#text", question);
+  await keeper.page.click(".say button");
+  await keeper.page.waitForSelector(".answers");
+  await keeper.page.fill("#text", "pin this: Such spoilers were all made by the second moulder.");
+  await keeper.page.click(".say button");
+  await keeper.page.click("button:has-text('keep it')");
+  await keeper.page.waitForSelector("text=/Pinned as/");
+  const asker = await visit();
+  await asker.page.goto(site.address);
+  await asker.page.fill("#text", question);
+  await asker.page.click(".say button");
+  await asker.page.waitForSelector(".pinned");
+  expect(await asker.page.textContent(".pinned")).toContain("made by the second moulder");
+  await asker.page.goto(`${site.address}/handbook/wexcombe-shrike/rear-spoiler`);
+  expect(await asker.page.textContent("#pinned")).toContain("made by the second moulder");
+  expect(await keeper.complaints).toEqual([]);
+});
+
+test("no page keeps anybody out who does not see or point, in light or dark, and none is wider than a narrow phone", async () => {
+  const site = await webSite();
+  const found: string[] = [];
+  for (const colorScheme of ["light", "dark"] as const) {
+    const { page, complaints } = await visit({ colorScheme, viewport: { width: 320, height: 640 } });
+    const look = async (name: string) => {
+      const barriers = await barriersOn(page);
+      found.push(...barriers.map((barrier) => `${name} ${colorScheme} ${barrier}`));
+      const overhang = await overhangOf(page);
+      if (overhang > 0) found.push(`${name} ${colorScheme} is ${overhang} pixels too wide`);
+    };
+    const go = async (path: string) => {
+      await page.goto(site.address + path);
+      await look(path);
+    };
+    await go("/");
+    await page.fill("#text", question);
+    await page.click(".say button");
+    await page.waitForSelector(".answers");
+    await look("a question");
+    await page.click(".answers button >> nth=0");
+    await page.waitForSelector(".evidence");
+    await look("an answer");
+    await page.fill("#text", "compare the first and the second spoiler");
+    await page.click(".say button");
+    await page.waitForSelector(".turn >> nth=2");
+    await look("a comparison");
+    await page.click(".share button");
+    await page.waitForURL(/\/answers\//u);
+    await look("a shared answer");
+    await page.goto(site.address);
+    await page.fill("#text", "ask a keeper");
+    await page.click(".say button");
+    await page.waitForSelector(".turn >> nth=3");
+    for (const path of [
+      "/handbook",
+      "/handbook?q=miror",
+      "/handbook/wexcombe-shrike/door-mirror",
+      "/handbook/wexcombe-shrike/rear-spoiler",
+      "/doors",
+      "/embed",
+      "/sign-in",
+      "/nowhere",
+    ]) {
+      await go(path);
+    }
+    await page.goto(site.address + (await makeSignInPath(site.store, systemClock(), owner)));
+    await look("a sign-in link");
+    await page.click("main button");
+    for (const path of ["", "/observations", "/pins", "/board", "/audit", "/people", "/export"]) {
+      await go(`/desk${path}`);
+    }
+    expect(complaints.filter((complaint) => !complaint.includes("404"))).toEqual([]);
+  }
+  expect(found).toEqual([]);
+});
