@@ -109,7 +109,7 @@ function inUnitsOfTurn(units: Units, turn: TurnTaken): TurnTaken {
   return { ...turn, reply: inUnits(units, turn.reply), tellings };
 }
 
-export function sceneOf(
+function sceneOf(
   { served, memory, today, at, secretKey, found }: Circumstances,
   conversation: Conversation,
   message: IncomingMessage,
