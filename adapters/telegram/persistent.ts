@@ -1,6 +1,8 @@
 /** Work that is tried again when it fails, a few times, in its place in the row; then it is given up, and that is said. */
+
 import { setTimeout as pause } from "node:timers/promises";
 import type { Log } from "../../bot/index.ts";
+import { forTheLog } from "./for-the-log.ts";
 
 const waits = [1000, 5000];
 
@@ -15,17 +17,17 @@ export async function persistently(
       return await work();
     } catch (failure) {
       if (wait === undefined) return lost(log, failure, onLost);
-      log.warn({ err: failure }, "a message could not be handled; trying again");
+      log.warn(forTheLog(failure), "a message could not be handled; trying again");
       await pause(wait);
     }
   }
 }
 
 async function lost(log: Log, failure: unknown, onLost: (failure: unknown) => Promise<void>): Promise<void> {
-  log.error({ err: failure }, "message lost");
+  log.error(forTheLog(failure), "message lost");
   try {
     await onLost(failure);
   } catch (further) {
-    log.error({ err: further }, "that a message was lost could not be said");
+    log.error(forTheLog(further), "that a message was lost could not be said");
   }
 }
