@@ -17,6 +17,9 @@ export interface WebhookPlace {
 /** The platform sends an update again when it waits longer than about a minute. */
 const PATIENCE_MILLISECONDS = 50_000;
 
+/** How long a process that ends waits for what it is handling. */
+const PARTING_MILLISECONDS = 10_000;
+
 export async function openWebhook(
   client: Bot,
   { url, secret, host, port }: WebhookPlace,
@@ -47,6 +50,7 @@ export async function openWebhook(
       new Promise((resolve) => {
         server.close(() => resolve());
         server.closeIdleConnections();
+        setTimeout(() => server.closeAllConnections(), PARTING_MILLISECONDS).unref();
       }),
   };
 }
