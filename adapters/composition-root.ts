@@ -20,6 +20,7 @@ import { systemClock } from "./clock.ts";
 import { type Configuration, parseConfiguration } from "./configuration.ts";
 import { failureLine, OutsideError } from "./errors.ts";
 import { BrokenHandbookError, type OpenHandbook, openHandbooks } from "./handbooks.ts";
+import { keepPrivate } from "./keep-private.ts";
 import { liveHandbooks, toldThrough } from "./live-handbooks.ts";
 import { openLog } from "./log.ts";
 import { type PhotographKeeper, photographKeeper } from "./photographs/index.ts";
@@ -70,7 +71,7 @@ async function web({ configuration, ...context }: Context): Promise<OpenDoor> {
 
 /** Its library is loaded only where there is a token: it takes longer to load than everything else. */
 async function discord(context: Context): Promise<OpenDoor | undefined> {
-  const { discordToken: token, discordApiBase: apiBase } = context.configuration;
+  const { discordToken: token, discordApiBase: apiBase, publicAddress } = context.configuration;
   if (token === undefined) return undefined;
   const [{ startDiscord }, { pngOf }] = await Promise.all([
     import("./discord/index.ts"),
@@ -79,7 +80,18 @@ async function discord(context: Context): Promise<OpenDoor | undefined> {
   const { store, clock, log, photographs } = context;
   const handbooks = context.handbooks.map(({ handbook: { cover } }) => ({ id: cover.id, name: cover.name }));
   const bot = context.botFor("discord");
-  return startDiscord({ token, apiBase, bot, store, clock, log, handbooks, pngOf, photographs });
+  return startDiscord({
+    token,
+    apiBase,
+    bot,
+    store,
+    clock,
+    log,
+    handbooks,
+    pngOf,
+    photographs,
+    publicAddress,
+  });
 }
 
 async function telegram({ configuration, ...context }: Context): Promise<OpenDoor | undefined> {
@@ -122,6 +134,7 @@ async function main(): Promise<void> {
       configuration.secretKey ?? (await secretKeyIn(join(configuration.dataFolder, "secret.key")));
     const memories = communityMemories(store);
     const surroundings = { knowledge: live.known, store, memories, clock, log, secretKey };
+    closing.push(await keepPrivate({ store, memories, clock, log }));
     const botFor = (platform: string) => openBot({ ...surroundings, platform });
     const photographs = photographKeeper(store, clock);
     const context = {

@@ -3,6 +3,8 @@
 // The bot, for a door
 export type { Bot, Notice, NoticeOutcome, Suggestion } from "./bot.ts";
 export { Settings } from "./bot.ts";
+export type { CarSheet, SheetPart } from "./community/car-sheet/car-sheet.ts";
+export { sharedSheetPath } from "./community/car-sheet/shared-sheet.ts";
 export { type CommunityMemories, communityMemories } from "./community/community-memory.ts";
 export {
   type CaseOnPage,
@@ -11,6 +13,8 @@ export {
   type PinOnPage,
   pagesOf,
 } from "./community/pages/pages.ts";
+export { eraseAllDue } from "./community/privacy/erase-due.ts";
+export { forgetOld } from "./community/privacy/forget-old.ts";
 export { noSettings } from "./community/settings-record.ts";
 export {
   Guest,
@@ -25,6 +29,25 @@ export { describedCar } from "./conversation/apply-car.ts";
 export { type Conversation, emptyConversation, readConversation } from "./conversation/conversation.ts";
 export { type Knowledge, knowledgeOf } from "./conversation/knowledge.ts";
 export { wordedFor } from "./conversation/named-thing.ts";
+export {
+  builtWords,
+  dayWords,
+  gradeSigns,
+  gradesTooHopeful,
+  gradeWords,
+  groupWords,
+  monthWords,
+  notAsBuiltWords,
+  notOneChange,
+  oneVariantWords,
+  pictureWords,
+  runnerUpWords,
+  shapeWords,
+  sightingsCounted,
+  speedWords,
+  statedOutside,
+  throughoutWords,
+} from "./conversation/phrases/changeovers.ts";
 export { changeInWords, moreChanges, nothingChanged } from "./conversation/phrases/editions.ts";
 export { effortWords } from "./conversation/phrases/effort.ts";
 
@@ -32,6 +55,7 @@ export { type PhotographRefusal, photographRefusals } from "./conversation/phras
 export { pinnedLead } from "./conversation/phrases/pinned.ts";
 export { type AnswerCard, answerCard } from "./conversation/saying/answer-card.ts";
 // Charts, and the tables that say the same
+export type { ChangeoverChart } from "./conversation/saying/changeover-chart.ts";
 export { type EvidenceChart, evidenceChart, evidenceTable } from "./conversation/saying/evidence-chart.ts";
 export { type FittedChart, fittedChart, fittedTable } from "./conversation/saying/fitted-chart.ts";
 export { sayClaim, whereItComesFrom } from "./conversation/saying/say-variant.ts";

@@ -6,6 +6,8 @@ import { emptyConversation } from "../../conversation/conversation.ts";
 import type { IncomingMessage, Standing } from "../../message.ts";
 import { recordsFor, type Surroundings } from "../../receive.ts";
 import type { Block, Reply } from "../../reply.ts";
+import type { CarSheet } from "../car-sheet/car-sheet.ts";
+import { readSharedSheet } from "../car-sheet/read-shared-sheet.ts";
 import type { AuditEntry, CommunityMemory } from "../community-memory.ts";
 import { isOpen } from "../hand-over/hand-over-affair.ts";
 import { keepersIn, type Role } from "../keepers/keepers-record.ts";
@@ -15,8 +17,7 @@ import { standingPins } from "../pins/pin.ts";
 import { disputedByPeriods } from "../pins/pin-dispute.ts";
 import { pinnedBlock } from "../pins/pinned-block.ts";
 import { servingIn, settingsIn } from "../settings-record.ts";
-import { homeCommunity, sceneOf, takeTurn } from "../take-turn.ts";
-import { ifAccepted } from "./if-accepted.ts";
+import { homeCommunity, takeTurn } from "../take-turn.ts";
 import { type SeenOfPart, seenOfPart } from "./seen-of-part.ts";
 
 export type PinnedBlock = Extract<Block, { kind: "pinned" }>;
@@ -44,10 +45,8 @@ export interface CaseOnPage {
 /** An observation that waits for a keeper. */
 export interface ObservationOnPage {
   readonly id: string;
-  /** What was seen, what it comes to, photographs, what was said about it. */
+  /** What was seen, what it comes to, what accepting it would change in the numbers, photographs, what was said about it. */
   readonly blocks: readonly Block[];
-  /** What accepting it would change in the numbers. */
-  readonly ifAccepted: readonly Block[];
 }
 
 export interface Pages {
@@ -59,6 +58,8 @@ export interface Pages {
   pins(community: string): Promise<readonly PinOnPage[]>;
   /** Open cases, the oldest first. */
   cases(community: string): Promise<readonly CaseOnPage[]>;
+  /** The car sheet behind a link that its owner shares; undefined: there is none, or it was taken back. */
+  sheet(community: string, id: string): Promise<CarSheet | undefined>;
   /** Those that wait, the oldest first, at most `limit`; seen as `keeper` sees them. */
   observations(keeper: IncomingMessage, limit: number): Promise<readonly ObservationOnPage[]>;
   /** What accepted observations show of a part kind. */
@@ -78,6 +79,10 @@ export function pagesOf(surroundings: Surroundings): Pages {
       const at = clock.milliseconds();
       const circumstances = { served, memory, today: clock.today(), at, secretKey, found };
       return takeTurn(circumstances, emptyConversation, message).reply;
+    },
+    async sheet(community, id) {
+      const memory = await memories.upToDate(community);
+      return readSharedSheet(store, surroundings.knowledge(), memory, community, id, clock.today());
     },
     async standing(community, person, vouched = "asker") {
       const { keepers } = await memories.upToDate(community);
@@ -109,15 +114,10 @@ export function pagesOf(surroundings: Surroundings): Pages {
         .filter(([, { stands }]) => stands === "waiting")
         .sort(([, one], [, other]) => one.at - other.at)
         .slice(0, limit)
-        .map(([id, observation]) => {
+        .map(([id]) => {
           const message = { ...keeper, text: `observation ${id}` };
           const { blocks } = takeTurn(circumstances, emptyConversation, message).reply;
-          const scene = sceneOf(circumstances, emptyConversation, message);
-          return {
-            id,
-            blocks: blocks.filter(({ kind }) => kind !== "choices"),
-            ifAccepted: ifAccepted(scene, id, observation),
-          };
+          return { id, blocks: blocks.filter(({ kind }) => kind !== "choices") };
         });
     },
     async seen(community, handbook, part) {
