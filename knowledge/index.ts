@@ -84,6 +84,7 @@ export { mutualInformationBits } from "./information/mutual-information.ts";
 export { boundedEditDistance } from "./language/edit-distance.ts";
 export type { Lexicon } from "./language/lexicon.ts";
 export { compileLexicon } from "./language/lexicon.ts";
+export { findingsOfMaterial } from "./language/material-findings.ts";
 export type {
   CarFinding,
   FeatureFinding,
