@@ -13,6 +13,11 @@ export const demonstrationHandbook: string = fileURLToPath(
   new URL("../knowledge/handbooks/wexcombe-shrike", import.meta.url),
 );
 
+/** The smallest one, from which the guide begins. */
+export const smallestHandbook: string = fileURLToPath(
+  new URL("../knowledge/handbooks/marlpit-wren", import.meta.url),
+);
+
 export const logLevels = ["fatal", "error", "warn", "info", "debug", "trace", "silent"] as const;
 export type LogLevel = (typeof logLevels)[number];
 

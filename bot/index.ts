@@ -24,6 +24,7 @@ export {
 export { describedCar } from "./conversation/apply-car.ts";
 export { type Conversation, emptyConversation, readConversation } from "./conversation/conversation.ts";
 export { type Knowledge, knowledgeOf } from "./conversation/knowledge.ts";
+export { wordedFor } from "./conversation/named-thing.ts";
 export { changeInWords, moreChanges, nothingChanged } from "./conversation/phrases/editions.ts";
 export { effortWords } from "./conversation/phrases/effort.ts";
 

@@ -3,12 +3,18 @@
  * writes. Made from the same definition that the loader uses, so the two cannot disagree.
  */
 import { handbookJsonSchemas } from "../../knowledge/index.ts";
+import { writeEditorFiles } from "../handbook-folder/index.ts";
 import { readOptions, UsageError } from "./options.ts";
 
 export async function run(written: readonly string[]): Promise<void> {
-  const { file } = readOptions("schema", written, { file: "text" });
+  const { file, into } = readOptions("schema", written, { file: "text", into: "text" });
+  if (into !== undefined) {
+    const paths = await writeEditorFiles(into);
+    process.stdout.write(`${paths.map((path) => `written: ${into}/${path}`).join("\n")}\n`);
+    return;
+  }
   const schemas: Readonly<Record<string, object>> = handbookJsonSchemas();
-  if (file === undefined) throw new UsageError("--file is needed", "schema");
+  if (file === undefined) throw new UsageError("--file or --into is needed", "schema");
   if (!Object.hasOwn(schemas, file)) {
     const misspelt = { typed: file, known: Object.keys(schemas), prefix: "" };
     throw new UsageError(`--file ${file}: no such file of a handbook`, "schema", misspelt);

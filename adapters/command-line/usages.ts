@@ -68,6 +68,15 @@ export const usages: Readonly<Record<string, Usage>> = {
       "  --picture FILE   also draw a timeline, and print the same as a table",
     ],
   },
+  new: {
+    purpose: "begin a handbook from a few questions",
+    lines: [
+      "witness-mark new --folder DIR [--example]",
+      "  --folder DIR     where it shall stand; a new folder, or an empty one",
+      "  --example        copy the smallest handbook in place of asking: one part, two versions",
+      "the schemas and settings by which editors check and complete are written along",
+    ],
+  },
   check: {
     purpose: "read a handbook as a critic would: what is broken, doubtful or could be better",
     lines: [
@@ -95,8 +104,9 @@ export const usages: Readonly<Record<string, Usage>> = {
   schema: {
     purpose: "print the JSON Schema of a handbook's file, for editors",
     lines: [
-      "witness-mark schema --file KIND",
+      "witness-mark schema --file KIND | --into DIR",
       "  --file KIND      handbook, cars, sources, or part (any file in parts/)",
+      "  --into DIR       write all four into a handbook's folder, with the settings by which editors find them",
     ],
   },
   "sign-in": {

@@ -16,6 +16,7 @@ const commands: Readonly<Record<string, () => Promise<{ readonly run: Run }>>> =
   model: () => import("./model.ts"),
   simulate: () => import("./simulate.ts"),
   changeover: () => import("./changeover.ts"),
+  new: () => import("./new.ts"),
   check: () => import("./check.ts"),
   table: () => import("./table.ts"),
   schema: () => import("./schema.ts"),

@@ -1,4 +1,5 @@
 // The front door of the handbook folder: a folder on disk becomes files, or a sound handbook.
+export { schemaLine, writeEditorFiles } from "./editor-files.ts";
 export { loadHandbookFolder } from "./load-handbook-folder.ts";
 export type { FolderReading } from "./read-handbook-folder.ts";
 export { readHandbookFolder } from "./read-handbook-folder.ts";

@@ -6,9 +6,9 @@ import { setImmediate as nextTurn } from "node:timers/promises";
 import type { Kysely } from "kysely";
 import type { Current } from "../../bot/index.ts";
 import { type Head, noHead, stateOf } from "./head.ts";
-import { stateColumns } from "./reads.ts";
+import { headColumns } from "./reads.ts";
 import type { Tables } from "./tables.ts";
-import { headOrThrow, type StateRow } from "./versions-from.ts";
+import { type HeadRow, headOrThrow } from "./versions-from.ts";
 
 const PAGE = 500;
 
@@ -59,7 +59,7 @@ function rowsBetween(
   kind: string,
   first: string,
   last: string,
-): Promise<readonly StateRow[]> {
+): Promise<readonly HeadRow[]> {
   return (
     db
       .with("chosen", (from) =>
@@ -74,7 +74,7 @@ function rowsBetween(
       .selectFrom("chosen")
       // SQLite keeps the order of a cross join; it would else walk through the whole kind and look each row up among the chosen.
       .crossJoin("version")
-      .select(stateColumns.map((column) => `version.${column}` as const))
+      .select(headColumns.map((column) => `version.${column}` as const))
       .where("version.kind", "=", kind)
       .where("version.id", ">=", first)
       .where("version.id", "<=", last)
@@ -94,7 +94,7 @@ function rowsBetween(
 }
 
 function newestOf(
-  rows: readonly StateRow[],
+  rows: readonly HeadRow[],
   place: string,
 ): readonly { readonly id: string; readonly head: Head }[] {
   const newest: { readonly id: string; head: Head }[] = [];

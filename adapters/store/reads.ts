@@ -5,25 +5,16 @@ import { ERASED, type Head, noHead } from "./head.ts";
 import type { Tables, VersionRow } from "./tables.ts";
 import { headOrThrow, versionsFrom } from "./versions-from.ts";
 
-/** What a state is put together from; the outcomes stay where they are. */
-export const stateColumns = [
-  "kind",
-  "id",
-  "version",
-  "at",
-  "by",
-  "why",
-  "message",
-  "kept_start",
-  "kept_end",
-  "state",
-  "digest",
-] as const;
+/** What a head is put together from. */
+export const headColumns = ["kind", "id", "version", "kept_start", "kept_end", "state", "digest"] as const;
+
+/** What a version is put together from; the outcomes stay where they are. */
+const stateColumns = [...headColumns, "at", "by", "why", "message"] as const;
 
 export async function readHead(db: Kysely<Tables>, place: string, kind: string, id: string): Promise<Head> {
   const rows = await db
     .selectFrom("version")
-    .select(stateColumns)
+    .select(headColumns)
     .where("kind", "=", kind)
     .where("id", "=", id)
     .where("version", ">=", (from) => lastWhole(from, kind, id))

@@ -7,9 +7,15 @@ import type { VersionRow } from "./tables.ts";
 /** What a state is put together from; the outcomes can stay where they are. */
 export type StateRow = Omit<VersionRow, "era" | "outcome">;
 
+/** What a head is put together from; who, when and why can stay where they are too. */
+export type HeadRow = Pick<
+  StateRow,
+  "kind" | "id" | "version" | "kept_start" | "kept_end" | "state" | "digest"
+>;
+
 /** One record is damaged; the others go on. */
 export class DamagedRecordError extends OutsideError {
-  constructor(place: string, row: StateRow) {
+  constructor(place: string, row: HeadRow) {
     const record = `${row.kind} ${JSON.stringify(row.id)}`;
     super(
       `store: ${place}: ${record} is damaged at version ${row.version}; witness-mark store check tells more, a backup mends it`,
@@ -19,7 +25,7 @@ export class DamagedRecordError extends OutsideError {
 }
 
 /** The head once `row` stands after `head`. Throws DamagedRecordError when it does not fit there. */
-export function headOrThrow(head: Head, row: StateRow, place: string): Head {
+export function headOrThrow(head: Head, row: HeadRow, place: string): Head {
   const next = headAfter(head, row);
   if (next === undefined) throw new DamagedRecordError(place, row);
   return next;

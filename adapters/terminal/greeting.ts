@@ -1,4 +1,5 @@
 /** The first lines of a conversation in a terminal: what this is for, and three questions that its handbooks can answer. */
+import { wordedFor } from "../../bot/index.ts";
 import type { Handbook } from "../../knowledge/index.ts";
 
 export interface Greeting {
@@ -9,12 +10,14 @@ export interface Greeting {
 /** Two short lines and three examples made of the first handbook's own words; `handbooks` has at least one. */
 export function greetingFor(handbooks: readonly Handbook[]): Greeting {
   const names = handbooks.map(({ cover }) => cover.name).join("; ");
+  const [first] = handbooks;
+  const worded = (text: string) => (first === undefined ? text : wordedFor(first, text));
   return {
     lines: [
-      "Ask which version of a part you have, or whether it is right for your car.",
+      worded("Ask which version of a part you have, or whether it is right for your car."),
       `I go by: ${names}. Type help for more, bye to end. For example:`,
     ],
-    examples: examplesFrom(handbooks),
+    examples: examplesFrom(handbooks).map(worded),
   };
 }
 

@@ -2,7 +2,13 @@
  * One message in a community: what asks for an affair is handled by it, what continues an errand goes on with it, and everything else
  * is a question about a part, to whose answer the affairs may add. Pure like `step`, which it stands before.
  */
-import { type Interval, keyedDigest, maskSerials, type SerialFound } from "../../knowledge/index.ts";
+import {
+  type Handbook,
+  type Interval,
+  keyedDigest,
+  maskSerials,
+  type SerialFound,
+} from "../../knowledge/index.ts";
 import { chooseKnowledge } from "../conversation/choose-knowledge.ts";
 import {
   type Conversation,
@@ -12,6 +18,7 @@ import {
   withPinsShown,
 } from "../conversation/conversation.ts";
 import type { Knowledge } from "../conversation/knowledge.ts";
+import { blocksInWordsOf, inWordsOf } from "../conversation/named-thing.ts";
 import type { StepTaken } from "../conversation/step.ts";
 import type { IncomingMessage } from "../message.ts";
 import type { Reply } from "../reply.ts";
@@ -72,7 +79,17 @@ export function takeTurn(
 ): TurnTaken {
   const scene = sceneOf(circumstances, conversation, message);
   const handled = handledBy(scene);
-  return handled === undefined ? asked(scene, message) : handledTurn(scene, handled);
+  const turn = handled === undefined ? asked(scene, message) : handledTurn(scene, handled);
+  return inWordsOfTurn(scene.knowledge.handbook, turn);
+}
+
+/** What is said, here and elsewhere, in the handbook's word for what it is about. */
+function inWordsOfTurn(handbook: Handbook, turn: TurnTaken): TurnTaken {
+  const tellings = turn.tellings.map((telling) => ({
+    ...telling,
+    blocks: blocksInWordsOf(handbook, telling.blocks),
+  }));
+  return { ...turn, reply: inWordsOf(handbook, turn.reply), tellings };
 }
 
 export function sceneOf(

@@ -7,6 +7,9 @@ export const Cover = z.strictObject({
   format: z.literal(1),
   id: Id,
   name: Name,
+  /** What is restored, in one word and in many: "machine", "machines"; a car when not given. */
+  thing: Name.optional(),
+  things: Name.optional(),
   summary: Text,
   /** How much of what exists this handbook covers. */
   completeness: z.enum(["complete", "good", "fair", "poor"]),

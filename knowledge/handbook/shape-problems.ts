@@ -82,7 +82,10 @@ function unknownKeys(
 }
 
 function unknownKey(key: string, path: Path, known: string): Complaint {
-  const mend = didYouMean(key, known.split(" "), "known keys");
+  // No key has a blank in it: this is the rest of a text that a comma inside { } has cut off.
+  const mend = /\s/u.test(key)
+    ? "a comma inside { } ends the text before it: put the whole text in quotes"
+    : didYouMean(key, known.split(" "), "known keys");
   return { code: "key-unknown", path: [...path, key], at: "key", message: `unknown key "${key}"`, mend };
 }
 

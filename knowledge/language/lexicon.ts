@@ -48,14 +48,16 @@ export function compileLexicon(handbook: Handbook): Lexicon {
     plainNouns: plainNounsOf(
       parts,
       models.map((model) => stemsOf(model.name)),
+      handbook.cover,
     ),
   };
 }
 
-/** Heads of part names in both numbers, and the words that every model's name holds. */
+/** Heads of part names in both numbers, the words that every model's name holds, and what the handbook calls its things. */
 function plainNounsOf(
   parts: ReadonlyMap<string, PartWords>,
   models: readonly (readonly string[])[],
+  { thing = "car", things }: Handbook["cover"],
 ): ReadonlyMap<string, string> {
   const nouns = new Map<string, string>();
   for (const head of [...parts.values()].flatMap(({ nameHeads }) => [...nameHeads])) {
@@ -66,6 +68,13 @@ function plainNounsOf(
   for (const word of models[0] ?? []) {
     const isFamily = word.length > 2 && models.every((name) => name.includes(word)) && !/^mark$/.test(word);
     if (isFamily) nouns.set(word, "car").set(`${word}s`, "cars");
+  }
+  for (const [name, plain] of [
+    [thing, "car"],
+    [things ?? `${thing}s`, "cars"],
+  ] as const) {
+    const last = stemsOf(name).at(-1);
+    if (last !== undefined && thing !== "car") nouns.set(last, plain);
   }
   return nouns;
 }

@@ -12,6 +12,7 @@ import { changeoverCoverageRow } from "./rows/changeover-coverage.ts";
 import { changeoverTimes } from "./rows/changeover-times.ts";
 import { durableMessagesRow } from "./rows/durable-messages.ts";
 import { hostileMessages } from "./rows/hostile-messages.ts";
+import { listingRecords } from "./rows/listing-records.ts";
 import { policyAgainstForm } from "./rows/policy-against-form.ts";
 import { policyOnDemo } from "./rows/policy-on-demo.ts";
 import { policyOnRandomTables } from "./rows/policy-on-random-tables.ts";
@@ -37,6 +38,7 @@ const rows: readonly Row[] = [
   hostileMessages,
   durableMessagesRow,
   answerPage,
+  listingRecords,
   changeoverCoverageRow,
 ];
 

@@ -16,10 +16,10 @@ import { OutsideError } from "../../errors.ts";
 import { readHandbookFolder, writeHandbookFiles } from "../../handbook-folder/index.ts";
 import { BrokenHandbookError } from "../../handbooks.ts";
 import { readSheets } from "../../spreadsheets/index.ts";
+import { type Asker, openAsker } from "../asker.ts";
 import { fileOf } from "../file-of.ts";
 import { readOptions, UsageError } from "../options.ts";
 import { unknownPart } from "../unknown-part.ts";
-import { type Asker, openAsker } from "./asker.ts";
 import { partOfSheet } from "./part-of-sheet.ts";
 import { readGuided } from "./read-guided.ts";
 
@@ -115,7 +115,7 @@ async function isWriting(
   const answer = await asker.ask(
     `Write ${changes === 1 ? "this change" : `these ${changes} changes`}${beside}? yes or no: `,
   );
-  return /^y(es)?$/iu.test(answer);
+  return /^y(es)?$/iu.test(answer ?? "");
 }
 
 function refuseUnread(file: string, unread: number): void {

@@ -6,7 +6,7 @@ import {
   readTable,
   type TableQuestion,
 } from "../../../knowledge/index.ts";
-import type { Asker } from "./asker.ts";
+import type { Asker } from "../asker.ts";
 
 /** Without an asker nothing is asked. */
 export async function readGuided(question: TableQuestion, asker: Asker | undefined): Promise<ReadTable> {
@@ -28,7 +28,7 @@ async function askHead({ part }: TableQuestion, head: string, asker: Asker): Pro
   let hint = `features: ${features}; write FEATURE: STATE, FEATURE: mean, FEATURE: sources …`;
   for (;;) {
     const told = await asker.ask(`What is the column “${head}”? (${hint}; empty leaves it out) `);
-    if (told === "") return undefined;
+    if (told === undefined || told === "") return undefined;
     const read = readHead(part, told);
     if ("column" in read) return told;
     hint = `${read.message}, ${read.mend}`;

@@ -6,7 +6,18 @@ import { commandLine, root, run } from "../program.ts";
 test("help names every command, and each command explains itself", async () => {
   const { status, out, err } = await run(commandLine, ["help"]);
   expect({ status, err }).toEqual({ status: 0, err: "" });
-  for (const command of ["chat", "converse", "model", "simulate", "changeover", "check", "schema", "store"]) {
+  for (const command of [
+    "chat",
+    "converse",
+    "model",
+    "simulate",
+    "changeover",
+    "new",
+    "check",
+    "table",
+    "schema",
+    "store",
+  ]) {
     expect(out).toContain(command);
     const byWord = await run(commandLine, ["help", command]);
     const byFlag = await run(commandLine, [command, "--help"]);

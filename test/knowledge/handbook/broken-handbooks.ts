@@ -103,6 +103,15 @@ const shape: readonly BrokenHandbook[] = [
     line: "weather",
     mend: "known keys: id, name",
   }),
+  inSpoiler(
+    "a comma cuts a text in two",
+    "how: Plug the holes first.",
+    "how: Plug the holes, then glue.",
+    "key-unknown",
+    {
+      mend: "quotes",
+    },
+  ),
   inSpoiler("a variant has no origin", "    origin: production\n", "", "key-missing", {
     line: "- id: first",
     mend: "origin:",
