@@ -2,7 +2,13 @@
  * What an observation would change if it were accepted: the community's knowledge is worked out a second time with it, and the numbers that
  * move are laid beside those of today.
  */
-import { formatInterval, identify } from "../../../knowledge/index.ts";
+import {
+  type ClassProbability,
+  type CompiledPart,
+  formatInterval,
+  identify,
+  notInHandbook,
+} from "../../../knowledge/index.ts";
 import { findPart, type Knowledge } from "../../conversation/knowledge.ts";
 import { variantName } from "../../conversation/saying/say-variant.ts";
 import type { Block } from "../../reply.ts";
@@ -26,6 +32,7 @@ export function ifAccepted(scene: CommunityScene, id: string, observation: Obser
   const then = viewWith(now, id, { ...observation, stands: "accepted", kinds: kindsOf(scene, saw) });
   const blocks = [
     ...shareBlocks(plain, now, then, observation),
+    ...kindBlocks(plain, now, then, observation),
     ...changeBlocks(plain, now, then, observation),
   ];
   return blocks.length === 0 ? [{ kind: "text", text: phrases.changesNothing }] : blocks;
@@ -61,25 +68,54 @@ function shareBlocks(
   then: ObservationsView,
   { saw }: Observation,
 ): readonly Block[] {
-  const part = findPart(plain, saw.part);
-  const [before, after] = [now, then].map((view) => {
-    const compiled = learntKnowledge(plain, view).compiled(saw.part);
-    if (compiled === undefined) return new Map<string, number>();
-    const { isLoosePart: _, ...car } = saw.car;
-    const { classes } = identify(compiled, { car, goal: "what-should-it-have", reports: [] });
-    return new Map(classes.map(({ class: variant, probability }) => [variant, probability]));
-  });
-  if (part === undefined || before === undefined || after === undefined) return [];
-  const moved = [...after]
+  const { isLoosePart: _, ...car } = saw.car;
+  const asked = { car, goal: "what-should-it-have", reports: [] } as const;
+  const { built } = car;
+  const lead = built === undefined ? phrases.sharesLeadUndated : phrases.sharesLead(formatInterval(built));
+  return movedBlocks(plain, saw.part, lead, [now, then], (compiled) => identify(compiled, asked).classes);
+}
+
+/** Which kind a part that looks so is, before and after. */
+function kindBlocks(
+  plain: Knowledge,
+  now: ObservationsView,
+  then: ObservationsView,
+  { saw }: Observation,
+): readonly Block[] {
+  const asked = { car: { isLoosePart: true }, goal: "which-variant", reports: saw.reports } as const;
+  if (saw.reports.length === 0) return [];
+  return movedBlocks(plain, saw.part, phrases.kindsLead, [now, then], (compiled) =>
+    identify(compiled, asked).ranking.map(({ variant, probability }) => ({ class: variant, probability })),
+  );
+}
+
+/** The shares that move most between two views, one line each; nothing when none moves. */
+function movedBlocks(
+  plain: Knowledge,
+  partId: string,
+  lead: string,
+  [now, then]: readonly [ObservationsView, ObservationsView],
+  sharesOf: (compiled: CompiledPart) => readonly ClassProbability[],
+): readonly Block[] {
+  const part = findPart(plain, partId);
+  const shares = (view: ObservationsView) => {
+    const compiled = learntKnowledge(plain, view).compiled(partId);
+    const found = compiled === undefined ? [] : sharesOf(compiled);
+    return new Map(found.map(({ class: variant, probability }) => [variant, probability]));
+  };
+  const before = shares(now);
+  const moved = [...shares(then)]
     .map(([variant, share]) => ({ variant, share, was: before.get(variant) ?? 0 }))
     .filter(({ share, was }) => Math.abs(share - was) >= leastMove)
     .toSorted((one, other) => Math.abs(other.share - other.was) - Math.abs(one.share - one.was))
     .slice(0, mostLines);
-  if (moved.length === 0) return [];
-  const { built } = saw.car;
-  const lead = built === undefined ? phrases.sharesLeadUndated : phrases.sharesLead(formatInterval(built));
+  if (part === undefined || moved.length === 0) return [];
   const items = moved.map(({ variant, share, was }) =>
-    phrases.shareChange(variantName(part, variant), phrases.percent(was), phrases.percent(share)),
+    phrases.shareChange(
+      variant === notInHandbook ? phrases.somethingElse : variantName(part, variant),
+      phrases.percent(was),
+      phrases.percent(share),
+    ),
   );
   return [{ kind: "list", lead, items }];
 }

@@ -5,6 +5,8 @@ export const shareChange = (name: string, before: string, after: string) =>
   `${name}: ${before}, then ${after}`;
 export const sharesLead = (date: string) => `As built, for a car of ${date}:`;
 export const sharesLeadUndated = "As built, for such a car:";
+export const kindsLead = "Which kind it is, by its looks alone:";
+export const somethingElse = "something not in the handbook";
 export const changeChange = (old: string, fresh: string, before: string, after: string) =>
   `${old} to ${fresh}: ${before}, then ${after}`;
 export const changesLead = "When one gave way to the other, to nine in ten:";
