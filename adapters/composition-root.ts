@@ -20,6 +20,7 @@ import { systemClock } from "./clock.ts";
 import { type Configuration, parseConfiguration } from "./configuration.ts";
 import { failureLine, OutsideError } from "./errors.ts";
 import { BrokenHandbookError, type OpenHandbook, openHandbooks } from "./handbooks.ts";
+import { keepPrivate } from "./keep-private.ts";
 import { liveHandbooks, toldThrough } from "./live-handbooks.ts";
 import { openLog } from "./log.ts";
 import { type PhotographKeeper, photographKeeper } from "./photographs/index.ts";
@@ -122,6 +123,7 @@ async function main(): Promise<void> {
       configuration.secretKey ?? (await secretKeyIn(join(configuration.dataFolder, "secret.key")));
     const memories = communityMemories(store);
     const surroundings = { knowledge: live.known, store, memories, clock, log, secretKey };
+    closing.push(await keepPrivate({ store, memories, clock, log }));
     const botFor = (platform: string) => openBot({ ...surroundings, platform });
     const photographs = photographKeeper(store, clock);
     const context = {

@@ -3,6 +3,8 @@
 // The bot, for a door
 export type { Bot, Notice, NoticeOutcome, Suggestion } from "./bot.ts";
 export { Settings } from "./bot.ts";
+export type { CarSheet, SheetPart } from "./community/car-sheet/car-sheet.ts";
+export { sharedSheetPath } from "./community/car-sheet/shared-sheet.ts";
 export { type CommunityMemories, communityMemories } from "./community/community-memory.ts";
 export {
   type CaseOnPage,
@@ -11,6 +13,8 @@ export {
   type PinOnPage,
   pagesOf,
 } from "./community/pages/pages.ts";
+export { eraseAllDue } from "./community/privacy/erase-due.ts";
+export { forgetOld } from "./community/privacy/forget-old.ts";
 export { noSettings } from "./community/settings-record.ts";
 export {
   Guest,

@@ -93,7 +93,8 @@ export interface Store {
    * For the law on privacy, and nothing else: every version of a record becomes what `rewrite` makes of its state, as though it had
    * always been that. undefined: nothing is left of that state; a record whose newest state is gone is no longer listed, and begins
    * anew with its next change. Numbers, moments and message ids stay, and one more version says who erased, when and why. Resolves
-   * once what was erased is in no file of the store; backups made before still hold it. Does nothing where there is no such record.
+   * once what was erased is in none of SQLite's files, or in no row of Postgres, whose files, log and copies are its administrator's;
+   * backups made before still hold it. Does nothing where there is no such record.
    */
   erase(
     change: Omit<Change, "message">,

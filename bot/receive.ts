@@ -3,10 +3,11 @@
  * in the same commit, then log. It is asynchronous only because the store is, which takes the messages of one conversation one
  * after another.
  */
-import type { FoundRecord } from "./community/affair.ts";
+import type { FoundRecord, RecordQuery } from "./community/affair.ts";
 import type { CommunityMemories } from "./community/community-memory.ts";
 import { ledgerStep } from "./community/ledger.ts";
 import { noticeChanges } from "./community/notices/notices.ts";
+import { eraseDue } from "./community/privacy/erase-due.ts";
 import { alongside, BehindError, type RecordChange } from "./community/record-change.ts";
 import { settingsIn } from "./community/settings-record.ts";
 import { homeCommunity, queriesFor, type TurnTaken, takeTurn } from "./community/take-turn.ts";
@@ -57,11 +58,13 @@ async function receive(surroundings: Surroundings, message: IncomingMessage): Pr
   const today = clock.today();
   const memory = await memories.upToDate(message.community ?? homeCommunity);
   const found = await recordsFor(store, message);
+  let erases = false;
   const reply = await store.advance(changeBy(message, begun), (state) => {
     const served = surroundings.knowledge();
     const { secretKey } = surroundings;
     const circumstances = { served, memory, today, at: begun, secretKey, found };
     const taken = takeTurn(circumstances, kept(state, log), message);
+    erases = taken.erases;
     const notices = noticeChanges(
       message.community ?? homeCommunity,
       taken.tellings,
@@ -74,6 +77,8 @@ async function receive(surroundings: Surroundings, message: IncomingMessage): Pr
       alongside: besides(message, begun, [...taken.changes, ...notices]),
     };
   });
+  // A message that comes again finds it done, or does what a crash has left.
+  if (erases) await eraseDue(store, message.community ?? homeCommunity, begun);
   log.info(
     {
       platform,
@@ -86,21 +91,45 @@ async function receive(surroundings: Surroundings, message: IncomingMessage): Pr
   return reply;
 }
 
+/** A look may ask for what the one before found; more looks than this are a ring. */
+const mostLooks = 4;
+
 /** What the affairs need read for this message, by kind; most messages need nothing. */
 export async function recordsFor(
   store: Store,
   message: IncomingMessage,
 ): Promise<ReadonlyMap<string, readonly FoundRecord[]>> {
   const community = message.community ?? homeCommunity;
-  const found = new Map<string, FoundRecord[]>();
-  for (const { kind, prefix } of queriesFor(message)) {
-    const records: FoundRecord[] = [];
-    for await (const { id, state } of store.currents(kind, `${community}/${prefix}`)) {
-      records.push({ id: id.slice(community.length + 1), state });
+  const found = new Map<string, readonly FoundRecord[]>();
+  const read = new Set<string>();
+  for (let look = 0; look < mostLooks; look += 1) {
+    const queries = queriesFor(message, found).filter((query) => !read.has(JSON.stringify(query)));
+    if (queries.length === 0) break;
+    for (const query of queries) {
+      read.add(JSON.stringify(query));
+      found.set(query.kind, [
+        ...(found.get(query.kind) ?? []),
+        ...(await recordsOf(store, community, query)),
+      ]);
     }
-    found.set(kind, records);
   }
   return found;
+}
+
+async function recordsOf(
+  store: Store,
+  community: string,
+  query: RecordQuery,
+): Promise<readonly FoundRecord[]> {
+  if ("id" in query) {
+    const { kind, id, isOfAll = false } = query;
+    return [{ id, state: await store.current(kind, isOfAll ? id : `${community}/${id}`) }];
+  }
+  const records: FoundRecord[] = [];
+  for await (const { id, state } of store.currents(query.kind, `${community}/${query.prefix}`)) {
+    records.push({ id: id.slice(community.length + 1), state });
+  }
+  return records;
 }
 
 /** The changes as the store takes them, and the ledger's step when answers go by any of them. */

@@ -4,7 +4,10 @@
  */
 import type { Goal } from "../knowledge/index.ts";
 
-/** Something that can be pressed or typed. `say` is what typing it as words would be. */
+/**
+ * Something that can be pressed or typed. `say` is what typing it as words would be; where it ends in "…" the person completes it, and
+ * said as it stands it is asked for the rest.
+ */
 export interface Choice {
   readonly id: string;
   readonly label: string;

@@ -84,6 +84,7 @@ export { mutualInformationBits } from "./information/mutual-information.ts";
 export { boundedEditDistance } from "./language/edit-distance.ts";
 export type { Lexicon } from "./language/lexicon.ts";
 export { compileLexicon } from "./language/lexicon.ts";
+export { findingsOfMaterial } from "./language/material-findings.ts";
 export type {
   CarFinding,
   FeatureFinding,
@@ -102,6 +103,8 @@ export { nextQuestion } from "./questions/next-question.ts";
 export type { Question, QuestionTable } from "./questions/question-table.ts";
 
 // Review of a handbook
+export { bestTell, cheapestTell, unsaidTell } from "./review/alike-variants.ts";
+export { coverageByYear, type YearCoverage } from "./review/coverage-by-year.ts";
 export { type Remark, reviewRules, type Severity, severities } from "./review/remark.ts";
 export { type Review, reviewHandbook } from "./review/review-handbook.ts";
 

@@ -53,6 +53,17 @@ export const usages: Readonly<Record<string, Usage>> = {
       "  --json           as one JSON object; without it as a table",
     ],
   },
+  report: {
+    purpose: "how well a handbook tells things apart, and what to write next",
+    lines: [
+      "witness-mark report [--handbook DIR] [--part KIND] [--n N] [--seed S] [--page FILE.html]",
+      HANDBOOK,
+      "  --part KIND      one part kind; without it all of them",
+      "  --n N            how many invented owners each, 1 to 100000; 1000 when not given",
+      "  --seed S         a whole number; the same number gives the same report; 1 when not given",
+      "  --page FILE      also write a page with the handbook's drawings",
+    ],
+  },
   changeover: {
     purpose: "from a list of sightings: when one version of a part gave way to the next",
     lines: [
@@ -86,6 +97,15 @@ export const usages: Readonly<Record<string, Usage>> = {
       "  --sarif          a SARIF 2.1.0 log, for editors and build servers",
       "  --strict         exit status 2 also when there is a doubt; without it only when there is a fault",
       "a fault stops the handbook from being served; a doubt is most likely an error; a wish would make answers better",
+    ],
+  },
+  editions: {
+    purpose: "which editions of a handbook served, and what changed between two",
+    lines: [
+      "witness-mark editions [--store FILE]",
+      "witness-mark editions --old ONE --new OTHER [--store FILE]",
+      "  --store FILE     a store's file; without it the one of DATABASE_URL, or else of DATA_DIR",
+      "  --old, --new     a handbook's folder, or an edition that served, by the figures that answers cite",
     ],
   },
   table: {

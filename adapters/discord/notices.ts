@@ -1,14 +1,15 @@
 /** What is to be told where nobody has just spoken: asked for every two seconds, told once, and settled when it cannot be told any more. */
 import { createHash } from "node:crypto";
+import type { SendableChannels } from "discord.js";
 import type { Notice, NoticeOutcome } from "../../bot/index.ts";
 import { type Posted, sendableChannel, sendOnce } from "./channel-messages.ts";
 import { sendDirectly } from "./channel-outlets.ts";
 import { controlsOf } from "./controls.ts";
-import { caseKey } from "./custom-id.ts";
 import type { Desk } from "./desk.ts";
 import { bodyOf } from "./payload.ts";
-import { conversationIn } from "./places.ts";
+import { conversationIn, keepersNotice } from "./places.ts";
 import { renderReply } from "./render.ts";
+import { bold } from "./render-blocks.ts";
 import { troubleOf } from "./trouble.ts";
 
 const EVERY_MILLISECONDS = 2000;
@@ -62,7 +63,7 @@ async function toKeepers(desk: Desk, notice: Notice): Promise<NoticeOutcome> {
   const channel = keepersChannel === null ? undefined : await sendableChannel(desk.client, keepersChannel);
   if (channel === undefined) return "gone";
   const posted = await sendOnce(channel, await noticeBody(desk, notice), nonceOf(notice));
-  await keep(desk, notice, posted, conversationIn(posted.channel, "open", ""), "discord:keepers");
+  await keep(desk, notice, posted, conversationIn(posted.channel, "open", ""), keepersNotice);
   return "told";
 }
 
@@ -74,22 +75,26 @@ async function toPerson(
 ): Promise<NoticeOutcome> {
   const [, channelId = "", isPrivate] = conversation.split(":");
   const user = person.replace(/^discord:/u, "");
-  const body = await noticeBody(desk, notice);
   const channel = isPrivate === undefined ? await sendableChannel(desk.client, channelId) : undefined;
-  const about = notice.reply.summary.case;
-  const place = channel === undefined ? undefined : await desk.places.find(conversation, caseKey(about));
+  const body = await noticeBody(desk, notice, channel === undefined ? undefined : nameIn(channel, user));
   const posted =
     channel === undefined
       ? await sendDirectly(desk, user, body, nonceOf(notice))
-      : await sendOnce(channel, body, nonceOf(notice), place?.message);
+      : await sendOnce(channel, body, nonceOf(notice));
   if (posted === undefined) return "gone";
   await keep(desk, notice, posted, conversationIn(posted.channel, "open", user), person, conversation);
   return "told";
 }
 
-async function noticeBody(desk: Desk, notice: Notice) {
+/** Where all can read, it begins with the name of whom it is for; nobody is pinged. */
+function nameIn(channel: SendableChannels, user: string): string | undefined {
+  return channel.isDMBased() ? undefined : channel.guild.members.cache.get(user)?.displayName;
+}
+
+async function noticeBody(desk: Desk, notice: Notice, name?: string) {
   const holder = { scope: "open", caseKey: keyOf(notice), reply: "0" } as const;
-  return bodyOf(renderReply(notice.reply, { holder, page: 0, address: desk.address }), desk);
+  const before = name === undefined ? {} : { before: bold(name) };
+  return bodyOf(renderReply(notice.reply, { holder, page: 0, address: desk.address, ...before }), desk);
 }
 
 /** Its reply cannot be asked for again, so what its buttons say is kept. */

@@ -96,8 +96,8 @@ async function placeFor(
     interaction.channel !== null && !interaction.channel.isDMBased() && !interaction.channel.isThread();
   if (answers !== "thread" || scope === "private" || !mayBegin || interaction.commandName !== "ask")
     return here;
-  const { message } = await here.outlet.post(plainBody(escaped(text)));
-  const posted = await interaction.channel.messages.fetch(message).catch(() => undefined);
+  const shown = await here.outlet.post(plainBody(escaped(text)));
+  const posted = await interaction.channel.messages.fetch(shown?.message ?? "").catch(() => undefined);
   if (posted === undefined) return here;
   const begun = await threadFrom(desk, posted, text);
   if (begun.channel === undefined)

@@ -12,10 +12,10 @@ import type { Desk } from "./desk.ts";
 import { completionForm, questionForm } from "./form.ts";
 import { followPrivately, pressedOutlet } from "./interaction-outlets.ts";
 import { escaped } from "./markdown.ts";
-import { plainBody } from "./payload.ts";
-import { trouble as words } from "./phrases.ts";
-import { conversationIn, type Place } from "./places.ts";
-import { bodyFor, replyAt, show } from "./show.ts";
+import { type Body, plainBody } from "./payload.ts";
+import { forms, trouble as words } from "./phrases.ts";
+import { conversationIn, keepersNotice, type Place } from "./places.ts";
+import { bodyFor, type Outlet, replyAt, show } from "./show.ts";
 import { type Author, authorOfInteraction } from "./where.ts";
 
 export type Press = ButtonInteraction | StringSelectMenuInteraction;
@@ -39,9 +39,8 @@ async function take(desk: Desk, interaction: Press, pressed: Pressed, conversati
   const reply = await replyAt(desk, conversation, place);
   if (pressed.key.startsWith("p")) return turnPage(desk, interaction, pressed, place, reply);
   const control = controlFor(interaction, pressed, reply);
-  const said = control === undefined ? undefined : saidBy(control);
-  if (said === undefined) return sayStale(desk, interaction, pressed, conversation, place, words.stale);
-  await takeTurn(desk, interaction, { pressed, conversation, place }, said);
+  if (control === undefined) return sayStale(desk, interaction, pressed, conversation, place, words.stale);
+  await takeTurn(desk, interaction, { pressed, conversation, place }, saidBy(control));
 }
 
 export interface Standing {
@@ -75,10 +74,34 @@ export async function takeTurn(
       asker: author.from,
       reply,
       replyId: interaction.id,
+      before: place.says === undefined ? undefined : noticeText(interaction.message?.content ?? ""),
       keptAs: /^(?:aside|flow|notice)-/u.test(pressed.caseKey) ? pressed.caseKey : undefined,
     },
-    pressedOutlet(desk, interaction, pressed.scope, pressed.caseKey),
+    outletFor(desk, interaction, pressed, place, author),
   );
+}
+
+/** What only keepers may do, pressed by somebody else, is answered to them alone and leaves the keepers their buttons. */
+function outletFor(
+  desk: Desk,
+  interaction: Parameters<typeof pressedOutlet>[1],
+  { scope, caseKey }: Pressed,
+  place: Place,
+  { standing }: Author,
+): Outlet {
+  const outlet = pressedOutlet(desk, interaction, scope, caseKey);
+  const isForKeepers = place.says !== undefined && place.from === keepersNotice;
+  if (!isForKeepers || standing === "keeper" || standing === "owner") return outlet;
+  const alone = async (body: Body) => {
+    await outlet.whisper(body);
+    return undefined;
+  };
+  return { ...outlet, mayEdit: () => false, post: alone, aside: alone };
+}
+
+/** What a notice told stays above what came of it, where there is room. */
+function noticeText(content: string): string | undefined {
+  return content === "" || content.length > LONGEST_NOTICE ? undefined : content;
 }
 
 function messageOf(
@@ -109,15 +132,9 @@ function controlFor(interaction: Press, pressed: Pressed, reply: Pick<Reply, "bl
     : undefined;
 }
 
-function saidBy(control: Control): Said | undefined {
-  switch (control.does) {
-    case "answer":
-      return { answer: control.answer };
-    case "say":
-      return { text: control.say };
-    case "complete":
-      return undefined;
-  }
+/** What is to be completed and was chosen from a list is said as it stands: the bot asks for the rest. */
+function saidBy(control: Control): Said {
+  return control.does === "answer" ? { answer: control.answer } : { text: control.say };
 }
 
 /** Explains, and offers the question that is open now to the one who pressed. */
@@ -163,6 +180,8 @@ export function conversationOf(
   return conversationIn(channelId ?? "", scope, user.id);
 }
 
+const LONGEST_NOTICE = 1500;
+
 /** A form must be the first answer: what stands in it is looked up for a second and a half, and left out after that. */
 const LOOK_UP_MILLISECONDS = 1500;
 
@@ -179,7 +198,10 @@ async function openForm(desk: Desk, interaction: Press, pressed: Pressed): Promi
     return;
   }
   const control = reply === undefined ? undefined : numbered(controlsOf(reply))[Number(pressed.key.slice(1))];
-  await acknowledged(() => interaction.showModal(completionForm(id, control?.label ?? "")), desk.log);
+  const component = interaction.isButton() ? interaction.component : undefined;
+  const pressedLabel = component !== undefined && "label" in component ? component.label : undefined;
+  const form = completionForm(id, control?.label ?? pressedLabel ?? forms.title);
+  await acknowledged(() => interaction.showModal(form), desk.log);
 }
 
 async function lookedUp(desk: Desk, conversation: string, pressed: Pressed): Promise<Reply | undefined> {

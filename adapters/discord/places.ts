@@ -71,6 +71,9 @@ export function conversationIn(channel: string, scope: "open" | "private", user:
   return scope === "open" ? `discord:${channel}` : `discord:${channel}:private:${user}`;
 }
 
+/** Who a notice to the keepers is kept as being from. */
+export const keepersNotice = "discord:keepers";
+
 export function personOf(user: string): string {
   return `discord:${user}`;
 }

@@ -61,7 +61,8 @@ function understoodText({ lead: words, items, remarks }: Of<"understood">): stri
     ({ label, value, doubt }) =>
       `${escaped(label)}: **${escaped(value)}**${doubt === undefined ? "" : ` (${escaped(doubt)})`}`,
   );
-  const line = told.length === 0 ? "" : `${escaped(words)} – ${told.join("; ")}.`;
+  const line =
+    told.length === 0 ? "" : `${escaped(words)}${/[.:]$/u.test(words) ? "" : " –"} ${told.join("; ")}.`;
   return lines([line, ...remarks.map(escaped)]);
 }
 

@@ -104,7 +104,11 @@ function buttonsOf(
   first: number,
   style: 1 | 2,
 ): readonly Button[] {
-  return controls.map(({ label }, index) => button(label, { ...holder, key: String(first + index) }, style));
+  return controls.map(({ does, label }, index) => {
+    // Whether a form opens must be seen from the button: a form has to be the first answer.
+    const key = `${does === "complete" ? "c" : ""}${first + index}`;
+    return button(label, { ...holder, key }, style);
+  });
 }
 
 function button(label: string, pressed: Pressed, style: 1 | 2): Button {

@@ -17,9 +17,10 @@ export interface Outlet {
   mayEdit(place: Place, key: string): boolean;
   /** Undefined when the message is gone. */
   edit(place: Place, body: Body): Promise<Posted | undefined>;
-  post(body: Body): Promise<Posted>;
+  /** Undefined when the message that shows the case shall stay as it is. */
+  post(body: Body): Promise<Posted | undefined>;
   /** Beside the case's message. */
-  aside(body: Body): Promise<Posted>;
+  aside(body: Body): Promise<Posted | undefined>;
   /** To the one who spoke, alone; undefined when that cannot be done. */
   whisper(body: Body): Promise<Posted | undefined>;
 }
@@ -62,11 +63,7 @@ async function showInPlace(desk: Desk, showing: Showing, key: string, outlet: Ou
   const home = key === showing.keptAs ? standsIn : conversation;
   const before = await desk.places.find(home, key);
   const earlier = await standingBefore(desk, conversation, before);
-  const standing = saysStanding(reply)
-    ? replyId
-    : earlier !== undefined && mayCarry(earlier, reply)
-      ? before?.standing
-      : undefined;
+  const standing = standingIn(reply, replyId, earlier, before);
   const place = (posted: Posted): Place => ({
     ...placeOf(showing, posted),
     asker: before?.asker ?? showing.asker,
@@ -80,11 +77,24 @@ async function showInPlace(desk: Desk, showing: Showing, key: string, outlet: Ou
     await desk.places.keep(home, key, place(before));
     const edited = await outlet.edit(before, body);
     if (edited?.message === before.message) return;
-    return desk.places.keep(home, key, place(edited ?? (await outlet.post(body))));
+    const posted = edited ?? (await outlet.post(body));
+    return posted === undefined ? undefined : desk.places.keep(home, key, place(posted));
   }
   const posted = await outlet.post(body);
+  if (posted === undefined) return;
   await desk.places.keep(home, key, place(posted));
   if (before !== undefined && showing.scope === "open") await takeButtonsOff(desk.client, before);
+}
+
+/** The id of the reply that says where the case stands, this one or an earlier one. */
+function standingIn(
+  reply: Reply,
+  replyId: string,
+  earlier: Reply | undefined,
+  before: Place | undefined,
+): string | undefined {
+  if (saysStanding(reply)) return replyId;
+  return earlier !== undefined && mayCarry(earlier, reply) ? before?.standing : undefined;
 }
 
 /** The reply that last said where the case of a place stands. */

@@ -35,7 +35,8 @@ export function scrubbingOf(engine: Engine, log: Log, patience: number): Scrubbi
     try {
       return await engine.scrub();
     } catch (failure) {
-      if (engine.troubleOf(failure).kind !== "again") throw failure;
+      const { kind, message } = engine.troubleOf(failure);
+      if (kind !== "again") throw new OutsideError(message, failure);
       return false;
     }
   }

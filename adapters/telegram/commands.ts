@@ -7,8 +7,9 @@ import type { Described } from "./phrases.ts";
 export interface Command {
   readonly name: string;
   readonly for: "members" | "keepers";
-  /** Said to the bot; what stands behind the command is put after it. */
+  /** Said to the bot; what stands behind the command is put after it, unless the words are the whole of it. */
   readonly words: string;
+  readonly isWhole?: true;
   readonly description: Described;
 }
 
@@ -36,7 +37,11 @@ export const commands: readonly Command[] = [
     "show your car sheet to others",
     "das Blatt deines Autos zeigen",
   ),
-  member("askkeeper", "ask a keeper", "hand your case to a keeper", "den Fall einem Kundigen geben"),
+  {
+    ...member("askkeeper", "ask a keeper", "hand your case to a keeper", "den Fall einem Kundigen geben"),
+    isWhole: true,
+  },
+  member("reply", "reply", "reply to a keeper, by the case's number", "einem Kundigen antworten"),
   member("keepers", "keepers", "who the keepers are", "wer die Kundigen sind"),
   member("redeem", "redeem", "take up an invitation", "eine Einladung annehmen"),
   member("mine", "mine", "what I keep of you", "was ich von dir habe"),
@@ -47,6 +52,8 @@ export const commands: readonly Command[] = [
   keeper("replace", "replace pin", "replace a pinned answer", "eine Antwort ersetzen"),
   keeper("queue", "keepers' queue", "what waits for a keeper", "was auf Kundige wartet"),
   keeper("answer", "answer", "answer a case by its number", "einen Fall beantworten"),
+  keeper("askback", "ask back", "ask back about a case", "zu einem Fall zurückfragen"),
+  keeper("close", "close", "close a case, with the reason", "einen Fall schließen"),
   keeper("observation", "observation", "one observation, by its number", "eine Beobachtung"),
   keeper("accept", "accept observation", "accept an observation", "eine Beobachtung annehmen"),
   keeper(
@@ -80,5 +87,6 @@ const opening = "start";
 export function wordsOfCommand(name: string, rest: string): string | undefined {
   if (name === opening) return "help";
   const command = commands.find((one) => one.name === name);
-  return command === undefined ? undefined : `${command.words} ${rest}`.trim();
+  if (command === undefined) return undefined;
+  return command.isWhole === true ? command.words : `${command.words} ${rest}`.trim();
 }

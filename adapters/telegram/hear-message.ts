@@ -54,7 +54,9 @@ function wordsSaid({ text, command, quoted }: Heard, { isPrivate }: Place): stri
   if (command === undefined) return text === "" && quoted === undefined && !isPrivate ? "help" : text;
   const words = wordsOfCommand(command, text);
   if (words === undefined) return isPrivate ? "help" : undefined;
-  return words === "" && quoted === undefined ? "help" : words;
+  if (words === "" && quoted === undefined) return "help";
+  // "/pin" in answer to a post means the words of that post.
+  return words.endsWith(":") && quoted !== undefined ? `${words} ${quoted.text}` : words;
 }
 
 interface Saying {

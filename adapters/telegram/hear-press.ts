@@ -2,6 +2,7 @@
 import type { CallbackQuery } from "grammy/types";
 import { type Found, pressedIn } from "./buttons.ts";
 import type { Door } from "./door.ts";
+import { patiently } from "./patiently.ts";
 import { buttonHasLapsed } from "./phrases.ts";
 import { type Place, placeOf } from "./places.ts";
 import { changeShown, shownIn, withBoard } from "./shown.ts";
@@ -47,7 +48,7 @@ async function adopted(door: Door, place: Place, { board }: Found, message: numb
 /** The press stops turning; one that waited too long needs no answer any more. */
 async function acknowledge({ api }: Door, { id }: CallbackQuery, text?: string): Promise<void> {
   try {
-    await api.answerCallbackQuery(id, text === undefined ? {} : { text });
+    await patiently(() => api.answerCallbackQuery(id, text === undefined ? {} : { text }));
   } catch (failure) {
     if (troubleOf(failure).kind === "other" && !`${failure}`.includes("query")) throw failure;
   }

@@ -5,6 +5,7 @@
 import type { InlineQuery, InlineQueryResultArticle } from "grammy/types";
 import type { IncomingMessage, Reply, Suggestion } from "../../bot/index.ts";
 import type { Door } from "./door.ts";
+import { patiently } from "./patiently.ts";
 import { inlineHint } from "./phrases.ts";
 import { renderReply } from "./render.ts";
 
@@ -17,11 +18,9 @@ const cacheSeconds = 20;
 export async function answerInline(door: Door, { id, from, query }: InlineQuery): Promise<void> {
   const typed = query.trim().slice(0, 200);
   const results = typed.length < fewestLetters ? [] : await resultsFor(door, id, from.id, typed);
-  await door.api.answerInlineQuery(id, results, {
-    is_personal: true,
-    cache_time: cacheSeconds,
-    ...(results.length > 0 ? {} : { button: { text: inlineHint, start_parameter: "inline" } }),
-  });
+  const hint = results.length > 0 ? {} : { button: { text: inlineHint, start_parameter: "inline" } };
+  const options = { is_personal: true, cache_time: cacheSeconds, ...hint };
+  await patiently(() => door.api.answerInlineQuery(id, results, options));
 }
 
 async function resultsFor(door: Door, id: string, person: number, typed: string) {

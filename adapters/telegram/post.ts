@@ -5,6 +5,7 @@
 import { type Api, InputFile } from "grammy";
 import type { InlineKeyboardMarkup } from "grammy/types";
 import type { NewestMessages } from "./newest-messages.ts";
+import { patiently } from "./patiently.ts";
 import { type Place, rememberMove } from "./places.ts";
 import type { Records } from "./records.ts";
 import { sendOnce } from "./send-once.ts";
@@ -84,17 +85,6 @@ export function postBy(api: Api, records: Records, newest: NewestMessages): Post
 
 function isRefusal(failure: unknown): boolean {
   return typeof failure === "object" && failure !== null && "error_code" in failure;
-}
-
-/** Saying the same again changes nothing, so a lost answer costs one more try. */
-async function patiently(edit: () => Promise<unknown>): Promise<void> {
-  try {
-    await edit();
-  } catch (failure) {
-    const { kind } = troubleOf(failure);
-    if (kind !== "unknown fate" && kind !== "not sent") throw failure;
-    await edit();
-  }
 }
 
 const look = { parse_mode: "HTML", link_preview_options: { is_disabled: true } } as const;

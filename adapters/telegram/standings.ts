@@ -4,6 +4,7 @@
  */
 import type { Api } from "grammy";
 import type { Standing } from "../../bot/index.ts";
+import { patiently } from "./patiently.ts";
 import { chatOfCommunity } from "./places.ts";
 import type { Records } from "./records.ts";
 import type { TelegramSettings } from "./settings.ts";
@@ -48,7 +49,7 @@ export function standingsBy(api: Api, records: Records, now: () => number = Date
 /** A chat that cannot be asked vouches for nobody. */
 async function asked(api: Api, chat: number): Promise<ReadonlyMap<number, Standing>> {
   try {
-    const members = await api.getChatAdministrators(chat);
+    const members = await patiently(() => api.getChatAdministrators(chat));
     return new Map(
       members.map(({ user, status }) => [user.id, status === "creator" ? "owner" : "keeper"] as const),
     );

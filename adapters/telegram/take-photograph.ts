@@ -1,6 +1,7 @@
 /** A file of the platform into the keeper of photographs, which takes its metadata away. Hosts are never assumed: the root of the API is told. */
 import type { Api } from "grammy";
 import type { PhotographTaken } from "./door.ts";
+import { patiently } from "./patiently.ts";
 import { photographNotRead, photographTooLarge } from "./phrases.ts";
 
 /** What is needed of the keeper of photographs. */
@@ -45,7 +46,7 @@ type Path = { readonly ok: true; readonly path: string } | { readonly ok: false;
 
 async function pathOf(api: Api, file: string): Promise<Path> {
   try {
-    const { file_path: path } = await api.getFile(file);
+    const { file_path: path } = await patiently(() => api.getFile(file));
     return path === undefined ? { ok: false, problem: photographNotRead } : { ok: true, path };
   } catch (failure) {
     if (`${failure}`.includes("file is too big")) return { ok: false, problem: photographTooLarge };

@@ -74,6 +74,8 @@ export interface Handled {
   readonly errand?: Errand | null;
   /** Where the conversation itself changes too. */
   readonly conversation?: Conversation;
+  /** Something was put down that is to be erased: done before anybody hears the reply. */
+  readonly erases?: true;
 }
 
 /** What an affair adds to an ordinary answer. */
@@ -97,15 +99,22 @@ export interface Affair {
   readonly resume?: (scene: CommunityScene, state: unknown) => Handled | undefined;
   /** `scene.conversation` is the one before, `taken` what the message made of it. */
   readonly beside?: (scene: CommunityScene, taken: StepTaken) => Beside | undefined;
-  /** Records that a process does not hold and that the affair needs for this message; they stand in `scene.found`. */
-  readonly reads?: (message: IncomingMessage) => readonly RecordQuery[];
+  /**
+   * Records that a process does not hold and that the affair needs for this message; they stand in `scene.found`. Asked again with what
+   * was found, until there is nothing more to ask for: what is to be read may depend on what was read.
+   */
+  readonly reads?: (message: IncomingMessage, found: CommunityScene["found"]) => readonly RecordQuery[];
 }
 
-/** All records of a kind in the community whose id begins so. */
-export interface RecordQuery {
-  readonly kind: string;
-  readonly prefix: string;
-}
+/** All records of a kind in the community whose id begins so, or the one that has this id. */
+export type RecordQuery =
+  | { readonly kind: string; readonly prefix: string }
+  | {
+      readonly kind: string;
+      readonly id: string;
+      /** A kind that is not kept by community: its ids stand as they are. */
+      readonly isOfAll?: true;
+    };
 
 export interface FoundRecord {
   /** Within the community. */

@@ -1,10 +1,12 @@
 /** Every affair of a community, in the order in which they are asked whether a message is theirs. */
 import type { Affair } from "./affair.ts";
 import { boardAffair } from "./board/board-affair.ts";
+import { carSheetAffair } from "./car-sheet/car-sheet-affair.ts";
 import { handOverAffair } from "./hand-over/hand-over-affair.ts";
 import { keepersAffair } from "./keepers/keepers-affair.ts";
 import { observationsAffair } from "./observations/observations-affair.ts";
 import { pinsAffair } from "./pins/pins-affair.ts";
+import { privacyAffair } from "./privacy/privacy-affair.ts";
 import { queueAffair } from "./queue/queue-affair.ts";
 import { settingsAffair } from "./settings-affair.ts";
 import { signInAffair } from "./sign-in/sign-in-affair.ts";
@@ -18,4 +20,6 @@ export const affairs: readonly Affair[] = [
   handOverAffair,
   pinsAffair,
   boardAffair,
+  carSheetAffair,
+  privacyAffair,
 ];

@@ -20,7 +20,12 @@ export interface RecordChange {
   readonly advance: (state: unknown) => unknown;
   /** Records that answers do not go by (questions asked, notices) need not be told to the other processes. */
   readonly isAside?: boolean;
+  /** It is nobody's business who did it, and nobody's name is kept with it. */
+  readonly isNameless?: boolean;
 }
+
+/** Stands where a name is not kept. */
+const nameless = "somebody";
 
 /** A record that does not exist yet. */
 export function newRecord<Shape>(
@@ -82,9 +87,9 @@ export function keptRecord<Shape>(
 /** As the store takes it. */
 export function alongside(
   community: string,
-  { kind, id, why, advance }: RecordChange,
+  { kind, id, why, advance, isNameless = false }: RecordChange,
   by: string,
   at: number,
 ): Alongside {
-  return { change: { kind, id: `${community}/${id}`, by, at, why }, advance };
+  return { change: { kind, id: `${community}/${id}`, by: isNameless ? nameless : by, at, why }, advance };
 }

@@ -29,5 +29,5 @@ export function requestAbout(said: string, verb: string): RequestAboutRecord | u
     said,
   );
   const [, id, words = ""] = match ?? [];
-  return id === undefined ? undefined : { id: recordIdOf(id), words: words.trim() };
+  return id === undefined ? undefined : { id: recordIdOf(id), words: words.trim().replace(/^…$/u, "") };
 }

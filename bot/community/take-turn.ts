@@ -36,6 +36,7 @@ import type { CommunityMemory } from "./community-memory.ts";
 import { keepersIn } from "./keepers/keepers-record.ts";
 import { standingOf } from "./keepers/standing.ts";
 import { learntKnowledge } from "./observations/learnt-knowledge.ts";
+import { withPeopleHere } from "./person/people-here.ts";
 import { stepOfMessage, wordsOfAll } from "./quoted-post.ts";
 import type { RecordChange } from "./record-change.ts";
 import { recordId } from "./record-id.ts";
@@ -50,6 +51,8 @@ export interface TurnTaken {
   readonly reply: Reply;
   readonly changes: readonly RecordChange[];
   readonly tellings: readonly Telling[];
+  /** Something is to be erased before the reply is heard. */
+  readonly erases: boolean;
 }
 
 /** When and with what knowledge a message is taken. */
@@ -68,8 +71,8 @@ export interface Circumstances {
 }
 
 /** What must be read before the message can be taken, beside what the memory holds. */
-export function queriesFor(message: IncomingMessage): readonly RecordQuery[] {
-  return affairs.flatMap(({ reads }) => reads?.(message) ?? []);
+export function queriesFor(message: IncomingMessage, found: CommunityScene["found"]): readonly RecordQuery[] {
+  return affairs.flatMap(({ reads }) => reads?.(message, found) ?? []);
 }
 
 export function takeTurn(
@@ -77,10 +80,12 @@ export function takeTurn(
   conversation: Conversation,
   message: IncomingMessage,
 ): TurnTaken {
-  const scene = sceneOf(circumstances, conversation, message);
+  const here = withPeopleHere(conversation, message);
+  const scene = sceneOf(circumstances, here.conversation, message);
   const handled = handledBy(scene);
   const turn = handled === undefined ? asked(scene, message) : handledTurn(scene, handled);
-  return inWordsOfTurn(scene.knowledge.handbook, turn);
+  const taken = inWordsOfTurn(scene.knowledge.handbook, turn);
+  return { ...taken, changes: [...here.changes, ...taken.changes] };
 }
 
 /** What is said, here and elsewhere, in the handbook's word for what it is about. */
@@ -172,7 +177,7 @@ function handledTurn({ conversation, message, speaker }: CommunityScene, handled
   const after = errand === undefined ? spoken : withErrand(spoken, speaker.id, errand);
   const summary = summaryBeside(caseInHand(after, message.from));
   const reply: Reply = { blocks, summary, ...(isPrivate ? { isPrivate } : {}) };
-  return { conversation: after, reply, changes, tellings };
+  return { conversation: after, reply, changes, tellings, erases: handled.erases === true };
 }
 
 /** A question about a part, with what the community knows of it beside the answer. */
@@ -198,6 +203,7 @@ function asked(scene: CommunityScene, said: IncomingMessage): TurnTaken {
     },
     changes: besides.flatMap(({ changes = [] }) => changes),
     tellings: besides.flatMap(({ tellings = [] }) => tellings),
+    erases: false,
   };
 }
 

@@ -25,6 +25,8 @@ export const Conversation = z
     latest: z.string().nullable(),
     /** What people are in the middle of, beside their cases. */
     errands: z.array(Errand).readonly().exactOptional(),
+    /** Everybody who has spoken here. */
+    people: z.array(z.string()).readonly().exactOptional(),
     /** Which pinned answers, in which words, were shown in which case. */
     shown: z
       .array(z.strictObject({ case: z.string(), marks: z.array(z.string()).readonly() }).readonly())

@@ -8,6 +8,7 @@ import {
   didYouMean,
   hearsayLeftAside,
   namedVariantLeftAside,
+  notYetLeftAside,
   questionLeftAside,
   severalReadingsLeftAside,
 } from "./phrases/understood.ts";
@@ -53,9 +54,11 @@ function asideRemarks(
     reading.leftAside.filter((one) => one.because === because).map((one) => one.words);
   const hearsay = isClaimed ? [] : wordsFor("hearsay");
   const others = wordsFor("another-car");
+  const notYet = wordsFor("not-yet");
   return [
     hearsay.length === 0 ? undefined : hearsayLeftAside(hearsay),
     others.length === 0 ? undefined : anotherCarLeftAside(others),
+    notYet.length === 0 ? undefined : notYetLeftAside(notYet),
     ...(part === undefined ? [] : unclearRemark(part, reading)),
     isAnswered || !wordsFor("question").some((words) => asksMore(reading, words))
       ? undefined

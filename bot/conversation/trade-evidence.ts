@@ -2,11 +2,14 @@
  * Marks of general trade knowledge as facts of the case: a moulded material mark or a density speaks about the features
  * whose states name their material; a date mark answers the date question that is open.
  */
-import type { Feature, FeatureFinding, PartKind, ReportValue, TradeEvidence } from "../../knowledge/index.ts";
+import {
+  type FeatureFinding,
+  findingsOfMaterial,
+  type PartKind,
+  type TradeEvidence,
+} from "../../knowledge/index.ts";
 
 type Material = Extract<TradeEvidence, { kind: "material" }>;
-type StateFeature = Extract<Feature, { kind: "states" }>;
-type State = StateFeature["states"][number];
 
 /** A mark is read off; a weighing has air, paint and metal in it. */
 const certaintyOfMark = 1;
@@ -26,44 +29,10 @@ export function findingsOfMarks(
   });
 }
 
+/** The reader's own rule: which features of the part a material speaks about. */
 function materialFindings(part: PartKind, material: Material): readonly FeatureFinding[] {
-  return part.features.flatMap((feature) => {
-    if (feature.kind !== "states" || !feature.states.some((state) => state.material !== undefined)) return [];
-    const isMark = material.symbols.length <= mostSymbolsOfMark;
-    const fitting = feature.states.filter((state) =>
-      isMark ? hasSymbol(state, material) : hasDensity(state, material),
-    );
-    if (fitting.length === 0) return [];
-    return [
-      {
-        part: part.id,
-        feature: feature.id,
-        value: materialValue(fitting),
-        certainty: isMark ? certaintyOfMark : certaintyOfWeighing,
-        words: material.words,
-      },
-    ];
-  });
-}
-
-function hasSymbol(state: State, material: Material): boolean {
-  return (state.material?.symbols ?? []).some((symbol) =>
-    material.symbols.some(
-      (read) => read === symbol || read.startsWith(`${symbol}-`) || read.startsWith(`${symbol}+`),
-    ),
-  );
-}
-
-function hasDensity(state: State, material: Material): boolean {
-  const known = state.material?.density;
-  const read = material.densityGramsPerCubicCentimetre;
-  return known !== undefined && read !== undefined && known[0] <= read.to && read.from <= known[1];
-}
-
-function materialValue(fitting: readonly State[]): ReportValue {
-  const [only] = fitting;
-  if (fitting.length === 1 && only !== undefined) return { kind: "state", state: only.id };
-  return { kind: "weighed-states", weights: Object.fromEntries(fitting.map((state) => [state.id, 1])) };
+  const isMark = material.symbols.length <= mostSymbolsOfMark;
+  return findingsOfMaterial(part, material, material.words, isMark ? certaintyOfMark : certaintyOfWeighing);
 }
 
 function dateFindings(

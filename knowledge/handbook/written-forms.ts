@@ -22,7 +22,7 @@ export const Id = z
   .max(60);
 
 /** Other words people use for the same thing; typing slips and plurals need not be listed. */
-export const Also = z.array(Name).max(60).default([]);
+export const Also = z.array(Name).max(150).default([]);
 export const SourceIds = z.array(Id).max(30).default([]);
 
 /** `1980`, `1980-05`, `1980-05-17` or `1981-W31`, always in quotes or with a hyphen so that YAML keeps the text. */

@@ -18,14 +18,21 @@ export interface PartView {
   readonly clauseOf: readonly number[];
 }
 
-/** Parts a phrase names outright, by a part's own name or by a variant's. */
-function partsNamed(spotted: Spotted): readonly string[] {
-  return Array.from(
-    new Set(
-      spotted.phrase.meanings.flatMap((meaning) =>
-        meaning.kind === "part" || meaning.kind === "variant" ? [meaning.part] : [],
-      ),
-    ),
+/** Parts a phrase names outright, by a part's own name, by a variant's, or by a feature that holds it ("mirror shell"). */
+function partsNamed({ phrase }: Spotted, lexicon: Lexicon): readonly string[] {
+  const named = phrase.meanings.flatMap((meaning) => {
+    if (meaning.kind === "part" || meaning.kind === "variant") return [meaning.part];
+    return meaning.kind === "feature" && holdsPartName(phrase, meaning.part, lexicon) ? [meaning.part] : [];
+  });
+  return Array.from(new Set(named));
+}
+
+function holdsPartName({ stems }: Spotted["phrase"], part: string, lexicon: Lexicon): boolean {
+  const isHeadOf = (stem: string, id: string): boolean => lexicon.parts.get(id)?.nameHeads.has(stem) === true;
+  const others = [...lexicon.parts.keys()].filter((id) => id !== part);
+  return (
+    stems.length > 1 &&
+    stems.some((stem) => isHeadOf(stem, part) && !others.some((other) => isHeadOf(stem, other)))
   );
 }
 
@@ -39,7 +46,7 @@ function partNamed(
   lexicon: Lexicon,
   inHand: string | undefined,
 ): string | undefined {
-  const named = partsNamed(spotted);
+  const named = partsNamed(spotted, lexicon);
   if (inHand !== undefined) {
     const isOwnWord = spotted.phrase.meanings.some((each) => "part" in each && each.part === inHand);
     const isShortName =
@@ -166,15 +173,20 @@ function pointedParts(spotted: readonly Spotted[], lexicon: Lexicon): ReadonlyMa
       phrase.stems.length > 1 && phrase.stems.some((stem) => lexicon.parts.get(only)?.nameHeads.has(stem))
         ? 1
         : 0;
-    pointed.set(only, (pointed.get(only) ?? 0) + (namesPart ? 0 : telling.length + ownNoun));
+    const ofFeature =
+      phrase.stems.length > 1 && phrase.meanings.every(({ kind }) => kind === "feature") ? 1 : 0;
+    pointed.set(only, (pointed.get(only) ?? 0) + (namesPart ? 0 : telling.length + ownNoun + ofFeature));
   }
   return pointed;
 }
 
+/** Three telling words, or the whole name of a feature. */
+const leastPointing = 3;
+
 /** The part pointed to twice as strongly as any other; one short phrase is too little. */
 function impliedPart(spotted: readonly Spotted[], lexicon: Lexicon): string | undefined {
   const [first, second] = [...pointedParts(spotted, lexicon)].sort(([, one], [, other]) => other - one);
-  if (first === undefined || first[1] < 2) return undefined;
+  if (first === undefined || first[1] < leastPointing) return undefined;
   return first[1] >= 2 * (second?.[1] ?? 0) ? first[0] : undefined;
 }
 

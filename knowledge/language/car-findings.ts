@@ -29,7 +29,10 @@ const grades: readonly (readonly [ProvenanceGrade, RegExp])[] = [
 ];
 
 const loose =
-  /\b(?:loose (?:one|part|spoiler|mirrors?|wheels?|item|steering)|(?:a|one|pair|bought|found|got|have|its|it is|are|theyre) loose|(?:two|pair|set) (?:of )?loose|off (?:the|a|any) car|not (?:on|fitted to|attached to) (?:a|any|the|my) car|(?:it|this|one|them|these|part|spoiler|mirrors?|wheels?|is|sat|sitting|here|lying) (?:\w+ )?on (?:the|my) (?:work ?)?bench|on the kitchen table|in a box (?:of|under|with)|in my hands?|swap ?meets?|auto ?jumbles?|boot sale|flea market|(?:on |from |off |an )?e ?bay|for sale (?:ad|ads|advert|listing|online)|classifieds?|online auction|auction (?:site|listing)|marketplace|dont (?:have|own|even have) (?:a|the|any) car|no car (?:yet|to go with|attached)|without a car|spare (?:one|spoiler|mirrors?|wheels?)|from a (?:breaker|breakers|scrapyard|scrap yard|seller)|bought (?:one|a|this|it|these|them) (?:\w+ ){0,4}(?:online|secondhand|second hand|used)|at a (?:swap|jumble|show|meet)|off a (?:breaker|stall|bloke)|on the shelf|shelf in|at the jumble|part on its own|by itself|listing|stall|found (?:it|this|these|them|one|a|some) (?:\w+ ){0,3}?(?:in|at|on) (?:a|the|an)|(?:for sale|(?<!anyone |anybody |who is |whos |is |he is |hes )selling|sold as|collection only)|off the bay|swap table|picked (?:this|it|these|them|one|up|a) (?:\w+ ){0,3}?(?:up|at|from|for)|just bought (?:a|this|these|one)|i bought a|bought (?:both |it |them |these |this |one )?(?:from|off) |both bought (?:from|off))\b/;
+  /\b(?:loose (?:one|part|spoiler|mirrors?|wheels?|item|steering)|(?:a|one|pair|bought|found|got|have|its|it is|are|theyre) loose|(?:two|pair|set) (?:of )?loose|off (?:the|a|any) car|not (?:on|fitted to|attached to) (?:a|any|the|my) car|(?:it|this|one|them|these|part|spoiler|mirrors?|wheels?|is|sat|sitting|here|lying) (?:\w+ )?on (?:the|my) (?:work ?)?bench|on the kitchen table|in a box (?:of|under|with)|in my hands?|swap ?meets?|auto ?jumbles?|boot sale|flea market|(?:on |from |off |an )?e ?bay|for sale (?:ad|ads|advert|listing|online)|classifieds?|online auction|auction (?:site|listing)|marketplace|dont (?:have|own|even have) (?:a|any|the) car(?! (?:here|with|at|in|to hand|nearby|handy|around|today|yet|any ?more|tonight))|no car (?:yet|to go with|attached)|without a car|spare (?:one|spoiler|mirrors?|wheels?)|from a (?:breaker|breakers|scrapyard|scrap yard|seller)|bought (?:one|a|this|it|these|them) (?:\w+ ){0,4}(?:online|secondhand|second hand|used)|at a (?:swap|jumble|show|meet)|off a (?:breaker|stall|bloke)|on the shelf|shelf in|at the jumble|part on its own|by itself|listing|stall|found (?:it|this|these|them|one|a|some) (?:\w+ ){0,3}?(?:in|at|on) (?:a|the|an)|(?:for sale|(?:spoiler|mirrors?|wheels?|wings?|dash|panel|it|one) arrive[sd]? (?:on )?(?:today|tomorrow|\w+day|this|next)|(?<!anyone |anybody |who is |whos |is |he is |hes )selling|sold as|collection only)|off the bay|swap table|picked (?:this|it|these|them|one|up|a) (?:\w+ ){0,3}?(?:up|at|from|for)|just bought (?:a|this|these|one)|i bought a|bought (?:both |it |them |these |this |one )?(?:from|off) |both bought (?:from|off))\b/;
+/** Bought, offered or advertised by itself: however far the seller stands behind the verb. */
+const traded =
+  /\b(?:(?:bought|got|found|won|scored|grabbed|acquired|snagged|rescued|purchased|collected|came) (?:\w+ ){0,7}?(?:off|from|at|on|in) (?:a |an |the |some |his |her |my )?(?:\w+ ){0,2}?(?:autojumble|jumble|swap ?meet|boot ?sale|car boot|farm sale|house clearance|flea market|breakers?|scrap ?yard|junk ?yard|salvage|skip|facebook|marketplace|ebay|bay|auction|classifieds?|dealers?|trader|seller|stall|estate sale|garage sale|parts fair)|(?:asking|wants?|want) (?:silly money|too much|a fortune|(?:about |around |only |just )?\w+ (?:quid|pounds|euros?|bucks|dollars))|(?:quid|pounds|euros?|bucks|dollars) (?:for (?:it|them|this|these|the (?:pair|set|lot))|posted|delivered|plus post\w*|ono|the (?:pair|set|lot))|\d+ posted|up for grabs|been offered|was offered|offered (?:me )?(?:a|an|this|one|these|some)|(?:thinking of|about to|before i|should i|shall i|worth) buy(?:ing)?|new old stock|(?<!\ba )nos|in its (?:\w+ )?(?:box|wrapper|packaging|bubble wrap)|brand new (?:\w+ ){0,2}(?:in|from)|never (?:been )?fitted|the ad (?:says|reads|claims)|(?:seller|vendor|guy|bloke|chap|fellow|man) (?:claims|wants|is asking))\b/;
 const onCar =
   /\b(?:on (?:my|the) (?:car|shrike)|still (?:on|fitted|bolted|attached)|came (?:on|with) (?:my|the) car)\b/;
 const marketCue =
@@ -37,7 +40,11 @@ const marketCue =
 
 /** Model, trim, market, grade and looseness; the last said of each, in the order said. */
 export function readCar(view: MessageView): readonly CarFinding[] {
-  const named = [...trimsByWord(view), ...view.spotted.flatMap((spotted) => namedCar(view, spotted))];
+  const named = [
+    ...trimsByWord(view),
+    ...marketsByWord(view),
+    ...view.spotted.flatMap((spotted) => namedCar(view, spotted)),
+  ];
   const told = view.clauses.flatMap((clause, at) => {
     const aside = view.stances[at]?.aside;
     if (aside === "another-car") return [];
@@ -63,9 +70,20 @@ function historyIn(
     );
   if (grade !== undefined && !(grade === "known-replaced" && isDenied))
     found.push({ about: "grade", grade, words });
-  if (loose.test(clause.text) && !onCar.test(clause.text)) found.push({ about: "loose-part", words });
+  if (isLoose(clause)) found.push({ about: "loose-part", words });
   return found;
 }
+
+function isLoose({ text, isAsked }: MessageView["clauses"][number]): boolean {
+  if (onCar.test(text)) return false;
+  if (traded.test(text)) return true;
+  if (isAsked && /\bfor sale\b/.test(text)) return false;
+  return loose.test(text.replace(notOffered, ""));
+}
+
+/** "None for sale", "the car is for sale": nothing is offered by itself. */
+const notOffered =
+  /\b(?:not|none|no|never|isnt|arent|any|anything|anyone|one|ones|is|are|was|were|car|house|up|come|came|something|nothing|much|parts) (?:up )?for sale\b/g;
 
 /** "A Mark II Touring", "an S", "the '80 S": a trim's own word, in a name's place and with a capital. */
 function trimsByWord(view: MessageView): readonly CarFinding[] {
@@ -82,8 +100,34 @@ function trimsByWord(view: MessageView): readonly CarFinding[] {
     const trim = own.find(({ word }) => word === token.stem);
     const aside = view.stances[view.clauseOf[at] ?? 0]?.aside;
     if (trim === undefined || aside === "hearsay" || aside === "another-car") return [];
-    if (!isNamePlace(view, at)) return [];
+    if (!isNamePlace(view, at) || isAnyCar(view, view.clauseOf[at] ?? 0)) return [];
     return [{ about: "trim" as const, id: trim.id, words: wordsBetween(view, at, at) }];
+  });
+}
+
+const shortestList = 2;
+/** Words of a clause in a list that is an answer about the car. */
+const mostWords = 4;
+
+/** "Home, June 1980, Shrike S": in a list about the car, a market is said by its one word. */
+function marketsByWord(view: MessageView): readonly CarFinding[] {
+  const { clauses } = view;
+  const isList = clauses.length >= shortestList && clauses.every(({ from, to }) => to - from < mostWords);
+  const namesCar =
+    trimsByWord(view).length > 0 ||
+    clauses.some(({ text }) => /\b(?:19[5-9]\d|[6-9]\d)\b/.test(text)) ||
+    view.spotted.some(({ phrase }) =>
+      phrase.meanings.some(({ kind }) => kind === "model" || kind === "trim"),
+    );
+  if (!isList || !namesCar || view.stances.some(({ aside }) => aside !== undefined)) return [];
+  return clauses.flatMap(({ from, to }) => {
+    const said = view.tokens[from];
+    const market = view.lexicon.handbook.cars.markets.find(({ name }) => {
+      const [word = ""] = name.toLowerCase().split(/[^a-z]+/, 1);
+      return said !== undefined && word.length > 3 && said.folded.startsWith(word.slice(0, 7));
+    });
+    if (from !== to || market === undefined) return [];
+    return [{ about: "market" as const, id: market.id, words: wordsBetween(view, from, to) }];
   });
 }
 
@@ -114,6 +158,7 @@ function namedCar(view: MessageView, spotted: Spotted): readonly CarFinding[] {
   const at = view.clauseOf[spotted.from] ?? 0;
   const aside = view.stances[at]?.aside;
   if (aside === "another-car" || aside === "hearsay" || isAnyCar(view, at)) return [];
+  if (isAmongLetters(view, spotted)) return [];
   const words = wordsBetween(view, spotted.from, spotted.to);
   const found = new Map<string, CarFinding>();
   for (const meaning of spotted.phrase.meanings) {
@@ -123,6 +168,12 @@ function namedCar(view: MessageView, spotted: Spotted): readonly CarFinding[] {
     found.set(meaning.kind, { about: meaning.kind, id: meaning.id, words });
   }
   return [...found.values()];
+}
+
+/** "An S R and some digits": letters of a mark. */
+function isAmongLetters(view: MessageView, { to }: Spotted): boolean {
+  const [last, next] = [view.tokens[to], view.tokens[to + 1]];
+  return last?.folded.length === 1 && next?.folded.length === 1 && next.isCapital && next.folded !== "i";
 }
 
 const own =

@@ -8,9 +8,15 @@ export interface ToldMark extends Span {
 }
 
 const monthWord = String.raw`(?<name>jan\w*|feb\w*|mar(?:ch)?|apr\w*|may|june?|july?|aug\w*|sep\w*|oct\w*|nov\w*|dec\w*)`;
-const figure = String.raw`(?:the )?(?:number |figure |no\.? ?|month )?(?:(?<month>1[0-2]|0?[1-9])(?!\d)(?:th|st|nd|rd)?|${monthWord})`;
+const spelled = "one two three four five six seven eight nine ten eleven twelve".split(" ");
+const ordinals = "first second third fourth fifth sixth seventh eighth ninth tenth eleventh twelfth".split(
+  " ",
+);
+const figure = String.raw`(?:the )?(?:number |figure |no\.? ?|month )?(?:(?<month>1[0-2]|0?[1-9])(?!\d)(?:th|st|nd|rd)?|${monthWord}|(?<spelled>${[...spelled, ...ordinals].join("|")})\b)`;
+/** The pip that is missing is the month. */
+const pip = String.raw`(?:${figure} (?:pip|dot)\b(?: (?:is|was|has been|one|looks))* ?(?:missing|gone|struck|knocked|flat\w*|filed|absent|filled|punched|not there)|(?:missing|struck|flat\w*) (?:pip|dot) (?:is |at |= ?)*${figure})`;
 const year = String.raw`(?<year>(?:19)?[4-9]\d|\d ?[|/] ?\d)(?!\d)`;
-const arrow = String.raw`\b(?:arrow|pointer|needle|clock|dial|date wheel|(?:the|its|little|clock) hand)\b[^.\d\n]{0,34}?`;
+const arrow = String.raw`\b(?:arrow(?:'s)?|pointer|needle|clock|dial|date wheel|(?:the|its|little|clock) hand)\b[^.\d\n]{0,34}?`;
 const middle = `(?:cent(?:re|er)|middle|inner|year|inside|in it)`;
 
 const clocks: readonly RegExp[] = [
@@ -26,13 +32,15 @@ const clocks: readonly RegExp[] = [
     String.raw`'?${year} (?:in|at|on) the (?:cent(?:re|er)|middle)[^.\d\n]{0,30}?\b(?:arrow|pointer|hand|needle|point\w*)\b[^.\d\n]{0,20}?${figure}`,
     "g",
   ),
+  new RegExp(String.raw`'?${year}[^\d\n]{0,50}?${pip}`, "g"),
+  new RegExp(String.raw`${pip}[^\d\n]{0,50}?'?${year}`, "g"),
   new RegExp(String.raw`\bpoint\w* (?:at|to) ${figure}[^.\d\n]{0,30}?'?${year}`, "g"),
 ];
 
 const count = "(?<count>[1-6]|one|two|three|four|five|six)";
 const dots: readonly RegExp[] = [
   new RegExp(
-    String.raw`\b${count} dots? (?<place>before|then|and|left of|in front of|to the left of|after|behind|right of|to the right of|under|over) (?:the |a )?(?:figure |number )?(?<figure>\d{1,2})(?!\d)`,
+    String.raw`\b${count} dots? (?<place>before|then|and|left of|in front of|to the left of|after|behind|right of|to the right of|under|over) (?:the |an? )?(?:figure |number )?(?<figure>\d{1,2})(?!\d)`,
     "g",
   ),
   new RegExp(
@@ -71,7 +79,8 @@ function collect(
 
 function clockMark(groups: Groups): Pick<ToldMark, "written" | "form"> {
   const named = months.indexOf((groups.name ?? "").slice(0, 3)) + 1;
-  const month = groups.month ?? String(named);
+  const told = Math.max(spelled.indexOf(groups.spelled ?? ""), ordinals.indexOf(groups.spelled ?? "")) + 1;
+  const month = groups.month ?? String(named > 0 ? named : told);
   const figures = (groups.year ?? "").replace(/[ |/]/g, "");
   return { written: `arrow at ${Number(month)}, centre ${figures.slice(-2)}`, form: "clock" };
 }

@@ -5,7 +5,7 @@ import { cleanText } from "./clean-text.ts";
 import { commonWords, glueWords, isGeneralWord } from "./common-words.ts";
 import { stemWord } from "./fold-word.ts";
 import type { Meaning, Phrase } from "./meaning.ts";
-import { compilePartWords, type PartWords } from "./part-words.ts";
+import { compilePartWords, lendingNames, type PartWords } from "./part-words.ts";
 import { tokenise } from "./tokens.ts";
 import { compileVocabulary, type Vocabulary } from "./vocabulary.ts";
 
@@ -22,17 +22,21 @@ interface Draft {
   readonly stems: readonly string[];
   readonly literal?: readonly string[];
   readonly meanings: Meaning[];
+  /** The name is not one of those listed first for anything. */
+  isSaying: boolean;
 }
 
 /** Everything the reader looks up, from one sound handbook; linear in the number of names. */
 export function compileLexicon(handbook: Handbook): Lexicon {
   const phrases = new Map<string, Draft>();
-  for (const [name, meaning] of allNames(handbook)) addPhrase(phrases, name, meaning);
+  for (const [name, meaning, isSaying = false] of allNames(handbook))
+    addPhrase(phrases, name, meaning, isSaying);
   const all = Array.from(phrases.values(), (phrase) => ({
     ...phrase,
     isOrdered:
+      phrase.isSaying ||
       phrase.meanings.some(({ kind }) => kind !== "state" && kind !== "feature") ||
-      phrase.stems.some((stem) => /^(?:no|not|nothing|never|without)$/.test(stem)),
+      phrase.stems.some((stem) => /^(?:no|not|nothing|never|without|like)$/.test(stem)),
     isGeneral: phrase.stems.length === 1 && phrase.stems.every(isGeneralWord),
   }));
   const { models, trims, markets } = handbook.cars;
@@ -43,7 +47,10 @@ export function compileLexicon(handbook: Handbook): Lexicon {
   return {
     handbook,
     phrasesByWord: byRarestWord(all),
-    vocabulary: compileVocabulary(all.flatMap((phrase) => phrase.stems)),
+    vocabulary: compileVocabulary(
+      all.flatMap((phrase) => phrase.stems),
+      all.filter((phrase) => !phrase.isSaying).flatMap((phrase) => phrase.stems),
+    ),
     parts,
     plainNouns: plainNounsOf(
       parts,
@@ -95,7 +102,7 @@ export function namesOfState(name: string): readonly string[] {
   return pieces.length > 1 ? [name, ...pieces] : [name];
 }
 
-function addPhrase(phrases: Map<string, Draft>, name: string, meaning: Meaning): void {
+function addPhrase(phrases: Map<string, Draft>, name: string, meaning: Meaning, isSaying: boolean): void {
   const words = tokenise(cleanText(name).text).map((token) => token.stem);
   // A bracketed name (">ABS<") is a mark as moulded; its bare letters mean something else.
   const stems = /[<>]/.test(name) ? [] : stemsOf(name);
@@ -104,15 +111,19 @@ function addPhrase(phrases: Map<string, Draft>, name: string, meaning: Meaning):
   const literal = stems.length === 1 && words.length > 1 && meaning.kind !== "part" ? { literal: words } : {};
   const key = literal.literal === undefined ? [...stems].sort().join(" ") : `= ${words.join(" ")}`;
   const known = phrases.get(key);
-  if (known === undefined) phrases.set(key, { stems, ...literal, meanings: [meaning] });
-  else if (!known.meanings.some((other) => isSame(other, meaning))) known.meanings.push(meaning);
+  if (known === undefined) {
+    phrases.set(key, { stems, ...literal, meanings: [meaning], isSaying });
+    return;
+  }
+  known.isSaying &&= isSaying;
+  if (!known.meanings.some((other) => isSame(other, meaning))) known.meanings.push(meaning);
 }
 
 function isSame(one: Meaning, other: Meaning): boolean {
   return JSON.stringify(one) === JSON.stringify(other);
 }
 
-function* allNames(handbook: Handbook): Generator<readonly [string, Meaning]> {
+function* allNames(handbook: Handbook): Generator<readonly [string, Meaning, boolean?]> {
   yield* carNames(handbook);
   for (const part of handbook.parts) {
     yield* named(part, { kind: "part", part: part.id });
@@ -125,7 +136,7 @@ function* allNames(handbook: Handbook): Generator<readonly [string, Meaning]> {
   }
 }
 
-function* carNames({ cars }: Handbook): Generator<readonly [string, Meaning]> {
+function* carNames({ cars }: Handbook): Generator<readonly [string, Meaning, boolean?]> {
   for (const kind of ["model", "trim", "market"] as const) {
     for (const entry of cars[`${kind}s`]) yield* named(entry, { kind, id: entry.id });
   }
@@ -151,7 +162,7 @@ function ownNoun(part: PartKind, parts: readonly PartKind[]): string | undefined
 function* named(
   entry: { readonly name: string; readonly also: readonly string[] },
   meaning: Meaning,
-): Generator<readonly [string, Meaning]> {
+): Generator<readonly [string, Meaning, boolean?]> {
   for (const name of [entry.name, ...entry.also]) yield [name, meaning];
 }
 
@@ -171,7 +182,7 @@ const measuringWords: Readonly<Record<string, readonly string[]>> = {
   weight: ["heavy", "weighing", "weigh"],
 };
 
-function* featureNames(part: PartKind, feature: Feature): Generator<readonly [string, Meaning]> {
+function* featureNames(part: PartKind, feature: Feature): Generator<readonly [string, Meaning, boolean?]> {
   const meaning = { kind: "feature", part: part.id, feature: feature.id } as const;
   yield* named(feature, meaning);
   if (feature.kind === "measurement") for (const word of wordsForSize(feature)) yield [word, meaning];
@@ -182,8 +193,9 @@ function* featureNames(part: PartKind, feature: Feature): Generator<readonly [st
     const stateMeaning = { ...meaning, kind: "state", state: state.id } as const;
     // "Has drain notches" is the feature's name once "has" is gone: presence.ts reads it, a mere mention says nothing.
     const isMention = (name: string): boolean => own.has(keyOf(name)) && /^(?:has|have|with)\b/i.test(name);
-    const names = [...namesOfState(state.name), ...state.also].filter((name) => !isMention(name));
-    for (const name of names) yield [name, stateMeaning];
+    const usual = new Set([...namesOfState(state.name), ...lendingNames(state)]);
+    const names = [...usual, ...state.also].filter((name) => !isMention(name));
+    for (const name of names) yield [name, stateMeaning, !usual.has(name)];
   }
 }
 

@@ -44,7 +44,9 @@ function findingsIn(view: MessageView, { text, from, to }: Sentence): readonly F
   if (part === undefined) return [];
   const certainty = view.stances[from]?.certainty ?? 1;
   const told = [...readTradeEvidence(text, { today: view.context.today }), ...densitiesStated(text)];
-  return told.flatMap((each) => (each.kind === "material" ? findingsOf(part, each, text, certainty) : []));
+  return told.flatMap((each) =>
+    each.kind === "material" ? findingsOfMaterial(part, each, text, certainty) : [],
+  );
 }
 
 const density =
@@ -77,7 +79,8 @@ function sentenceFrom(view: MessageView, at: number): Sentence | undefined {
   return { text: view.shown.slice(start, end).trim(), from: at, to };
 }
 
-function findingsOf(
+/** What a mark or a weighing says of a part: one finding for each feature whose states name their material. */
+export function findingsOfMaterial(
   part: PartKind,
   material: Material,
   text: string,

@@ -14,6 +14,8 @@ export interface Phrase {
   /** All words, glue included, of a name with one telling word: they must stand together as written. */
   readonly literal?: readonly string[];
   readonly meanings: readonly Meaning[];
+  /** True for a name far down a list: read only as it stands there. */
+  readonly isSaying: boolean;
   /** True for a single word too general to stand alone for a state. */
   readonly isGeneral: boolean;
   /** True for names that must be said in their order: "narrow flange wing" is not "wing has a narrow flange". */

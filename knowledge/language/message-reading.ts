@@ -89,7 +89,7 @@ export interface MessageReading {
   /** Words left aside on purpose, and why. */
   readonly leftAside: readonly {
     readonly words: string;
-    readonly because: "hearsay" | "question" | "another-car" | "several-readings";
+    readonly because: "hearsay" | "question" | "another-car" | "several-readings" | "not-yet";
   }[];
   /** A word close to a known one but not close enough to be taken: "did you mean". */
   readonly nearMisses: readonly {

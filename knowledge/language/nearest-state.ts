@@ -3,7 +3,7 @@
 import type { StateFeature } from "../handbook/schema.ts";
 import { glueWords, isGeneralWord } from "./common-words.ts";
 import { numberOf } from "./fold-word.ts";
-import { denyingName } from "./part-words.ts";
+import { denyingName, lendingNames } from "./part-words.ts";
 import { tokenise } from "./tokens.ts";
 
 const generalWeight = 0.4;
@@ -38,7 +38,7 @@ function usesOf(feature: StateFeature): Uses {
 function countUses(feature: StateFeature): Uses {
   const uses = new Map<string, Map<string, number>>();
   for (const state of feature.states) {
-    for (const name of [state.name, ...state.also].filter((each) => !denyingName.test(each))) {
+    for (const name of lendingNames(state).filter((each) => !denyingName.test(each))) {
       const telling = tokenise(name).filter(({ folded }) => !glueWords.has(folded));
       for (const stem of new Set(telling.map((token) => token.stem))) {
         const byState = uses.get(stem) ?? new Map<string, number>();

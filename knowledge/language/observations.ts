@@ -6,6 +6,7 @@ import { headFeatureAt } from "./head-nouns.ts";
 import { stemsOf } from "./lexicon.ts";
 import type { MessageView } from "./message-view.ts";
 import { type Negation, negationsIn } from "./negation.ts";
+import { lendingNames } from "./part-words.ts";
 import type { Spotted } from "./spot-terms.ts";
 
 /** Words that a cue for a feature may stand away. */
@@ -133,7 +134,7 @@ function isWordOfAsked(view: MessageView, spotted: Spotted, candidate: Candidate
     return false;
   const feature = view.lexicon.parts.get(candidate.part)?.features.get(askedFeature)?.feature;
   if (feature?.kind !== "states") return false;
-  const words = new Set(feature.states.flatMap((state) => [state.name, ...state.also]).flatMap(stemsOf));
+  const words = new Set(feature.states.flatMap(lendingNames).flatMap(stemsOf));
   return spotted.phrase.stems.every((stem) => words.has(stem));
 }
 

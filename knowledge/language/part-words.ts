@@ -1,6 +1,6 @@
 // Per part kind: which feature a loose word points to, and which state a word tells apart within its feature.
 // These never make a fact alone; they decide between readings, and read short answers to a question just asked.
-import type { Feature, PartKind } from "../handbook/schema.ts";
+import type { Feature, PartKind, StateFeature } from "../handbook/schema.ts";
 import { glueWords, isGeneralWord } from "./common-words.ts";
 import { type Polarity, polarityOf } from "./polarity.ts";
 import { tokenise } from "./tokens.ts";
@@ -12,6 +12,8 @@ export interface FeatureWords {
   readonly tellingWords: ReadonlyMap<string, string>;
   /** Those of them that are all a name has to tell ("round" of "round tips"). */
   readonly soleWords: ReadonlySet<string>;
+  /** Those of them that several names hold, or that are a whole name. */
+  readonly often: ReadonlySet<string>;
 }
 
 export interface PartWords {
@@ -66,7 +68,14 @@ function featureWords(feature: Feature): FeatureWords {
     polarity: polarityOf(feature),
     tellingWords: telling,
     soleWords: soleWords(feature, telling),
+    often: new Set([...telling.keys()].filter((stem) => isOften(feature, stem))),
   };
+}
+
+/** A word of two names, or of one that has no more than two words; "coin leaves a groove" lends its words to no one. */
+function isOften(feature: Feature, stem: string): boolean {
+  const holding = plainNames(feature).filter((name) => tellingStems(name).includes(stem));
+  return holding.length > 1 || holding.some((name) => tellingStems(name).length < 2);
 }
 
 function soleWords(feature: Feature, telling: ReadonlyMap<string, string>): ReadonlySet<string> {
@@ -83,7 +92,7 @@ function soleWords(feature: Feature, telling: ReadonlyMap<string, string>): Read
 function ownersOf(part: PartKind): ReadonlyMap<string, string> {
   const uses = new Map<string, Set<string>>();
   for (const feature of part.features) {
-    for (const stem of stateNames(feature).flatMap(tellingStems)) addTo(uses, stem, feature.id);
+    for (const stem of plainNames(feature).flatMap(tellingStems)) addTo(uses, stem, feature.id);
   }
   const owners = new Map<string, string>();
   for (const [stem, ids] of uses) {
@@ -103,6 +112,7 @@ function distinctiveWords(
   for (const [stem, feature] of owners) {
     const state = features.get(feature)?.tellingWords.get(stem);
     if (state === undefined || cues.has(stem) || elsewhere.has(stem) || isGeneralWord(stem)) continue;
+    if (!(features.get(feature)?.often.has(stem) ?? false)) continue;
     distinctive.set(stem, { feature, state });
   }
   return distinctive;
@@ -136,6 +146,14 @@ function ownWords(feature: Feature): ReadonlySet<string> {
   return new Set([feature.name, ...feature.also].filter((name) => !/ or /.test(name)).flatMap(tellingStems));
 }
 
+/** A historian lists the usual words first; what stands further down is a saying, read whole and never by a word of it. */
+const mostLending = 36;
+
+/** The names of a state whose single words may tell it: its own and the first thirty-six others. */
+export function lendingNames({ name, also }: StateFeature["states"][number]): readonly string[] {
+  return [name, ...also.slice(0, mostLending)];
+}
+
 /** A name that says what is not there. */
 export const denyingName = /\b(?:no|not|nothing|none|never|without|cannot|cant|can't|missing)\b/i;
 
@@ -143,7 +161,7 @@ function leadingWords(feature: Feature, times: number): ReadonlyMap<string, stri
   const uses = new Map<string, Map<string, number>>();
   for (const state of feature.kind === "states" ? feature.states : []) {
     // The "cast" of "nothing cast in" speaks for no state.
-    const names = [state.name, ...state.also].filter((name) => !denyingName.test(name));
+    const names = lendingNames(state).filter((name) => !denyingName.test(name) && !isComparison(name));
     for (const stem of names.flatMap((name) => [...new Set(tellingStems(name))])) count(uses, stem, state.id);
   }
   const leading = new Map<string, string>();
@@ -184,7 +202,16 @@ function mainNoun(name: string): string | undefined {
 }
 
 function stateNames(feature: Feature): readonly string[] {
-  return feature.kind === "states" ? feature.states.flatMap((state) => [state.name, ...state.also]) : [];
+  return feature.kind === "states" ? feature.states.flatMap(lendingNames) : [];
+}
+
+/** "Like a worn coin": its words tell nothing by themselves. */
+function isComparison(name: string): boolean {
+  return /\blike\b/.test(name);
+}
+
+function plainNames(feature: Feature): readonly string[] {
+  return stateNames(feature).filter((name) => !isComparison(name));
 }
 
 function usesOutside(byFeature: ReadonlyMap<string, number> | undefined, feature: string): number {

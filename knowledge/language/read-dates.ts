@@ -3,8 +3,16 @@ import type { Interval } from "../calendar/interval.ts";
 import type { DateFeature } from "../handbook/schema.ts";
 import { isAnyCar } from "./car-findings.ts";
 import { findToldMarks, type ToldMark } from "./clock-marks.ts";
+import { chooseDateFeature, shapeForm } from "./date-features.ts";
 import { type DatePhrase, findDates } from "./date-phrases.ts";
-import { builtInterval, markReadings, modelYearInterval, type RoleNames, roleOf } from "./date-roles.ts";
+import {
+  builtInterval,
+  isOfOtherThing,
+  markReadings,
+  modelYearInterval,
+  type RoleNames,
+  roleOf,
+} from "./date-roles.ts";
 import { tokenAt } from "./measurements.ts";
 import type { CarFinding, FeatureFinding } from "./message-reading.ts";
 import type { MessageView } from "./message-view.ts";
@@ -21,6 +29,8 @@ export interface DatesRead {
   readonly findings: readonly FeatureFinding[];
   readonly car: readonly CarFinding[];
   readonly leftAside: readonly string[];
+  /** Build dates that lie after today. */
+  readonly notYet: readonly string[];
 }
 
 /** Date phrases and told marks of the readable lower-case text; a phrase inside a told mark belongs to it. */
@@ -39,6 +49,9 @@ export function datesIn(
 
 /** Gives each date its role. `text`: the readable lower-case text. */
 export function readDates(view: MessageView, text: string, dates: DatesFound): DatesRead {
+  const answer = wholeAnswer(view, text);
+  if (answer !== undefined)
+    return { findings: [answer], car: [], leftAside: [], notYet: [], used: dates.phrases };
   const findings: FeatureFinding[] = [];
   const leftAside: string[] = [];
   const addMark = (mark: WrittenMark): void => {
@@ -49,16 +62,40 @@ export function readDates(view: MessageView, text: string, dates: DatesFound): D
   };
   for (const mark of dates.told) addMark(mark);
   const used: DatePhrase[] = [];
+  const notYet: string[] = [];
   const car: CarFinding[] = [];
   for (const phrase of dates.phrases) {
     if (isTold(view, phrase, findings)) continue;
     const role = roleWithQuestion(view, phrase, text);
-    if (role === "none") continue;
+    const isPast = phrase.interval.from < view.context.today.to;
+    if (!isPast && role === "built") notYet.push(view.shown.slice(phrase.start, phrase.end));
+    if (role === "none" || !isPast) continue;
     used.push(phrase);
     if (role === "mark") addMark({ ...phrase, own: phrase.interval, written: writtenMark(phrase) });
     else car.push(...carFinding(view, phrase, role, text));
   }
-  return { findings, car: lastOfKind(car), leftAside, used };
+  return { findings, car: lastOfKind(car), leftAside, notYet, used };
+}
+
+/** Words that stand round a mark in an answer and belong to nothing. */
+const besideMark =
+  /\b(?:its?|it's|is|was|says?|reads?|shows?|stamped|dated|the|stamp|glass|dial|clock|hub|pencil|date|mark|a|an|i|think|see|there|think|on|it|sorry|please)\b|[.,!?;:]+(?=\s|$)/g;
+const longestAnswer = 40;
+
+/** "31 81", "2280", "3 dots and an 8": an answer to a question about a date mark that is nothing but the mark. */
+function wholeAnswer(view: MessageView, text: string): FeatureFinding | undefined {
+  const feature = askedDate(view);
+  const { part } = view.context;
+  if (feature === undefined || part === undefined || text.length > longestAnswer) return undefined;
+  const isOwn =
+    view.stances.every(({ aside }) => aside === undefined) && !view.clauses.some((each) => each.isAsked);
+  const written = text.replace(besideMark, " ").replace(/\s+/g, " ").trim();
+  if (!isOwn || !/\d/.test(written)) return undefined;
+  const production = productionSpan(view.lexicon.handbook.cars);
+  const readings = markReadings(written, undefined, feature, production, view.context.today);
+  if (readings.length === 0) return undefined;
+  const certainty = Math.min(...view.stances.map((stance) => stance.certainty));
+  return { part, feature: feature.id, value: { kind: "date", readings }, certainty, words: view.shown };
 }
 
 /** A build date or model year, unless it is somebody's word or another car's. */
@@ -96,17 +133,35 @@ function isTold(view: MessageView, phrase: DatePhrase, findings: readonly Featur
 
 /** A question about a date just asked is answered by a bare date. */
 function roleWithQuestion(view: MessageView, phrase: DatePhrase, text: string): ReturnType<typeof roleOf> {
+  if (isOfOtherThing(phrase, text)) return "none";
   const role = roleOf(phrase, text, namesIn(view));
   if (role !== "none") return role;
-  const rest = text.slice(0, phrase.start) + text.slice(phrase.end);
+  const rest = restBeside(view, phrase, text);
   const isBare =
     rest.replace(
-      /\b(?:it|its|it's|is|was|the|in|i|think|about|on|says|reads|shows|dated|maybe|probably|around|from|of|sometime|an?)\b|[^a-z0-9]/g,
+      /\b(?:built|car|home|uk|us|usa|it|its|it's|is|was|the|in|i|think|about|on|says|reads|shows|dated|maybe|probably|around|from|of|sometime|an?)\b|[^a-z0-9]/g,
       "",
     ).length <= 3;
   if (!isBare) return role;
   if (askedDate(view) !== undefined) return "mark";
   return view.context.askedFeature === undefined && phrase.shape !== "pair" ? "built" : role;
+}
+
+/** What is said beside a date, names of cars left out: "June 1980, Shrike S" is a bare date. */
+function restBeside(view: MessageView, phrase: DatePhrase, text: string): string {
+  const names = view.spotted.filter(({ phrase: { meanings } }) =>
+    meanings.every(({ kind }) => kind === "model" || kind === "trim" || kind === "market"),
+  );
+  const spans = [
+    { start: phrase.start, end: phrase.end },
+    ...names.map(({ from, to }) => ({
+      start: view.tokens[from]?.start ?? 0,
+      end: view.tokens[to]?.end ?? 0,
+    })),
+  ];
+  return Array.from(text, (sign, at) =>
+    spans.some(({ start, end }) => start <= at && at < end) ? " " : sign,
+  ).join("");
 }
 
 function askedDate(view: MessageView): DateFeature | undefined {
@@ -170,82 +225,6 @@ function markFinding(view: MessageView, mark: WrittenMark): FeatureFinding | "se
   const certainty = view.stances[clause]?.certainty ?? 1;
   const words = view.shown.slice(mark.start, mark.end).trim();
   return { part, feature: feature.id, value: { kind: "date", readings }, certainty, words };
-}
-
-function shapeForm(written: string): string | undefined {
-  if (/^(?:1[3-9]|[2-5]\d) ?[/.-] ?\d{2}$/.test(written)) return "week-year";
-  if (/^(?:week|wk|w)\b|w\d\d|\bweek\b/.test(written)) return "week-year";
-  return /^\d{1,2} ?[/.-] ?\d{2,4}$|^[a-z]{3,9}/.test(written) ? "month-year" : undefined;
-}
-
-/** The date feature named nearest, the one asked, the only one, or the only one that takes such a form. */
-function chooseDateFeature(
-  view: MessageView,
-  clause: number,
-  at: number,
-  form: string | undefined,
-): { readonly part: string; readonly feature: DateFeature } | "several" | undefined {
-  const partId = view.partOf[clause];
-  const features = view.lexicon.handbook.parts
-    .filter((part) => partId === undefined || part.id === partId)
-    .flatMap((part) =>
-      part.features.flatMap((feature) => (feature.kind === "date" ? [{ part: part.id, feature }] : [])),
-    );
-  const [first] = features;
-  if (first === undefined) return undefined;
-  const suited = features.filter(({ feature }) => form !== undefined && takesForm(feature, form));
-  const isWeek = form === "week-year" && suited.length > 0;
-  const ranked = (isWeek ? suited : features)
-    .map((each) => ({
-      each,
-      support: dateSupport(view, each, clause, at) + (suited.includes(each) ? 0.6 : 0),
-    }))
-    .sort((one, other) => other.support - one.support);
-  const [best, second] = ranked;
-  if (best === undefined) return undefined;
-  if (partId === undefined && best.support < 2) return undefined;
-  return second !== undefined && second.support === best.support ? "several" : best.each;
-}
-
-function takesForm(feature: DateFeature, form: string): boolean {
-  return feature.forms.some((one) => one === form);
-}
-
-function dateSupport(
-  view: MessageView,
-  each: { readonly part: string; readonly feature: DateFeature },
-  clause: number,
-  at: number,
-): number {
-  const isIt = (spotted: MessageView["spotted"][number]): boolean =>
-    spotted.phrase.meanings.some(
-      (one) => one.kind === "feature" && one.part === each.part && one.feature === each.feature.id,
-    );
-  const sentence = view.clauses[clause]?.sentence;
-  const named = view.spotted.reduce((best, spotted) => {
-    const where = view.clauseOf[spotted.from] ?? 0;
-    if (!isIt(spotted) || view.clauses[where]?.sentence !== sentence) return best;
-    const hasOwnDate = where !== clause && /\d/.test(view.clauses[where]?.text ?? "");
-    if (hasOwnDate) return best;
-    return Math.max(best, (where === clause ? 4 : 2.5) - Math.min(1, Math.abs(spotted.from - at) / 20));
-  }, 0);
-  const asked = view.context.askedFeature === each.feature.id ? 2 : 0;
-  return named + asked + cueSupport(view, each, clause);
-}
-
-function cueSupport(
-  view: MessageView,
-  each: { readonly part: string; readonly feature: DateFeature },
-  clause: number,
-): number {
-  const cues = view.lexicon.parts.get(each.part)?.cues;
-  const sentence = view.clauses[clause]?.sentence;
-  const stretch = view.tokens.filter((_, at) => view.clauses[view.clauseOf[at] ?? 0]?.sentence === sentence);
-  const support = stretch.reduce((sum, token) => {
-    const features = cues?.get(token.stem);
-    return features?.has(each.feature.id) ? sum + 1 / features.size : sum;
-  }, 0);
-  return Math.min(support, 2);
 }
 
 /** The last build date and the last model year said. */

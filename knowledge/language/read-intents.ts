@@ -97,7 +97,7 @@ function goalIn(view: MessageView, at: number): Intent | undefined {
   if (matched === undefined) return undefined;
   // "it looks genuine" states; only asking makes it the goal.
   const isWish =
-    /\b(?:want|need|wonder\w*|help|know|tell|check|identify|id|find out|trying to|figure|sure if|whether|curious|advice|confirm|work out|looking to|please|thoughts|any idea)\b/.test(
+    /\b(?:want|need|wonder\w*|help|know|tell|check|identify|id|find out|trying to|figure|sure (?:if|this|it|my|the|that|these|they)|whether|curious|advice|confirm|work out|looking to|please|thoughts|any idea)\b/.test(
       clause.text,
     );
   const isAskedTag = clause.isAsked || sentenceIsAsked(view, at);
@@ -132,7 +132,7 @@ function isUntold(view: MessageView, at: number, text: string): boolean {
 
 /** "not sure which one it is" asks what the part is; it does not answer a question. */
 function isAskingSomebody(text: string): boolean {
-  return /\b(?:which (?:one|type|version|variant|spoiler|mirrors?|wheels?)|what (?:it is|they are|i have|ive got|type|version)|if (?:it|they|its|theyre|this) (?:is |are )?(?:\w+ )?(?:right|genuine|original|real|correct|repro|legit)|whether (?:it|they|its|this))\b/.test(
+  return /\b(?:which (?:one|type|version|variant|spoiler|mirrors?|wheels?)|what (?:it is|they are|i have|ive got|type|version)|if (?:it|they|its|theyre|this) (?:is |are )?(?:\w+ )?(?:right|genuine|original|real|correct|repro|legit)|whether (?:it|they|its|this)|(?:is|are) (?:right|genuine|original|correct|legit))\b/.test(
     text,
   );
 }

@@ -77,6 +77,7 @@ export function readMessage(text: string, lexicon: Lexicon, context: ReadingCont
   const leftAside = [
     ...asidesOf(view),
     ...several.map((words) => ({ words, because: "several-readings" as const })),
+    ...dated.notYet.map((words) => ({ words, because: "not-yet" as const })),
   ];
   const understood =
     findings.length + car.length + parts.length + variants.length + intents.length + misbeliefs.length;

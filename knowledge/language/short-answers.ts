@@ -14,6 +14,7 @@ import type { FeatureWords } from "./part-words.ts";
 import type { Quantity } from "./quantities.ts";
 import { statesLeft } from "./states-left.ts";
 import { type Token, tokenise } from "./tokens.ts";
+import { isOfKind, isUnreal } from "./unreal-cues.ts";
 
 const fillers: ReadonlySet<string> = new Set(
   "its it is are they theyre the a an i think id say well er um oh ok okay just definitely probably maybe looks look like seems seem to be me on mine this that one ones sort kind of type option answer number letter sure pretty very quite mostly more or less bit little must would appears as far can see tell and so there sir mate thanks please yes yeah no".split(
@@ -22,6 +23,10 @@ const fillers: ReadonlySet<string> = new Set(
 );
 const undecided: ReadonlySet<string> = new Set("both either mix mixture between half".split(" "));
 const mixed = /\b(?:bit of (?:both|each)|mix(?:ture)? of|half and half|in between)\b/;
+/** "Is rounded good or bad?" asks what the answer would mean. */
+const judged =
+  /^(?:(?:so|and|but|ok) )?(?:is|are|was|were|does|do|would) (?:\w+ ){1,4}(?:good|bad|better|worse|early|earlier|later?|right|wrong|normal|odd|genuine|original|rare|common|matter|mean)\b/;
+const asking = /^(?:(?:but|so|and|ok) )?(?:why|how|where|when|who)\b/;
 const ordinals = "first second third fourth fifth sixth".split(" ");
 
 /**
@@ -59,7 +64,14 @@ function answerIn(
   quantities: readonly Quantity[],
 ): ReportValue | undefined {
   const { feature } = words;
-  if (view.clauses.some(({ text }) => wishCues.test(text) || mixed.test(text))) return undefined;
+  if (
+    view.clauses.some(
+      ({ text }) => wishCues.test(text) || mixed.test(text) || isUnreal(text) || isOfKind(text),
+    )
+  )
+    return undefined;
+  if (view.clauses.some(({ isAsked, text }) => isAsked && (judged.test(text) || asking.test(text))))
+    return undefined;
   if (view.stances.some((stance) => stance.aside === "hearsay" || stance.aside === "another-car"))
     return undefined;
   if (feature.kind === "measurement") return measured(view, quantities, feature.instrument);

@@ -88,6 +88,8 @@ function isVariant({ phrase }: Spotted): boolean {
 /** "Grained black plastic" tells the finish, and its last word the material. */
 function isHeadOf(match: Spotted, holder: Spotted): boolean {
   if (match.from !== holder.to || match.phrase.stems.length >= holder.phrase.stems.length) return false;
+  // "The joint is plastic" tells of the joint alone.
+  if (holder.to - holder.from + 1 > holder.used.length) return false;
   const features = new Set(
     holder.phrase.meanings.flatMap((each) => ("feature" in each ? [each.feature] : [])),
   );
@@ -140,11 +142,14 @@ function matchAround(
     edits += near.matches.find((match) => match.stem === wanted)?.edits ?? 0;
     chosen.push(near);
   }
+  if (phrase.isSaying && edits > 0) return undefined;
   if (!isTrustworthy(chosen, phrase, edits, tokens)) return undefined;
   if (phrase.literal !== undefined && !standsLiterally(phrase.literal, stem, slot.token, tokens))
     return undefined;
   const used = Array.from(new Set(chosen.flatMap((each) => [each.token, each.lastToken])));
   if (!isTogether(chosen, phrase, used, tokens)) return undefined;
+  // "No backing, just bare metal" is no bare metal back: words of another form or meaning, turned round, must touch.
+  if (edits > 0 && !isInOrder(chosen) && hasGap(chosen)) return undefined;
   return { phrase, from: Math.min(...used), to: Math.max(...used), used, edits };
 }
 
@@ -156,13 +161,26 @@ function isTogether(
   tokens: readonly Token[],
 ): boolean {
   const places = chosen.map((each) => each.place);
-  const between = Math.max(...places) - Math.min(...places) + 1 - new Set(places).size;
+  const between = gapsIn(places);
   const isName = phrase.meanings.every((meaning) => meaning.kind === "part");
   if (between > (places.length > 1 && !isName ? 1 : 0) || (between > 0 && isParted(used, tokens)))
     return false;
   // "Mirror folds flat" is no flat mirror: turned round, the words must touch.
   if (between > 0 && places.length === 2 && (places[0] ?? 0) > (places[1] ?? 0)) return false;
-  return !(phrase.isOrdered && places.some((each, at) => each < (places[at - 1] ?? 0)));
+  return !phrase.isOrdered || isInOrder(chosen);
+}
+
+function hasGap(chosen: readonly Slot[]): boolean {
+  return gapsIn(chosen.map((each) => each.place)) > 0;
+}
+
+/** Telling words inside the stretch that are none of the phrase's. */
+function gapsIn(places: readonly number[]): number {
+  return Math.max(...places) - Math.min(...places) + 1 - new Set(places).size;
+}
+
+function isInOrder(chosen: readonly Slot[]): boolean {
+  return chosen.every((each, at) => each.place >= (chosen[at - 1]?.place ?? 0));
 }
 
 function nearestSlot(

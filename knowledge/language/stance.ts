@@ -17,6 +17,7 @@ import {
   wishCues,
 } from "./cue-words.ts";
 import { withdraw } from "./intents.ts";
+import { goesOn, isElsewhere, isOfKind, isUnreal, placeOfNorm } from "./unreal-cues.ts";
 
 export type Aside = "hearsay" | "question" | "another-car";
 
@@ -42,11 +43,15 @@ export function stancesOf(
     const isTold = isQuoted(clause) || saysOn(clause, asides[at - 1]);
     const own = isTold ? "hearsay" : ownAside(clause, clauses, at);
     if (own !== undefined) running = own;
-    asides.push(running ?? (tellsNothing(clause.text) ? "question" : undefined));
+    const here = running ?? notAtHand(clause.text);
+    if (here !== undefined && goesOn(clause.text)) running = here;
+    asides.push(here);
     if (own === "question" && isWhatItIs.test(clause.text)) running = lasting;
   });
   spreadTrailing(clauses, asides);
   spreadDisclaimer(clauses, asides);
+  spreadElsewhere(clauses, asides);
+  spreadGuesses(clauses, asides);
   return clauses.map((clause, at) => ({ aside: asides[at], certainty: certaintyOf(clauses, at, clause) }));
 }
 
@@ -77,17 +82,26 @@ function tellsNothing(text: string): boolean {
 function ownAside(clause: Clause, clauses: readonly Clause[], at: number): Aside | undefined {
   if (isQuestion(clause, clauses, at)) return "question";
   if (wishCues.test(clause.text)) return "question";
-  if (hearsayCues.test(clause.text)) return "hearsay";
+  if (hearsayCues.test(clause.text.replace(wroteOnPart, ""))) return "hearsay";
   if (otherCarCues.test(clause.text.replace(placeOfNorm, "")) && !ownEyesCues.test(clause.text))
     return "another-car";
   return undefined;
 }
 
+/** "Somebody wrote RB 11-3-79 in pencil": on the part, not in a message. */
+const wroteOnPart =
+  /\b(?:someone|somebody|laminator) (?:has |had )?(?:wrote|written|signed)\b(?! (?:that|to|back|me|on (?:here|the forum)|in (?:the|his|her|an?) (?:ad|advert|listing|thread|post|mail|email)))/;
+
+/** What the clause itself is of, with no bearing on the next: not seen, supposed, or of another. */
+function notAtHand(text: string): Aside | undefined {
+  if (tellsNothing(text) || isUnreal(text)) return "question";
+  if (isElsewhere(text)) return "another-car";
+  return isOfKind(text) && !ownEyesCues.test(text) ? "question" : undefined;
+}
+
 /** "Does it matter that the gel coat is grey": what follows "that" is so. */
 const factive =
   /\b(?:does it matter|is it (?:normal|odd|strange|a problem|bad|wrong|usual|ok|okay)|should i (?:worry|mind|be worried)|does it mean anything) that\b/;
-/** "Where the number should be" is a place, not a rule. */
-const placeOfNorm = /\bwhere (?:\w+ ){1,5}(?:should|ought to) (?:be|have been)\b/;
 const openers =
   /^(?:(?:and|so|but|or|well|ok|okay|also|then|now|hi|hello|hey|please|just|anyway|only|while (?:im|i am|were|we are) (?:here|at it|on)) )+/;
 const showsOwnPart =
@@ -204,6 +218,38 @@ function spreadDisclaimer(clauses: readonly Clause[], asides: (Aside | undefined
       asides[before] ??= "hearsay";
   });
 }
+
+/** Clauses that a closing word reaches back over. */
+const mostGoverned = 3;
+
+/** "Three spokes, but that was my previous one": the end of the sentence says that all of it was another. */
+function spreadElsewhere(clauses: readonly Clause[], asides: (Aside | undefined)[]): void {
+  clauses.forEach((clause, at) => {
+    if (!isElsewhere(clause.text) && !openEnd.test(clause.text)) return;
+    for (
+      let before = at;
+      before > at - mostGoverned && clauses[before]?.sentence === clause.sentence;
+      before -= 1
+    )
+      asides[before] ??= "another-car";
+  });
+}
+
+/** "Maybe it is rough, maybe it isn't", "could be ply could be toast": two guesses in one breath tell nothing. */
+function spreadGuesses(clauses: readonly Clause[], asides: (Aside | undefined)[]): void {
+  const guesses = clauses.map(({ text }) => text.match(guess)?.length ?? 0);
+  clauses.forEach((clause, at) => {
+    const isNear = (other: number): boolean =>
+      Math.abs(other - at) <= 1 && clauses[other]?.sentence === clause.sentence;
+    const near = guesses.reduce((sum, count, other) => (isNear(other) ? sum + count : sum), 0);
+    if (near > 1 && (guesses[at] ?? 0) > 0) asides[at] ??= "question";
+  });
+}
+
+/** "A and B don't go together, or do they?" */
+const openEnd =
+  /^or (?:do|does|is|are|did|has|have|can|will|was|were|should|could) (?:they|it|that|he|she|i|you|we)(?: not)?$/;
+const guess = /\b(?:maybe|perhaps|(?:could|might|may) be|it might|it could)\b/g;
 
 /** The lower of the clause's own doubt and that of a neighbour made of doubt alone ("rough inside, I think"). */
 function certaintyOf(clauses: readonly Clause[], at: number, clause: Clause): number {

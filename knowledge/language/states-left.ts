@@ -3,7 +3,7 @@
 import type { StateFeature } from "../handbook/schema.ts";
 import { isGeneralWord } from "./common-words.ts";
 import { stemsOf } from "./lexicon.ts";
-import { denyingName } from "./part-words.ts";
+import { denyingName, lendingNames } from "./part-words.ts";
 
 /** The states other than those denied, narrowed to the ones that a telling word of `said` speaks for. */
 export function statesLeft(
@@ -15,7 +15,7 @@ export function statesLeft(
   if (left.length < 2) return left.map((state) => state.id);
   const telling = new Set(said.filter((stem) => !isGeneralWord(stem)));
   const spoken = left.filter((state) =>
-    [state.name, ...state.also]
+    lendingNames(state)
       .filter((name) => !denyingName.test(name) || name === state.name)
       .some((name) => stemsOf(name).some((stem) => telling.has(stem))),
   );

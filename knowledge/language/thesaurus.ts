@@ -69,15 +69,49 @@ const groups: readonly string[] = [
   "painted oversprayed overpainted",
   "undrilled unpierced",
   "engraved recessed sunken incised intaglio",
-  "embossed raised proud",
+  "embossed raised proud upstanding",
+  "screw bolt fixing fastener fastening capscrew machinescrew",
+  "spoke arm",
+  "hole opening aperture perforation",
+  "number figure digit numeral",
+  "letter initial character",
+  "narrow slim skinny slender",
+  "wide broad fat generous",
+  "round rounded curved radiused",
+  "square squared",
+  "even regular uniform consistent equal equidistant",
+  "uneven irregular random haphazard unequal erratic",
+  "rusty rusted corroded rust",
+  "underside underneath bottom beneath",
+  "rear back backside",
+  "printed stenciled stencilled",
+  "cloth fabric textile",
+  "stitched sewn",
+  "dull matt matte",
+  "white cream ivory",
+  "welded weld",
+  "rivet riveted",
+  "wire cable lead flex",
+  "groove channel gutter",
+  "tooth teeth spline",
+  "logo emblem badge crest insignia",
+  "says reads spells",
+  "seam join joint",
 ];
 
-const byWord: ReadonlyMap<string, readonly string[]> = new Map(
-  groups.flatMap((group) => {
-    const words = group.split(" ");
-    return words.map((word) => [word, words.filter((other) => other !== word)] as const);
-  }),
-);
+const byWord: ReadonlyMap<string, readonly string[]> = wordsByGroup();
+
+/** A word of several groups stands for the words of all of them. */
+function wordsByGroup(): ReadonlyMap<string, readonly string[]> {
+  const found = new Map<string, Set<string>>();
+  for (const group of groups.map((words) => words.split(" "))) {
+    for (const word of group) {
+      const others = group.filter((other) => other !== word);
+      found.set(word, new Set([...(found.get(word) ?? []), ...others]));
+    }
+  }
+  return new Map(Array.from(found, ([word, others]) => [word, [...others]]));
+}
 
 /** Other words for a folded word or its stem, nearest first; empty when none is listed. */
 export function synonymsOf(folded: string, stem: string): readonly string[] {

@@ -17,11 +17,11 @@ export interface Vocabulary {
   readonly buckets: ReadonlyMap<string, readonly string[]>;
 }
 
-/** Builds the buckets once for an edition. */
-export function compileVocabulary(words: Iterable<string>): Vocabulary {
+/** Built once for an edition. `usual`: the words for which a misspelt one may stand; those of mere sayings only add ties. */
+export function compileVocabulary(words: Iterable<string>, usual: Iterable<string>): Vocabulary {
   const stems = new Set(words);
   const buckets = new Map<string, string[]>();
-  for (const stem of stems) {
+  for (const stem of new Set(usual)) {
     if (stem.length < 3 || /\d/.test(stem)) continue;
     for (const key of [`${stem.length}.${stem[0]}`, `${stem.length}-${stem[1]}`]) {
       const bucket = buckets.get(key);
@@ -49,14 +49,25 @@ export function findWords(folded: string, vocabulary: Vocabulary): readonly Word
   if (folded.length > longestWord) return [];
   const stem = stemWord(folded);
   for (const known of [stem, folded]) {
-    if (vocabulary.stems.has(known)) return [{ stem: known, edits: 0 }, ...inflected(known, vocabulary)];
+    if (vocabulary.stems.has(known))
+      return [
+        { stem: known, edits: 0 },
+        ...inflected(known, vocabulary),
+        ...ofOneMeaning(folded, known, vocabulary),
+      ];
   }
   if (commonWords.has(folded) || commonWords.has(stem)) return [];
   const base = [...baseForms(stem), ...irregularForms(stem)].find((form) => vocabulary.stems.has(form));
   if (base !== undefined) return [{ stem: base, edits: 1 }];
   const synonym = synonymsOf(folded, stem).find((word) => vocabulary.stems.has(word));
   if (synonym !== undefined) return [{ stem: synonym, edits: 1 }];
-  return closestWords(stem, vocabulary);
+  // "Bothered" is an everyday word in another form, and no misspelling.
+  return isCommonForm(stem) ? [] : closestWords(stem, vocabulary);
+}
+
+function isCommonForm(stem: string): boolean {
+  const base = /^(.{3,}?)(?:ed|(?<=e)d|ing|ly|er|est|ness|ful|less)$/.exec(stem)?.[1];
+  return base !== undefined && (commonWords.has(base) || commonWords.has(`${base}e`));
 }
 
 /** "Hollow" beside "hollowed": other forms of a known word, which count inside longer phrases only. */
@@ -64,6 +75,12 @@ function inflected(stem: string, vocabulary: Vocabulary): readonly WordMatch[] {
   if (stem.length < 4) return [];
   const forms = new Set(baseForms(stem).filter((form) => form !== stem && vocabulary.stems.has(form)));
   return Array.from(forms, (form) => ({ stem: form, edits: 1 }));
+}
+
+/** Words of the same meaning, which count inside longer phrases only: "four bolts and nuts" for "four studs and nuts". */
+function ofOneMeaning(folded: string, stem: string, vocabulary: Vocabulary): readonly WordMatch[] {
+  const known = synonymsOf(folded, stem).filter((word) => word !== stem && vocabulary.stems.has(word));
+  return known.map((word) => ({ stem: word, edits: 1 }));
 }
 
 function closestWords(word: string, vocabulary: Vocabulary): readonly WordMatch[] {

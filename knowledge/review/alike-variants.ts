@@ -42,6 +42,14 @@ function noteAlike(margin: Margin, part: PartKind, first: Variant, second: Varia
 
 /** What to write so that the two can be told apart, with the least effort for the owner; features in order of effort. */
 export function cheapestTell(part: PartKind, first: Variant, second: Variant): string {
+  return (
+    unsaidTell(part, first, second) ??
+    "add a feature in which they differ, a look from outside if there is one, or make them one variant"
+  );
+}
+
+/** The cheapest thing that is not written down of the two, or that no feature asks for; undefined when all is said. */
+export function unsaidTell(part: PartKind, first: Variant, second: Variant): string | undefined {
   const silent = part.features
     .filter((feature) => feature.kind !== "date" && isOpen(part, feature, first, second))
     .toSorted((one, other) => one.effort - other.effort)[0];
@@ -51,8 +59,20 @@ export function cheapestTell(part: PartKind, first: Variant, second: Variant): s
     return `cheapest: say what is seen of ${silent.id} on ${whom} (effort ${silent.effort}), if it differs`;
   }
   const unlike = unlikeWords(part, first, second);
-  if (unlike !== undefined) return `cheapest: a new feature for ${unlike}`;
-  return "add a feature in which they differ, a look from outside if there is one, or make them one variant";
+  return unlike === undefined ? undefined : `cheapest: a new feature for ${unlike}`;
+}
+
+/** The feature whose answers for the two overlap least, the cheaper of equals; undefined when none tells them apart at all. Dates are read, not counted: they are left out. */
+export function bestTell(compiled: CompiledPart, first: Variant, second: Variant): Feature | undefined {
+  const [one, other] = [first, second].map((variant) => compiled.part.variants.indexOf(variant));
+  if (one === undefined || other === undefined) return undefined;
+  let best: { readonly feature: Feature; readonly overlap: number } | undefined;
+  for (const feature of compiled.part.features.toSorted((a, b) => a.effort - b.effort)) {
+    const overlap = overlapOnFeature(compiled, feature, one, other);
+    if (feature.kind !== "date" && overlap < 1 && (best === undefined || overlap < best.overlap))
+      best = { feature, overlap };
+  }
+  return best?.feature;
 }
 
 /** Whether something can still be written down about a feature, on either of the two. */

@@ -19,6 +19,7 @@ import { policyOnRandomTables } from "./rows/policy-on-random-tables.ts";
 import { posteriorAgainstNetwork } from "./rows/posterior-against-network.ts";
 import { readingMessages } from "./rows/reading-messages.ts";
 import { start } from "./rows/start.ts";
+import { telegramSession } from "./rows/telegram-session.ts";
 import { turnOnDemo } from "./rows/turn-on-demo.ts";
 import { turnOnLargeHandbook } from "./rows/turn-on-large-handbook.ts";
 
@@ -40,6 +41,7 @@ const rows: readonly Row[] = [
   answerPage,
   listingRecords,
   changeoverCoverageRow,
+  telegramSession,
 ];
 
 const { values: options } = parseArgs({ options: { json: { type: "boolean" }, only: { type: "string" } } });

@@ -16,6 +16,11 @@ export interface PlayedCase {
   readonly trueClass: string;
 }
 
+/** With the ids of the questions put, in their order. */
+export interface AskedCase extends PlayedCase {
+  readonly asked: readonly string[];
+}
+
 const FORM_STOPS_AT = 0.95;
 
 export const byWorth: WayOfAsking = (table) => nextQuestion(table).question;
@@ -29,7 +34,7 @@ export const byForm: WayOfAsking = (table) => {
  * A way of asking that remembers: the same answers so far lead to the same next question, so that thousands of cases share
  * the search near the root. The order of the answers does not matter to the belief, and is kept out of the key.
  */
-export function player(table: QuestionTable, way: WayOfAsking): (drawn: DrawnCase) => PlayedCase {
+export function player(table: QuestionTable, way: WayOfAsking): (drawn: DrawnCase) => AskedCase {
   const decided = new Map<string, string | null>();
   return (drawn) => {
     let present = table;
@@ -52,6 +57,7 @@ export function player(table: QuestionTable, way: WayOfAsking): (drawn: DrawnCas
       questions: told.size,
       classes: classShares(present),
       trueClass: drawn.trueClass,
+      asked: [...told.keys()],
     };
   };
 }

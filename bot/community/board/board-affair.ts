@@ -125,5 +125,5 @@ function noted(
 ): RecordChange {
   // The id gives nobody away: it is a digest of where it was asked.
   const id = recordId(message.conversation, kept);
-  return { ...keptRecord(askedKind, id, `asked at ${at}`, change), isAside: true };
+  return { ...keptRecord(askedKind, id, `asked at ${at}`, change), isAside: true, isNameless: true };
 }

@@ -62,7 +62,12 @@ function handToKeepers(scene: CommunityScene): Handled {
     tellings: [
       {
         audience: "keepers",
-        blocks: [text(phrases.newForKeepers(speaker.name, id)), text(notes), aside(phrases.howToAnswer(id))],
+        blocks: [
+          text(phrases.newForKeepers(speaker.name, id)),
+          text(notes),
+          aside(phrases.howToAnswer(id)),
+          keepersChoices(id),
+        ],
       },
     ],
   };
@@ -122,7 +127,7 @@ function askBack(spoken: Spoken): Handled {
   return {
     ...say(phrases.askedBack(record.askerName)),
     changes: [saidOn(spoken, phrases.whyAskedBack(id), "asked-back")],
-    tellings: [toAsker(record, [lead, strong(words), aside(phrases.howToReply(id))])],
+    tellings: [toAsker(record, [lead, strong(words), aside(phrases.howToReply(id)), replyChoice(id)])],
   };
 }
 
@@ -150,6 +155,7 @@ function reply(spoken: Spoken): Handled {
           text(phrases.askerReplies(record.askerName, id)),
           strong(words),
           aside(phrases.howToAnswer(id)),
+          keepersChoices(id),
         ],
       },
     ],
@@ -163,6 +169,20 @@ function saidOn({ scene, id, words }: Spoken, why: string, stands: HandedOver["s
       ? { ...before, stands, sayings: [...before.sayings, { by: speaker.id, name: speaker.name, at, words }] }
       : undefined,
   );
+}
+
+/** Words that end in an ellipsis are completed by whoever presses them. */
+function keepersChoices(id: string): Block {
+  const choices = [
+    { id: "answer", label: phrases.answerLabel, say: `answer ${id}: …` },
+    { id: "ask-back", label: phrases.askBackLabel, say: `ask back ${id}: …` },
+    { id: "close", label: phrases.closeLabel, say: `close ${id} because …` },
+  ];
+  return { kind: "choices", choices };
+}
+
+function replyChoice(id: string): Block {
+  return { kind: "choices", choices: [{ id: "reply", label: phrases.replyLabel, say: `reply ${id}: …` }] };
 }
 
 function toAsker({ conversation, asker }: HandedOver, blocks: readonly Block[]) {

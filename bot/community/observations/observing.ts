@@ -96,6 +96,15 @@ function edited({ speaker, at, knowledge }: CommunityScene, id: string, saw: Sig
 
 /** What a keeper can do with an observation, as words. */
 export function keepersChoices(id: string): Block {
-  const says = [`observation ${id}`, `accept observation ${id}`];
-  return { kind: "choices", choices: says.map((say) => ({ id: say.replaceAll(" ", "-"), label: say, say })) };
+  const says = [
+    `observation ${id}`,
+    `accept observation ${id}`,
+    `decline observation ${id} because …`,
+    `ask about observation ${id}: …`,
+  ];
+  const label = (say: string) => say.replace(/(?<=\w) observation .*/u, "");
+  return {
+    kind: "choices",
+    choices: says.map((say) => ({ id: say.replaceAll(" ", "-"), label: label(say), say })),
+  };
 }

@@ -106,11 +106,11 @@ function photographs({ photographs: ids }: Observation["saw"], name: string): re
 function choices(id: string, { stands }: Observation, isKeeper: boolean, isOwn: boolean): readonly Block[] {
   const says = [
     ...(isKeeper && stands === "waiting"
-      ? [`accept observation ${id}`, `decline observation ${id}`, `ask about observation ${id}`]
+      ? [`accept observation ${id}`, `decline observation ${id} because …`, `ask about observation ${id}: …`]
       : []),
     ...(isOwn && stands !== "withdrawn" ? [`edit observation ${id}`, `withdraw observation ${id}`] : []),
   ];
-  const label = (say: string) => say.replace(` observation ${id}`, "");
+  const label = (say: string) => say.replace(/ observation .*/u, "");
   if (says.length === 0) return [];
   return [
     {

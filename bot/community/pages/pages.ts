@@ -6,6 +6,8 @@ import { emptyConversation } from "../../conversation/conversation.ts";
 import type { IncomingMessage, Standing } from "../../message.ts";
 import { recordsFor, type Surroundings } from "../../receive.ts";
 import type { Block, Reply } from "../../reply.ts";
+import type { CarSheet } from "../car-sheet/car-sheet.ts";
+import { readSharedSheet } from "../car-sheet/read-shared-sheet.ts";
 import type { AuditEntry, CommunityMemory } from "../community-memory.ts";
 import { isOpen } from "../hand-over/hand-over-affair.ts";
 import { keepersIn, type Role } from "../keepers/keepers-record.ts";
@@ -59,6 +61,8 @@ export interface Pages {
   pins(community: string): Promise<readonly PinOnPage[]>;
   /** Open cases, the oldest first. */
   cases(community: string): Promise<readonly CaseOnPage[]>;
+  /** The car sheet behind a link that its owner shares; undefined: there is none, or it was taken back. */
+  sheet(community: string, id: string): Promise<CarSheet | undefined>;
   /** Those that wait, the oldest first, at most `limit`; seen as `keeper` sees them. */
   observations(keeper: IncomingMessage, limit: number): Promise<readonly ObservationOnPage[]>;
   /** What accepted observations show of a part kind. */
@@ -78,6 +82,10 @@ export function pagesOf(surroundings: Surroundings): Pages {
       const at = clock.milliseconds();
       const circumstances = { served, memory, today: clock.today(), at, secretKey, found };
       return takeTurn(circumstances, emptyConversation, message).reply;
+    },
+    async sheet(community, id) {
+      const memory = await memories.upToDate(community);
+      return readSharedSheet(store, surroundings.knowledge(), memory, community, id, clock.today());
     },
     async standing(community, person, vouched = "asker") {
       const { keepers } = await memories.upToDate(community);

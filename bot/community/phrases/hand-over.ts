@@ -7,6 +7,10 @@ export const handedAlready = (id: string) => `This case is with the keepers alre
 export const nothingToHandOver = "Tell me first what it is about; then I can hand your notes to a keeper.";
 export const newForKeepers = (name: string, id: string) => `${name} asks the keepers (${id}):`;
 export const howToAnswer = (id: string) => `“answer ${id}: your words”, or “ask back ${id}: your question”.`;
+export const answerLabel = "answer";
+export const askBackLabel = "ask back";
+export const closeLabel = "close";
+export const replyLabel = "reply";
 export const queueLead = (count: number) => `${counted(count, "case")} waiting for a keeper:`;
 export const queueLine = (id: string, name: string, part: string, date: string, stands: string) =>
   `${id}: ${part}, asked by ${name} on ${date}${stands}`;

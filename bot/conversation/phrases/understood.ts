@@ -57,6 +57,8 @@ export const namedVariantLeftAside = (words: string, who: "another" | "you") =>
     : `${quoted(words)} is what you take it for; I keep to what can be seen.`;
 export const questionLeftAside =
   "I read that as a question. What you see on the part counts; say it, and I take it.";
+export const notYetLeftAside = (words: readonly string[]) =>
+  `${allQuoted(words)} has not happened yet, so I left it aside.`;
 export const anotherCarLeftAside = (words: readonly string[]) =>
   `${allQuoted(words)} I leave aside: it is about another car.`;
 /** `sizes`: what of the part could have such a size, to be named; undefined when the words are no size. */

@@ -2,7 +2,7 @@
  * A case as somebody else reads it, on a page that its asker shares: what was asked, what was seen, the answer with its weights, what
  * is open and what would settle it, and the sources. A value by itself, so that what was shared stays as it was shared.
  */
-import { featureById, sayProbability, shortEdition } from "../../../knowledge/index.ts";
+import { featureById, sayProbability } from "../../../knowledge/index.ts";
 import type { Block } from "../../reply.ts";
 import { carInWords } from "../apply-car.ts";
 import { assess } from "../assess.ts";
@@ -11,12 +11,12 @@ import type { Case } from "../case.ts";
 import { caseInHand, findCase, readConversation } from "../conversation.ts";
 import { featuresNamed } from "../features-named.ts";
 import type { Knowledge } from "../knowledge.ts";
-import { edition } from "../phrases/answer.ts";
 import { effortWords } from "../phrases/effort.ts";
 import { goalWords } from "../phrases/goals.ts";
 import { open } from "../phrases/hand-over.ts";
 import { byInformationPerEffort } from "../question-worth.ts";
 import { sayAnswer } from "./say-answer.ts";
+import { sayEdition } from "./say-edition.ts";
 import { nameOfClass, rankedAnswers } from "./say-standing.ts";
 import { sayValue } from "./say-value.ts";
 import { sourcesBehind } from "./sources-behind.ts";
@@ -74,7 +74,12 @@ export function answerCard(
     asked.case === undefined ? caseInHand(conversation, asked.person) : findCase(conversation, asked.case);
   const knowledge = known.find(({ handbook }) => handbook.cover.id === kept?.handbook);
   if (kept === undefined || knowledge === undefined || kept.facts.part === null) return undefined;
-  const compiled = knowledge.compiled(kept.facts.part);
+  return cardOfCase(knowledge, kept);
+}
+
+/** The card of a case; undefined while its part is not known. */
+export function cardOfCase(knowledge: Knowledge, kept: Case): AnswerCard | undefined {
+  const compiled = kept.facts.part === null ? undefined : knowledge.compiled(kept.facts.part);
   return compiled && cardOf(knowledge, kept, assess(compiled, kept.facts));
 }
 
@@ -98,7 +103,7 @@ function cardOf(knowledge: Knowledge, kept: Case, assessed: Assessed): AnswerCar
     answer: sayAnswer(knowledge, assessed),
     settle: settleLine(assessed),
     sources: sourcesBlock(handbook, sourcesBehind(assessed, null)),
-    edition: edition(handbook.cover.name, shortEdition(handbook.edition)),
+    edition: sayEdition(knowledge),
   };
 }
 

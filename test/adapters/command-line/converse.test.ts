@@ -155,7 +155,7 @@ describe("converse --store", () => {
     const again = await run(commandLine, words, once, { folder });
     expect(again).toEqual(first);
     const { out } = await run(commandLine, ["store", "check", "--store", "kept.sqlite"], "", { folder });
-    expect(out).toBe("kept.sqlite: sound, 1 records, 1 versions\n");
+    expect(out).toBe("kept.sqlite: sound, 3 records, 3 versions\n");
   });
 
   test("a line that fails leaves what was answered before it, whole, and nothing else", async () => {
@@ -163,7 +163,7 @@ describe("converse --store", () => {
     const words = [...json, "--store", "kept.sqlite"];
     await run(commandLine, words, `${input(asked)}{oops\n`, { folder });
     const { out } = await run(commandLine, ["store", "check", "--store", "kept.sqlite"], "", { folder });
-    expect(out).toBe("kept.sqlite: sound, 1 records, 1 versions\n");
+    expect(out).toBe("kept.sqlite: sound, 3 records, 3 versions\n");
     expect(readdirSync(folder)).toEqual(["kept.sqlite", "kept.sqlite.key"]);
   });
 
@@ -177,7 +177,7 @@ describe("converse --store", () => {
     running.process.kill("SIGKILL");
     expect((await running.ended).signal).toBe("SIGKILL");
     const check = await run(commandLine, ["store", "check", "--store", "kept.sqlite"], "", { folder });
-    expect(check.out).toBe("kept.sqlite: sound, 4 records, 4 versions\n");
+    expect(check.out).toBe("kept.sqlite: sound, 9 records, 12 versions\n");
     const { status, out } = await run(
       commandLine,
       words,

@@ -27,14 +27,14 @@ test("a backup of a file goes into the database of a program that serves, and ou
 
   expect(await store("backup", "one.jsonl", "--store", "kept.sqlite")).toMatchObject({
     status: 0,
-    out: "one.jsonl: 2 versions of kept.sqlite\n",
+    out: "one.jsonl: 4 versions of kept.sqlite\n",
   });
   const place = `postgres at 127.0.0.1:${new URL(database).port}${new URL(database).pathname}`;
   expect(await store("restore", "one.jsonl")).toMatchObject({
     status: 0,
-    out: `${place}: 1 records, 2 versions put back from one.jsonl\n`,
+    out: `${place}: 3 records, 4 versions put back from one.jsonl\n`,
   });
-  expect(await store("check")).toMatchObject({ status: 0, out: `${place}: sound, 1 records, 2 versions\n` });
+  expect(await store("check")).toMatchObject({ status: 0, out: `${place}: sound, 3 records, 4 versions\n` });
   expect(await store("restore", "one.jsonl")).toMatchObject({
     status: 2,
     out: "",

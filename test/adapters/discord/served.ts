@@ -41,7 +41,10 @@ export interface ServedOptions {
   readonly publicAddress?: string;
 }
 
-export const clock = { today: () => demoToday, milliseconds: () => Date.now() };
+export const clock = {
+  today: () => demoToday,
+  milliseconds: () => 1_793_523_600_000 + Math.round(performance.now()),
+};
 
 export async function served(options: ServedOptions = {}): Promise<Served> {
   const double = await openDiscordDouble(options);

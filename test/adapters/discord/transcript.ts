@@ -7,7 +7,7 @@ import type { Served } from "./served.ts";
 
 export interface Transcript {
   /** Does it, waits for what comes of it, and writes both down. */
-  act<Outcome>(what: string, does: () => Outcome): Promise<Outcome>;
+  act<Outcome>(what: string, does: () => Outcome | Promise<Outcome>): Promise<Outcome>;
   /** The message that was written or edited last. */
   last(): Message;
   text(): string;
@@ -27,7 +27,7 @@ export function transcriptOf(s: Served): Transcript {
   return {
     async act(what, does) {
       const before = new Map([...world.messages.values()].map(({ id, edits }) => [id, edits]));
-      const outcome = does();
+      const outcome = await does();
       await s.settled();
       lines.push(`* ${what}`);
       const opened = isInteraction(outcome) ? outcome.modal : undefined;

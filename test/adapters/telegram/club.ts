@@ -8,6 +8,7 @@ import {
   communityMemories,
   type IncomingMessage,
   openBot,
+  type Reply,
   type Store,
 } from "../../../bot/index.ts";
 import { openTelegramDouble, type TelegramDouble } from "../../doubles/telegram/index.ts";
@@ -28,6 +29,8 @@ export interface Club {
   readonly store: Store;
   /** What the bot was told, oldest first. */
   readonly heard: readonly IncomingMessage[];
+  /** What it replied, oldest first. */
+  readonly replies: readonly Reply[];
   /** Waits until every update was handled. */
   settled(): Promise<void>;
   /** What the bot has written in a chat and not taken back, oldest first. */
@@ -45,7 +48,8 @@ export async function openClub(options: ClubOptions = {}): Promise<Club> {
   const double = options.double ?? (await newDouble());
   const store = options.store ?? memoryStore();
   const heard: IncomingMessage[] = [];
-  const bot = hearing(options.bot ?? botOn(store), heard);
+  const replies: Reply[] = [];
+  const bot = hearing(options.bot ?? botOn(store), heard, replies);
   const photographs = new Map<string, Uint8Array>();
   const door = await openTelegram({
     token: double.token,
@@ -71,6 +75,7 @@ export async function openClub(options: ClubOptions = {}): Promise<Club> {
   });
   return {
     heard,
+    replies,
     double,
     door,
     bot,
@@ -92,12 +97,14 @@ export function botOn(store: Store): Bot {
   return openBot({ knowledge, store, memories, clock, log: silentLog, secretKey, platform: "telegram" });
 }
 
-function hearing(bot: Bot, heard: IncomingMessage[]): Bot {
+function hearing(bot: Bot, heard: IncomingMessage[], replies: Reply[]): Bot {
   return {
     ...bot,
-    receive(message) {
+    async receive(message) {
       heard.push(message);
-      return bot.receive(message);
+      const reply = await bot.receive(message);
+      replies.push(reply);
+      return reply;
     },
   };
 }

@@ -31,7 +31,8 @@ export interface TelegramDouble {
   /** Names that a text of the bot would have rung for. */
   readonly rung: readonly string[];
   fail(method: string, fault: Fault, times?: number): void;
-  /** Resolves once no update waits and every call has been answered. */
+  /** Forgets what was called and delivered, and all but the newest messages: for sessions that last. */
+  forget(): void;
   close(): Promise<void>;
 }
 
@@ -154,6 +155,12 @@ export async function openTelegramDouble(): Promise<TelegramDouble> {
     rung,
     fail(method, fault, times = 1) {
       faults.set(method, [...(faults.get(method) ?? []), ...Array<Fault>(times).fill(fault)]);
+    },
+    forget() {
+      calls.length = 0;
+      world.delivered.splice(0, world.delivered.length - 1);
+      world.callbacks.clear();
+      for (const { messages } of world.rooms.values()) messages.splice(0, messages.length - 40);
     },
     close: () =>
       new Promise((resolve) => {

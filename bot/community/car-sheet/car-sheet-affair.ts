@@ -1,0 +1,165 @@
+/** "car sheet", "share car sheet", "stop sharing car sheet": the owner's own, private until shared. */
+import { keyedDigest } from "../../../knowledge/index.ts";
+import { caseInHand } from "../../conversation/conversation.ts";
+import type { Block } from "../../reply.ts";
+import type { Affair, CommunityScene, Handled } from "../affair.ts";
+import { ownConversations, ownQueries } from "../person/own-records.ts";
+import * as phrases from "../phrases/car-sheet.ts";
+import { keptRecord, newRecord, type RecordChange } from "../record-change.ts";
+import { isRequest, spoken } from "../spoken.ts";
+import { type CarSheet, carSheet, type OwnCar, ownCars } from "./car-sheet.ts";
+import { SharedSheet, sharedSheetKind, sharedSheetPath } from "./shared-sheet.ts";
+import { sheetBlocks } from "./sheet-blocks.ts";
+
+const asksForSheet = /^(?:show )?(?:my )?car sheet(?: (\d{1,3}))?$/u;
+const asksToShare = /^share (?:my )?car sheet(?: (\d{1,3}))?$/u;
+const asksToStop = /^stop sharing (?:my )?car sheets?$/u;
+
+export const carSheetAffair: Affair = {
+  name: "car-sheet",
+  reads(message, found) {
+    const said = spoken(message);
+    const isAsked =
+      said !== undefined && [asksForSheet, asksToShare, asksToStop].some((one) => isRequest(said, one));
+    return isAsked ? [...ownQueries(message.from, found), { kind: sharedSheetKind.kind, prefix: "" }] : [];
+  },
+  hear(scene) {
+    const said = spoken(scene.message);
+    if (said === undefined) return undefined;
+    if (isRequest(said, asksForSheet)) return withCar(scene, numberIn(said), show);
+    if (isRequest(said, asksToShare)) return withCar(scene, numberIn(said), share);
+    return isRequest(said, asksToStop) ? stopSharing(scene) : undefined;
+  },
+};
+
+function numberIn(said: string): number | undefined {
+  const number = /\d+/u.exec(said)?.[0];
+  return number === undefined ? undefined : Number(number);
+}
+
+/** The car asked for: by its number, else that of the case in hand, else the only one. */
+function withCar(
+  scene: CommunityScene,
+  number: number | undefined,
+  handle: (scene: CommunityScene, car: OwnCar) => Handled,
+): Handled {
+  const cars = ownCars(scene.speaker.id, ownConversations(scene.found));
+  const inHand = caseInHand(scene.conversation, scene.speaker.id);
+  const ofCase = cars.find(({ cases }) =>
+    cases.some(
+      ({ conversation, kept }) => conversation === scene.message.conversation && kept.id === inHand?.id,
+    ),
+  );
+  const car = number === undefined ? (ofCase ?? (cars.length === 1 ? cars[0] : undefined)) : cars[number - 1];
+  if (car !== undefined) return handle(scene, car);
+  if (cars.length === 0) return { blocks: [{ kind: "text", text: phrases.noCar }], isPrivate: true };
+  const choices = cars.map((_, at) => ({
+    id: `sheet-${at + 1}`,
+    label: phrases.sheetOf(at + 1),
+    say: phrases.sheetOf(at + 1),
+  }));
+  return {
+    blocks: [
+      { kind: "text", text: phrases.severalCars(cars.length) },
+      { kind: "choices", choices },
+    ],
+    isPrivate: true,
+  };
+}
+
+function show(scene: CommunityScene, car: OwnCar): Handled {
+  const sheet = sheetOf(scene, car);
+  if (sheet === undefined) return { blocks: [{ kind: "text", text: phrases.noCar }], isPrivate: true };
+  const choices = [phrases.shareIt, phrases.stopSharing].map((say) => ({
+    id: say.replaceAll(" ", "-"),
+    label: say,
+    say,
+  }));
+  return {
+    blocks: [
+      ...sheetBlocks(sheet),
+      { kind: "text", text: phrases.privateUntilShared, tone: "aside" },
+      { kind: "choices", choices },
+    ],
+    isPrivate: true,
+  };
+}
+
+function sheetOf(scene: CommunityScene, car: OwnCar): CarSheet | undefined {
+  const knowledge = scene.loaded.find(({ handbook }) => handbook.cover.id === car.handbook);
+  return (
+    knowledge &&
+    carSheet(
+      knowledge,
+      car,
+      ownPhotographs(scene.memory.observations.byId.values(), scene.speaker.id, car),
+      scene.today,
+    )
+  );
+}
+
+/** Photographs of the owner's own observations of this car, by part kind. */
+export function ownPhotographs(
+  observations: Iterable<{ readonly by: string; readonly stands: string; readonly saw: Seen }>,
+  person: string,
+  { description }: OwnCar,
+): ReadonlyMap<string, readonly string[]> {
+  const found = new Map<string, readonly string[]>();
+  for (const { by, stands, saw } of observations) {
+    const isOther =
+      description.serialDigest !== undefined &&
+      saw.car.serialDigest !== undefined &&
+      saw.car.serialDigest !== description.serialDigest;
+    if (by !== person || stands === "withdrawn" || isOther) continue;
+    found.set(saw.part, [...(found.get(saw.part) ?? []), ...saw.photographs]);
+  }
+  return found;
+}
+
+interface Seen {
+  readonly part: string;
+  readonly car: OwnCar["description"];
+  readonly photographs: readonly string[];
+}
+
+function share(scene: CommunityScene, { cases }: OwnCar): Handled {
+  // Nobody who has not been given it can guess it; asked for again, it is the same one.
+  const id = keyedDigest(scene.secretKey, `sheet ${scene.community} ${scene.speaker.id} ${scene.at}`).slice(
+    0,
+    32,
+  );
+  const record: SharedSheet = {
+    person: scene.speaker.id,
+    cases: cases.map(({ conversation, kept }) => ({ conversation, case: kept.id })),
+    at: scene.at,
+    stands: "shared",
+  };
+  const blocks: readonly Block[] = [
+    { kind: "text", text: phrases.shared },
+    { kind: "page", label: phrases.linkLabel, path: sharedSheetPath(scene.community, id) },
+  ];
+  return {
+    blocks,
+    isPrivate: true,
+    changes: [{ ...newRecord(sharedSheetKind, id, phrases.whyShared, record), isAside: true }],
+  };
+}
+
+function stopSharing(scene: CommunityScene): Handled {
+  const changes = (scene.found.get(sharedSheetKind.kind) ?? []).flatMap(
+    ({ id, state }): readonly RecordChange[] => {
+      const parsed = SharedSheet.safeParse(state);
+      if (!parsed.success || parsed.data.person !== scene.speaker.id || parsed.data.stands === "revoked")
+        return [];
+      const change = keptRecord(
+        sharedSheetKind,
+        id,
+        phrases.whyUnshared,
+        (before) => before && { ...before, stands: "revoked" as const },
+      );
+      return [{ ...change, isAside: true }];
+    },
+  );
+  const text = changes.length === 0 ? phrases.notShared : phrases.unshared;
+  return { blocks: [{ kind: "text", text }], isPrivate: true, changes };
+}

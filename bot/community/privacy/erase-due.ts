@@ -1,0 +1,123 @@
+/**
+ * Carries out what was asked to be erased, record by record; each can be done twice without harm, so that whoever is interrupted begins
+ * again. Asynchronous because the store is.
+ */
+import type { Change, ErasedToo, Store } from "../../ports.ts";
+import { sharedSheetKind } from "../car-sheet/shared-sheet.ts";
+import { handedOverKind } from "../hand-over/handed-over.ts";
+import { keepersId, keepersKind } from "../keepers/keepers-record.ts";
+import { LedgerEntry, ledgerKind, ledgerStep } from "../ledger.ts";
+import { noticesKind } from "../notices/notices.ts";
+import { observationKind } from "../observations/observations-view.ts";
+import { personKind, personRecordId } from "../person/person-record.ts";
+import { whyErased } from "../phrases/privacy.ts";
+import { pinKind } from "../pins/pin.ts";
+import { Erasure, erasureKind } from "./erasure-record.ts";
+import {
+  conversationWithout,
+  handedOverWithout,
+  isHeldBy,
+  keepersWithout,
+  nobody,
+  noticesWithout,
+  photographWithout,
+  pinWithout,
+  sightingWithout,
+} from "./without-person.ts";
+
+/** Everything that is due in a community. Rejects when the store does; what is left is due still. */
+export async function eraseDue(store: Store, community: string, at: number): Promise<void> {
+  const prefix = `${community}/`;
+  const due: { readonly id: string; readonly erasure: Erasure }[] = [];
+  for await (const { id, state } of store.currents(erasureKind.kind, prefix)) {
+    const parsed = Erasure.safeParse(state);
+    if (parsed.success) due.push({ id: id.slice(prefix.length), erasure: parsed.data });
+  }
+  for (const { id, erasure } of due) await erasePerson(store, community, id, erasure, at);
+}
+
+/** Everything that is due anywhere: what a crash may have left. */
+export async function eraseAllDue(store: Store, at: number): Promise<void> {
+  const communities = new Set<string>();
+  for await (const { id } of store.currents(erasureKind.kind, "")) communities.add(communityOf(id));
+  for (const community of communities) await eraseDue(store, community, at);
+}
+
+/** Ids of records are "COMMUNITY/ID", and an id has no stroke in it. */
+function communityOf(id: string): string {
+  return id.slice(0, id.lastIndexOf("/"));
+}
+
+async function erasePerson(
+  store: Store,
+  community: string,
+  id: string,
+  erasure: Erasure,
+  at: number,
+): Promise<void> {
+  const { person, keepsSightings } = erasure;
+  const also: ErasedToo = {
+    by: (by) => (by === person ? nobody : by),
+    why: (why) => (why.includes(person) ? whyErased : why),
+  };
+  const change = (kind: string, of: string): Omit<Change, "message"> => ({
+    kind,
+    id: of,
+    by: nobody,
+    at,
+    why: whyErased,
+  });
+  const own = (kind: string, of: string, rewrite: (state: unknown) => unknown) =>
+    store.erase(change(kind, `${community}/${of}`), rewrite, also);
+  const gone = (): undefined => undefined;
+
+  for (const of of erasure.conversations) {
+    await store.erase(change("conversation", of), (state) => conversationWithout(person, state), also);
+  }
+  for (const of of erasure.observations)
+    await own(observationKind.kind, of, keepsSightings ? sightingWithout : gone);
+  for (const of of erasure.pins) await own(pinKind.kind, of, (state) => pinWithout(person, state));
+  for await (const { id: of } of store.currents(handedOverKind.kind, `${community}/`)) {
+    await store.erase(change(handedOverKind.kind, of), (state) => handedOverWithout(person, state), also);
+  }
+  for (const of of erasure.shares) await own(sharedSheetKind.kind, of, gone);
+  // Also those that were sent and belong to no observation.
+  for await (const { id: of, state } of store.currents("photograph", "")) {
+    if (!isHeldBy(person, state)) continue;
+    await store.erase(change("photograph", of), (kept) => photographWithout(person, kept), also);
+  }
+  const ids = [...erasure.handedOver, ...erasure.observations];
+  for await (const { id: of } of store.currents(noticesKind.kind, `${community}/`)) {
+    await store.erase(change(noticesKind.kind, of), (state) => noticesWithout(person, ids, state), also);
+  }
+  await own(keepersKind.kind, keepersId, (state) => keepersWithout(person, state));
+  await own(personKind.kind, personRecordId(person), gone);
+  await eraseFromLedger(store, erasure, change(ledgerKind, community));
+  // Every process reads again what has changed under it.
+  const changed = [
+    ...erasure.observations.map((of) => ({ kind: observationKind.kind, id: of })),
+    ...erasure.pins.map((of) => ({ kind: pinKind.kind, id: of })),
+    ...erasure.handedOver.map((of) => ({ kind: handedOverKind.kind, id: of })),
+    { kind: keepersKind.kind, id: keepersId },
+  ];
+  await store.advance(change(erasureKind.kind, `${community}/${id}`), () => ({
+    state: null,
+    outcome: null,
+    alongside: [ledgerStep(community, changed, nobody, at, whyErased)],
+  }));
+  await own(erasureKind.kind, id, gone);
+}
+
+/** Who did something is taken out, and with it what was said of it: a reason can hold anybody's words. */
+async function eraseFromLedger(
+  store: Store,
+  { person, observations, pins, handedOver }: Erasure,
+  change: Omit<Change, "message">,
+): Promise<void> {
+  const ids = [...observations, ...pins, ...handedOver];
+  const isTheirs = (why: string) => why.includes(person) || ids.some((id) => why.includes(id));
+  await store.erase(change, (state) => (LedgerEntry.safeParse(state).success ? state : undefined), {
+    by: (by) => (by === person ? nobody : by),
+    why: (why) => (isTheirs(why) ? whyErased : why),
+  });
+}

@@ -1,0 +1,241 @@
+// The forms of dates as people say them: "2 november 1981", "Nov '81", "11/81", "early 1980", "summer of 80",
+// "between 79 and 81", "week 31 81". Own grammar: a general date reader finds full dates only and fills gaps from
+// today's clock.
+import { isCivilDay } from "../calendar/civil-day.ts";
+import { dayInterval, type Interval, monthInterval, yearInterval } from "../calendar/interval.ts";
+import { isoWeekInterval } from "../calendar/iso-week.ts";
+import { partOfDecade, partOfYear } from "./parts-of-year.ts";
+
+export type DateShape = "day" | "week" | "month" | "pair" | "season" | "range" | "year" | "short-year";
+
+/** What two-figure years are completed from: the nearest year to the cars' era, never after today. */
+export interface DateEra {
+  readonly production: Interval;
+  readonly today: Interval;
+}
+
+/** One form: a pattern with named groups, and the interval that its groups give. */
+export interface DateForm {
+  readonly shape: DateShape;
+  readonly pattern: RegExp;
+  readonly read: (groups: Groups, era: DateEra) => Interval | undefined;
+}
+type Groups = Readonly<Record<string, string | undefined>>;
+
+const month = (name: string): string =>
+  String.raw`(?<${name}>jan(?:uary)?|feb\w{0,6}|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug\w{0,4}|sept?\w{0,7}|octo?\w{0,5}|nov\w{0,6}|dec(?:em\w{0,4})?)\b\.?`;
+const unit =
+  "mm|millim\\w*|cm|centim\\w*|kgs?|kilo\\w*|g|gr|grams?|grammes?|in(?! )|inch|inches|lbs?|oz|ft|thou|mil";
+const year = (name: string): string =>
+  String.raw`(?<${name}>'?\d{2}|(?:19|20)\d{2})(?![\d/"]|[.,]\d|-\d| ?(?:${unit})\b)`;
+const of = `(?:,? ?(?:of|in) |,? ?[-/]? ?|, ?)`;
+const part = `(?<part>very early|very late|early to mid|mid to late|early|mid(?:dle)?(?: of| part of)?|late(?: in)?|(?:the )?(?:beginning|start) of|(?:the )?end of|(?:the )?first half of|(?:the )?second half of|first quarter of|second quarter of|third quarter of|(?:last|fourth) quarter of|q1|q2|q3|q4|spring(?: of)?|summer(?: of)?|autumn(?: of)?|fall(?: of)?|winter(?: of)?|easter|christmas)`;
+const about = String.raw`(?<about>about|around|circa|c\.?|ca\.?|approx(?:imately)?\.?|roughly|~) ?`;
+
+const months = "jan feb mar apr may jun jul aug sep oct nov dec".split(" ");
+
+/** All forms, the more particular first: what one has taken no later one reads. */
+export const dateForms: readonly DateForm[] = [
+  {
+    shape: "day",
+    pattern: /\b(?<y>(?:19|20)\d\d)-(?<m>\d\d)-(?<d>\d\d)\b/g,
+    read: ({ y, m, d }) => day(Number(y), Number(m), Number(d)),
+  },
+  {
+    shape: "week",
+    pattern: /\b(?<y>(?:19|20)\d\d)-?w(?<w>\d\d)\b/g,
+    read: ({ y, w }) => isoWeekInterval(Number(y), Number(w)),
+  },
+  {
+    shape: "day",
+    pattern: new RegExp(
+      String.raw`\b(?<d>\d{1,2})(?:st|nd|rd|th)? ?(?:of )?[-/]?${month("m")}${of}${year("y")}`,
+      "g",
+    ),
+    read: ({ d, m, y }, era) => day(fullYear(y, era), monthNumber(m), Number(d)),
+  },
+  {
+    shape: "day",
+    pattern: new RegExp(
+      String.raw`\b${month("m")} (?<d>\d{1,2})(?:st|nd|rd|th)?,? (?<y>(?:19|20)\d\d|'\d\d)\b`,
+      "g",
+    ),
+    read: ({ d, m, y }, era) => day(fullYear(y, era), monthNumber(m), Number(d)),
+  },
+  {
+    shape: "day",
+    pattern:
+      /(?<![\d/.-])(?<d>\d{1,2})(?<sign>[/.-])(?<m>\d{1,2})\k<sign>(?<y>(?:19|20)\d\d|\d\d)(?![\d/]|-\d|\.\d)/g,
+    read: ({ d, m, y }, era) =>
+      day(fullYear(y, era), Number(m), Number(d)) ?? day(fullYear(y, era), Number(d), Number(m)),
+  },
+  {
+    shape: "week",
+    pattern: new RegExp(
+      String.raw`\b(?:week|wk|w)\.? ?(?:no\.? ?|number )?(?<w>\d{1,2})(?:,? ?(?:of|in|and|year|yr)?,? ?(?:the )?(?:year )?|[/.-])${year("y")}`,
+      "g",
+    ),
+    read: ({ w, y }, era) => week(fullYear(y, era), Number(w)),
+  },
+  {
+    shape: "week",
+    pattern: new RegExp(String.raw`\b(?<w>\d{1,2})(?:st|nd|rd|th) week(?: of| in)? ${year("y")}`, "g"),
+    read: ({ w, y }, era) => week(fullYear(y, era), Number(w)),
+  },
+  {
+    shape: "range",
+    pattern: new RegExp(
+      String.raw`\b${month("m")}(?: ?(?<y>'?\d{2}|(?:19|20)\d\d))? ?(?:-|to|/|or|and|through|until) ?${month("m2")}${of}${year("y2")}`,
+      "g",
+    ),
+    read: ({ m, y, m2, y2 }, era) => {
+      const last = fullYear(y2, era);
+      const first = y === undefined ? last : fullYear(y, era);
+      return span(monthOf(first, monthNumber(m)), monthOf(last, monthNumber(m2)));
+    },
+  },
+  {
+    shape: "month",
+    pattern: new RegExp(
+      String.raw`(?:\b${about})?(?<half>\b(?:early|mid|late|end of|beginning of|start of) )?\b${month("m")}${of}${year("y")}`,
+      "g",
+    ),
+    read: ({ m, y, about: loosely }, era) =>
+      widen(monthOf(fullYear(y, era), monthNumber(m)), loosely === undefined ? 0 : 1),
+  },
+  {
+    shape: "month",
+    pattern: /(?<![\d/.,-])(?<y>(?:19|20)\d\d)[-/](?<m>0[1-9]|1[0-2])(?![\d/-])/g,
+    read: ({ y, m }) => monthOf(Number(y), Number(m)),
+  },
+  {
+    shape: "range",
+    pattern: new RegExp(
+      String.raw`\b(?:(?:between|from|either|somewhere between|sometime between) ?)?(?:(?<p1>early|mid|late)[ -])?(?<y>'?\d{2}|(?:19|20)\d\d) ?(?<sign>-|to|and|or|until|through|\/) ?(?:(?<p2>early|mid|late)[ -])?${year("y2")}`,
+      "g",
+    ),
+    read: readYearRange,
+  },
+  {
+    shape: "pair",
+    pattern:
+      /(?<![\d/.,-])(?<m>\d{1,2}) ?[/-] ?(?<y>(?:19|20)\d\d|'?\d\d)(?![\d/]|(?<=[/-](?:16|32|64))"|-\d|[.,]\d| ?(?:in(?! (?:the|a|pencil|ink|crayon|chalk|resin|white|black|raised|small|big|it|my|his))|inch|inches|mm|cm|th)\b)/g,
+    read: ({ m, y }, era) => monthOf(fullYear(y, era), Number(m)) ?? week(fullYear(y, era), Number(m)),
+  },
+  {
+    shape: "pair",
+    pattern:
+      /(?<=\b(?:dated?|stamp(?:ed)?|dial|says|reads|shows|marked|code|is|week|cast|read)[: ]{1,2}(?:in |on [\w ]{1,16} )?)(?<m>\d{1,2}) (?<y>[4-9]\d)\b(?! ?(?:mm|cm|kg|g|in|inch)\b)/g,
+    read: ({ m, y }, era) => monthOf(fullYear(y, era), Number(m)) ?? week(fullYear(y, era), Number(m)),
+  },
+  {
+    shape: "pair",
+    pattern:
+      /(?<=\b(?:dated?|stamp(?:ed)?|says|reads|marked|wrote|written|pencil\w*)[: ]{1,2}(?:in )?)(?<m>0?[1-9]|1[0-2])\.(?<y>[4-9]\d)(?![\d/]|[.,]\d| ?(?:mm|cm|kg|g|lbs?|inch(?:es)?)\b)/g,
+    read: ({ m, y }, era) => monthOf(fullYear(y, era), Number(m)),
+  },
+  {
+    // "11.79 punched in it", "etched in the corner: 12.80".
+    shape: "pair",
+    pattern:
+      /(?:(?<=\b(?:etched|stamped|punched|pencilled|scratched|inked|engraved|written)\b[^.;\d]{0,40}[: ])|(?<![\d/.,-])(?=\d{1,2}\.\d\d (?:is |was )?(?:stamped|punched|pencilled|scratched|inked|engraved|written|etched)))(?<m>0?[1-9]|1[0-2])\.(?<y>[6-9]\d)(?![\d/]|[.,]\d| ?(?:mm|cm|kg|g|lbs?|inch(?:es)?)\b)/g,
+    read: ({ m, y }, era) => monthOf(fullYear(y, era), Number(m)),
+  },
+  {
+    // "Hub face stamped 2280", "stamp: 0479".
+    shape: "pair",
+    pattern:
+      /(?<=\b(?:stamp(?:ed)?|punched|date code)\b(?: (?:is|on|in|my|the|steering|wheel|says|reads|it|with|face|hub|spoke)){0,5}[: ]{1,2})(?<m>\d\d)(?<y>[6-9]\d)(?![\w/]|[.,-]\d)/g,
+    read: ({ m, y }, era) => monthOf(fullYear(y, era), Number(m)) ?? week(fullYear(y, era), Number(m)),
+  },
+  {
+    shape: "pair",
+    pattern: /(?<![\d/.,-])(?<m>\d{1,2})\.(?<y>(?:19)\d\d)(?![\d/]|[.,]\d)/g,
+    read: ({ m, y }) => monthOf(Number(y), Number(m)),
+  },
+  {
+    shape: "season",
+    pattern: new RegExp(String.raw`\b${part}[ -](?:in |of |the )*${year("y")}(?!'?s\b)`, "g"),
+    read: ({ part: piece, y }, era) => partOfYear(piece ?? "", fullYear(y, era)),
+  },
+  {
+    shape: "range",
+    pattern: /\b(?<part>early|mid|late)?(?:[ -](?:to[ -]mid |the )?)?(?:19)?'?(?<decade>[4-9])0'?s\b/g,
+    read: ({ part: piece, decade }) => partOfDecade(piece, 1900 + 10 * Number(decade)),
+  },
+  {
+    shape: "range",
+    pattern:
+      /\b(?:(?<part>early|mid|late)[ -])?(?:the )?(?<decade>fifties|sixties|seventies|eighties|nineties)\b/g,
+    read: ({ part: piece, decade }) =>
+      partOfDecade(
+        piece,
+        1950 + 10 * ["fifties", "sixties", "seventies", "eighties", "nineties"].indexOf(decade ?? ""),
+      ),
+  },
+  {
+    shape: "year",
+    pattern: new RegExp(
+      String.raw`(?:\b${about})?(?<![\d/.,'•#-])(?<y>(?:19|20)\d\d)(?![\d/"•]|[.,]\d|-\d| ?(?:${unit})\b)`,
+      "g",
+    ),
+    read: ({ y, about: loosely }) => widen(yearInterval(Number(y)), loosely === undefined ? 0 : 12),
+  },
+  {
+    shape: "short-year",
+    pattern:
+      /(?<![\w/.,"•#-]|\bx |\bby )(?<y>'?\d\d)(?![\d/"'•%]|[.,]\d|-\d| ?(?:mm|cm|kg|g|in|inch|inches|lbs?|oz|ft|thou|mil|bhp|mph|quid|pounds|euros?|screws?|studs?|bolts?|of|years?|yrs?|holes?|th|st|nd|rd|percent)\b)/g,
+    read: ({ y }, era) => yearInterval(fullYear(y, era)),
+  },
+];
+
+/** "'81" and "81" complete to the century nearest the middle of production, not after today. */
+export function fullYear(written: string | undefined, era: DateEra): number {
+  const figures = (written ?? "").replace("'", "");
+  const value = Number(figures);
+  if (figures.length !== 2) return value;
+  const middle = (era.production.from + era.production.to) / 24;
+  const possible = [1900 + value, 2000 + value].filter((each) => 12 * each < era.today.to);
+  return possible.reduce(
+    (best, each) => (Math.abs(each - middle) < Math.abs(best - middle) ? each : best),
+    possible[0] ?? 1900 + value,
+  );
+}
+
+function monthNumber(name: string | undefined): number {
+  return months.indexOf((name ?? "").slice(0, 3)) + 1;
+}
+
+function monthOf(ofYear: number, number: number): Interval | undefined {
+  return number >= 1 && number <= 12 && ofYear > 1850 ? monthInterval(ofYear, number) : undefined;
+}
+
+function day(ofYear: number, number: number, dayNumber: number): Interval | undefined {
+  return isCivilDay(ofYear, number, dayNumber) ? dayInterval(ofYear, number, dayNumber) : undefined;
+}
+
+function week(ofYear: number, number: number): Interval | undefined {
+  return isoWeekInterval(ofYear, number);
+}
+
+function span(first: Interval | undefined, last: Interval | undefined): Interval | undefined {
+  if (first === undefined || last === undefined || !(first.from < last.to)) return undefined;
+  return { from: first.from, to: last.to };
+}
+
+function widen(interval: Interval | undefined, months: number): Interval | undefined {
+  return interval === undefined ? undefined : { from: interval.from - months, to: interval.to + months };
+}
+
+/** "79 to 81", "late 79 or early 80", "1979-81"; "11/81" and other pairs that are no two years are not read here. */
+function readYearRange(groups: Groups, era: DateEra): Interval | undefined {
+  const [first, last] = [fullYear(groups.y, era), fullYear(groups.y2, era)];
+  const isPlausible = first < last && last - first < 40 && first > 1930;
+  const isShortSlash = groups.sign === "/" && (groups.y ?? "").length < 4 && last - first > 3;
+  if (!isPlausible || isShortSlash) return undefined;
+  return span(wholeOrPart(groups.p1, first), wholeOrPart(groups.p2, last));
+}
+
+function wholeOrPart(piece: string | undefined, ofYear: number): Interval | undefined {
+  return piece === undefined ? yearInterval(ofYear) : partOfYear(piece, ofYear);
+}
