@@ -9,6 +9,7 @@ import { keepersId, keepersKind } from "../keepers/keepers-record.ts";
 import { LedgerEntry, ledgerKind, ledgerStep } from "../ledger.ts";
 import { noticesKind } from "../notices/notices.ts";
 import { observationKind } from "../observations/observations-view.ts";
+import { isSharedBy, sharedAnswerKind, transcriptKind } from "../pages/page-records.ts";
 import { personKind, personRecordId } from "../person/person-record.ts";
 import { whyErased } from "../phrases/privacy.ts";
 import { pinKind } from "../pins/pin.ts";
@@ -73,12 +74,16 @@ async function erasePerson(
 
   for (const of of erasure.conversations) {
     await store.erase(change("conversation", of), (state) => conversationWithout(person, state), also);
+    await store.erase(change(transcriptKind, of), gone, also);
   }
   for (const of of erasure.observations)
     await own(observationKind.kind, of, keepsSightings ? sightingWithout : gone);
   for (const of of erasure.pins) await own(pinKind.kind, of, (state) => pinWithout(person, state));
   for await (const { id: of } of store.currents(handedOverKind.kind, `${community}/`)) {
     await store.erase(change(handedOverKind.kind, of), (state) => handedOverWithout(person, state), also);
+  }
+  for await (const { id: of, state } of store.currents(sharedAnswerKind, "")) {
+    if (isSharedBy(person, state)) await store.erase(change(sharedAnswerKind, of), gone, also);
   }
   for (const of of erasure.shares) await own(sharedSheetKind.kind, of, gone);
   // Also those that were sent and belong to no observation.
