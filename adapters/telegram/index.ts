@@ -11,13 +11,13 @@ import { albums } from "./albums.ts";
 import type { Door } from "./door.ts";
 import { type DutyTimes, doDuties } from "./duties.ts";
 import { candidate, type ElectionOptions } from "./election.ts";
+import { moveFollower } from "./follow-move.ts";
 import { hearMessages } from "./hear-message.ts";
 import { hearPress } from "./hear-press.ts";
 import { answerInline } from "./inline.ts";
 import { newestMessages } from "./newest-messages.ts";
 import { oneAtATime } from "./one-at-a-time.ts";
 import { persistently } from "./persistent.ts";
-import { rememberMove } from "./places.ts";
 import { pollUpdates } from "./poll.ts";
 import { postBy } from "./post.ts";
 import { recordsIn } from "./records.ts";
@@ -112,7 +112,8 @@ function doorFor(
 ): Door {
   const { api } = client;
   const records = recordsIn(store);
-  const post = postBy(api, records, newestMessages());
+  const followMove = moveFollower(store, records);
+  const post = postBy(api, followMove, newestMessages());
   return {
     api,
     me: client.botInfo,
@@ -121,6 +122,7 @@ function doorFor(
     log,
     records,
     post,
+    followMove,
     standings: standingsBy(api, records),
     delivering: { store, post, pictureOf, photographs, publicAddress },
     inOrder: oneAtATime(),
@@ -140,7 +142,7 @@ function listen(client: Client, door: Door): void {
   client.on("message", async ({ message }) => {
     const move = movedBy(message);
     if (move === undefined) await hear(message);
-    else await inPlace(message.chat.id, () => rememberMove(door.records, move.from, move.to), noWord);
+    else await inPlace(message.chat.id, () => door.followMove(move.from, move.to), noWord);
   });
   client.on("inline_query", async ({ inlineQuery }) => {
     await inPlace(inlineQuery.from.id, () => answerInline(door, inlineQuery), noWord);

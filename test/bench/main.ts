@@ -10,6 +10,8 @@ import { calibrationOfDemo } from "./rows/calibration-of-demo.ts";
 import { calibrationOfOwners } from "./rows/calibration-of-owners.ts";
 import { changeoverCoverageRow } from "./rows/changeover-coverage.ts";
 import { changeoverTimes } from "./rows/changeover-times.ts";
+import { discordAcknowledgement } from "./rows/discord-acknowledgement.ts";
+import { discordSession } from "./rows/discord-session.ts";
 import { durableMessagesRow } from "./rows/durable-messages.ts";
 import { hostileMessages } from "./rows/hostile-messages.ts";
 import { listingRecords } from "./rows/listing-records.ts";
@@ -39,6 +41,8 @@ const rows: readonly Row[] = [
   hostileMessages,
   durableMessagesRow,
   answerPage,
+  discordAcknowledgement,
+  discordSession,
   listingRecords,
   changeoverCoverageRow,
   telegramSession,

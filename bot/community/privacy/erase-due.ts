@@ -3,6 +3,7 @@
  * again. Asynchronous because the store is.
  */
 import type { Change, ErasedToo, Store } from "../../ports.ts";
+import type { Reply } from "../../reply.ts";
 import { sharedSheetKind } from "../car-sheet/shared-sheet.ts";
 import { handedOverKind } from "../hand-over/handed-over.ts";
 import { keepersId, keepersKind } from "../keepers/keepers-record.ts";
@@ -11,8 +12,9 @@ import { noticesKind } from "../notices/notices.ts";
 import { observationKind } from "../observations/observations-view.ts";
 import { isSharedBy, sharedAnswerKind, transcriptKind } from "../pages/page-records.ts";
 import { personKind, personRecordId } from "../person/person-record.ts";
-import { whyErased } from "../phrases/privacy.ts";
+import { erasedAnswer, whyErased } from "../phrases/privacy.ts";
 import { pinKind } from "../pins/pin.ts";
+import { summaryBeside } from "../summary-beside.ts";
 import { Erasure, erasureKind } from "./erasure-record.ts";
 import {
   conversationWithout,
@@ -25,6 +27,14 @@ import {
   pinWithout,
   sightingWithout,
 } from "./without-person.ts";
+
+/** What is left of an answer. */
+const answerErased: Reply = {
+  blocks: [{ kind: "text", text: erasedAnswer, tone: "aside" }],
+  summary: summaryBeside(undefined),
+};
+
+const gone = (): undefined => undefined;
 
 /** Everything that is due in a community. Rejects when the store does; what is left is due still. */
 export async function eraseDue(store: Store, community: string, at: number): Promise<void> {
@@ -58,6 +68,8 @@ async function erasePerson(
 ): Promise<void> {
   const { person, keepsSightings } = erasure;
   const also: ErasedToo = {
+    // A message that comes again after its answer is gone is told so.
+    outcome: () => answerErased,
     by: (by) => (by === person ? nobody : by),
     why: (why) => (why.includes(person) ? whyErased : why),
   };
@@ -68,36 +80,41 @@ async function erasePerson(
     at,
     why: whyErased,
   });
-  const own = (kind: string, of: string, rewrite: (state: unknown) => unknown) =>
-    store.erase(change(kind, `${community}/${of}`), rewrite, also);
-  const gone = (): undefined => undefined;
+  // Begun together, they share one rewriting of the store's files.
+  const begun: Promise<void>[] = [];
+  const rewrite = (kind: string, of: string, without: (state: unknown) => unknown) =>
+    begun.push(store.erase(change(kind, of), without, also));
+  const own = (kind: string, of: string, without: (state: unknown) => unknown) =>
+    rewrite(kind, `${community}/${of}`, without);
 
   for (const of of erasure.conversations) {
-    await store.erase(change("conversation", of), (state) => conversationWithout(person, state), also);
-    await store.erase(change(transcriptKind, of), gone, also);
+    rewrite("conversation", of, (state) => conversationWithout(person, state));
+    rewrite(transcriptKind, of, gone);
   }
-  for (const of of erasure.observations)
-    await own(observationKind.kind, of, keepsSightings ? sightingWithout : gone);
-  for (const of of erasure.pins) await own(pinKind.kind, of, (state) => pinWithout(person, state));
-  for await (const { id: of } of store.currents(handedOverKind.kind, `${community}/`)) {
-    await store.erase(change(handedOverKind.kind, of), (state) => handedOverWithout(person, state), also);
+  for (const of of erasure.observations) {
+    own(observationKind.kind, of, keepsSightings ? sightingWithout : gone);
   }
   for await (const { id: of, state } of store.currents(sharedAnswerKind, "")) {
-    if (isSharedBy(person, state)) await store.erase(change(sharedAnswerKind, of), gone, also);
+    if (isSharedBy(person, state)) rewrite(sharedAnswerKind, of, gone);
   }
-  for (const of of erasure.shares) await own(sharedSheetKind.kind, of, gone);
+  for (const of of erasure.pins) own(pinKind.kind, of, (state) => pinWithout(person, state));
+  for await (const { id: of, state } of store.currents(handedOverKind.kind, `${community}/`)) {
+    const isNamed = JSON.stringify(state).includes(person);
+    if (isNamed) rewrite(handedOverKind.kind, of, (kept) => handedOverWithout(person, kept));
+  }
+  for (const of of erasure.shares) own(sharedSheetKind.kind, of, gone);
   // Also those that were sent and belong to no observation.
   for await (const { id: of, state } of store.currents("photograph", "")) {
-    if (!isHeldBy(person, state)) continue;
-    await store.erase(change("photograph", of), (kept) => photographWithout(person, kept), also);
+    if (isHeldBy(person, state)) rewrite("photograph", of, (kept) => photographWithout(person, kept));
   }
   const ids = [...erasure.handedOver, ...erasure.observations];
   for await (const { id: of } of store.currents(noticesKind.kind, `${community}/`)) {
-    await store.erase(change(noticesKind.kind, of), (state) => noticesWithout(person, ids, state), also);
+    rewrite(noticesKind.kind, of, (state) => noticesWithout(person, ids, state));
   }
-  await own(keepersKind.kind, keepersId, (state) => keepersWithout(person, state));
-  await own(personKind.kind, personRecordId(person), gone);
-  await eraseFromLedger(store, erasure, change(ledgerKind, community));
+  own(keepersKind.kind, keepersId, (state) => keepersWithout(person, state));
+  own(personKind.kind, personRecordId(person), gone);
+  begun.push(eraseFromLedger(store, erasure, change(ledgerKind, community)));
+  await allEnded(begun);
   // Every process reads again what has changed under it.
   const changed = [
     ...erasure.observations.map((of) => ({ kind: observationKind.kind, id: of })),
@@ -110,7 +127,14 @@ async function erasePerson(
     outcome: null,
     alongside: [ledgerStep(community, changed, nobody, at, whyErased)],
   }));
-  await own(erasureKind.kind, id, gone);
+  await store.erase(change(erasureKind.kind, `${community}/${id}`), gone, also);
+}
+
+/** All of them are waited for, also when one fails: it is due still, and is done again. */
+async function allEnded(begun: readonly Promise<void>[]): Promise<void> {
+  const ended = await Promise.allSettled(begun);
+  const failed = ended.find((one) => one.status === "rejected");
+  if (failed !== undefined) throw failed.reason;
 }
 
 /** Who did something is taken out, and with it what was said of it: a reason can hold anybody's words. */

@@ -35,6 +35,8 @@ export interface Club {
   settled(): Promise<void>;
   /** What the bot has written in a chat and not taken back, oldest first. */
   written(chat: number): readonly Kept[];
+  /** Forgets what was heard and replied: for sessions that last. */
+  forget(): void;
   close(): Promise<void>;
 }
 
@@ -82,6 +84,11 @@ export async function openClub(options: ClubOptions = {}): Promise<Club> {
     store,
     settled: () => settled(double),
     written: (chat) => writtenIn(double.world.rooms.get(chat)),
+    forget() {
+      heard.length = 0;
+      replies.length = 0;
+      double.forget();
+    },
     close: async () => {
       await door.close();
       if (options.double === undefined) await double.close();

@@ -1,3 +1,4 @@
+import { Api } from "grammy";
 import { afterEach, beforeEach, expect, test } from "vitest";
 import { anna, type Club, group, karl, openClub } from "./club.ts";
 
@@ -21,6 +22,10 @@ function newest(chat: number) {
   const last = club.written(chat).at(-1);
   if (last === undefined) throw new Error("the bot has written nothing");
   return last;
+}
+
+function isConflict({ answer }: Club["double"]["calls"][number]): boolean {
+  return answer !== "cut" && !answer.ok && answer.error_code === 409;
 }
 
 async function versions(conversation: string): Promise<number> {
@@ -189,7 +194,16 @@ test("words that look like marks stand as they were written, and names in them r
   expect(club.written(group)).toHaveLength(1);
 });
 
-test("a fetch of updates that is cut, refused or met by another poller is tried again", async () => {
+test("another poller with the same token ends the fetch; it is tried again when that one is gone", async () => {
+  const api = new Api(club.double.token, { apiRoot: club.double.root });
+  await api.getUpdates({ timeout: 0 });
+  await expect.poll(() => club.double.calls.some(isConflict)).toBe(true);
+  club.double.people.say(anna, anna, mirrors);
+  await club.settled();
+  expect(newest(anna).text).toContain(read);
+});
+
+test("a fetch of updates that is cut or refused is tried again", async () => {
   const { people } = club.double;
   for (const kind of ["cut before", "server error"] as const) club.double.fail("getUpdates", { kind });
   people.say(anna, anna, mirrors);

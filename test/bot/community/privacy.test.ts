@@ -120,6 +120,16 @@ describe("erasing what is mine", () => {
     expect(await talk.say("(kim, keeper) observation <2>")).toContain("somebody who has left");
   });
 
+  test("a message that the platform delivers again is told that its answer is gone", async () => {
+    const store = memoryStore();
+    const { bot } = communityTalk(store);
+    const said = { conversation: "club:bench", from: "ann", id: "m1", text: "rear spoiler, rough inside" };
+    await bot.receive(said);
+    for (const text of ["erase mine", "erase all of it"]) await bot.receive({ ...said, id: text, text });
+    expect(JSON.stringify((await bot.receive(said)).blocks)).toContain("This answer was erased");
+    expect(JSON.stringify((await bot.receive({ ...said, id: "m2" })).blocks)).toContain("I read");
+  });
+
   test("asks first, and does nothing when left", async () => {
     const store = memoryStore();
     const talk = await told(store);
