@@ -1,4 +1,6 @@
 /** What the commands that hold a conversation share: one handbook, a store in memory or in a file, and the bot between them. */
+import { existsSync } from "node:fs";
+import { dirname, join } from "node:path";
 import type { Bot, Log, Store } from "../../bot/index.ts";
 import { systemClock } from "../clock.ts";
 import { demonstrationHandbook, parseConfiguration } from "../configuration.ts";
@@ -63,9 +65,15 @@ async function botWith(
 ): Promise<Bot> {
   const { communityMemories, knowledgeOf, openBot } = await import("../../bot/index.ts");
   const known = [knowledgeOf(handbook)];
-  const secretKey = file === undefined ? freshSecret() : await secretKeyIn(`${file}.key`);
+  const secretKey = file === undefined ? freshSecret() : await secretKeyIn(secretBeside(file));
   const memories = communityMemories(kept.store);
   return openBot({ ...kept, platform, secretKey, memories, knowledge: () => known, clock: systemClock() });
+}
+
+/** The store of `npm start` has its secret beside it: the same cars are recognised from here. */
+function secretBeside(file: string): string {
+  const ofService = join(dirname(file), "secret.key");
+  return existsSync(ofService) ? ofService : `${file}.key`;
 }
 
 async function openStore(

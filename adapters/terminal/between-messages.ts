@@ -22,6 +22,8 @@ export interface Between {
 /** `lines`: undefined in a pipe, where nothing is told but after a reply. */
 export function betweenMessages(options: TerminalOptions, lines: Interface | undefined): Between {
   const { output, bot, log } = options;
+  /** At a terminal an empty line stands before the prompt already. */
+  const apart = lines === undefined ? [""] : [];
   let isPrompting = false;
   let telling: Promise<void> = Promise.resolve();
 
@@ -31,7 +33,7 @@ export function betweenMessages(options: TerminalOptions, lines: Interface | und
         await tellNotices(bot, (reply) => {
           if (!mayTell()) return false;
           before();
-          write(output, ["", ...renderReply(reply, { ...pageOf(output), isBetween: true })]);
+          write(output, [...apart, ...renderReply(reply, { ...pageOf(output), isBetween: true })]);
           after();
           return true;
         });

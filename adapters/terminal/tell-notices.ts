@@ -17,9 +17,12 @@ export async function tellNotices(
   }
 }
 
-/** A notice's choices are typed as words: numbers belong to the reply that the person has before them. */
+/**
+ * A notice's choices are typed as words: numbers belong to the reply that the person has before them. What has words still to come
+ * ("answer 7k3f-2m9q: …") is said in the notice itself.
+ */
 function sayable(block: Block): Block {
   if (block.kind !== "choices") return block;
-  const choices = block.choices.map((choice): Choice => ({ ...choice, label: choice.say }));
-  return { ...block, choices };
+  const whole = block.choices.filter(({ say }) => !say.endsWith("…"));
+  return { ...block, choices: whole.map((choice): Choice => ({ ...choice, label: choice.say })) };
 }
