@@ -37,6 +37,7 @@ export function blockText(block: Block, address: string | undefined): string {
       return address === undefined ? "" : `${escaped(block.label)}: ${address}${block.path}`;
     case "question":
     case "picture":
+    case "timeline":
     case "photograph":
     case "file":
     case "choices":

@@ -57,7 +57,9 @@ function blockLines(block: Block, page: Page, numbered: readonly Choice[]): read
     case "pinned":
       return pinnedLines(block, page);
     case "table":
-      return [...painted("bold", wrapped(block.caption, width), page), ...tableLines(block, width)];
+      return tableBlockLines(block, page);
+    case "timeline":
+      return tableBlockLines(block.table, page);
     case "list":
       return [...lead(block.lead, page), ...block.items.flatMap((item) => wrapped(item, width, "  - "))];
     case "cautions":
@@ -71,6 +73,10 @@ function blockLines(block: Block, page: Page, numbered: readonly Choice[]): read
     case "edition":
       return painted("dim", wrapped(block.text, width), page);
   }
+}
+
+function tableBlockLines(table: Extract<Block, { kind: "table" }>, page: Page): readonly string[] {
+  return [...painted("bold", wrapped(table.caption, page.width), page), ...tableLines(table, page.width)];
 }
 
 function textLines(

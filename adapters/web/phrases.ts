@@ -209,7 +209,6 @@ export const desk = {
   ask: "Ask about it",
   noObservations: "No observation waits.",
   observation: (id: string) => `Observation ${id}`,
-  ifAccepted: "If it is accepted",
   noPins: "Nothing is pinned yet. Pin from a conversation with “pin this: the answer”, or here:",
   replace: "New words",
   replaceButton: "Replace",

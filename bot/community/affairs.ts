@@ -2,6 +2,7 @@
 import type { Affair } from "./affair.ts";
 import { boardAffair } from "./board/board-affair.ts";
 import { carSheetAffair } from "./car-sheet/car-sheet-affair.ts";
+import { datingAffair } from "./dating/dating-affair.ts";
 import { handOverAffair } from "./hand-over/hand-over-affair.ts";
 import { keepersAffair } from "./keepers/keepers-affair.ts";
 import { observationsAffair } from "./observations/observations-affair.ts";
@@ -17,6 +18,7 @@ export const affairs: readonly Affair[] = [
   settingsAffair,
   queueAffair,
   observationsAffair,
+  datingAffair,
   handOverAffair,
   pinsAffair,
   boardAffair,

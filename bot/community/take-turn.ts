@@ -97,7 +97,7 @@ function inWordsOfTurn(handbook: Handbook, turn: TurnTaken): TurnTaken {
   return { ...turn, reply: inWordsOf(handbook, turn.reply), tellings };
 }
 
-export function sceneOf(
+function sceneOf(
   { served, memory, today, at, secretKey, found }: Circumstances,
   conversation: Conversation,
   message: IncomingMessage,

@@ -5,6 +5,7 @@ import type { Block } from "../../reply.ts";
 import type { CommunityScene, Handled } from "../affair.ts";
 import { reaches } from "../keepers/standing.ts";
 import * as phrases from "../phrases/observations.ts";
+import { acceptingChanges } from "./accepting-changes.ts";
 import type { Observation } from "./observation.ts";
 import { knowledgeFor } from "./step-answers.ts";
 import { sightingBlock } from "./step-questions.ts";
@@ -77,6 +78,7 @@ export function showObservation(scene: CommunityScene, id: string): Handled {
       sightingBlock(scene, saw, phrases.observationLead(id, name, phrases.stands[stands])),
       ...declined,
       ...factsSay(scene, saw),
+      ...(isKeeper && stands === "waiting" ? acceptingChanges(scene, id, observation) : []),
       ...photographs(saw, name),
       ...dialogue,
       ...choices(id, observation, isKeeper, isOwn),

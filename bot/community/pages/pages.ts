@@ -17,8 +17,7 @@ import { standingPins } from "../pins/pin.ts";
 import { disputedByPeriods } from "../pins/pin-dispute.ts";
 import { pinnedBlock } from "../pins/pinned-block.ts";
 import { servingIn, settingsIn } from "../settings-record.ts";
-import { homeCommunity, sceneOf, takeTurn } from "../take-turn.ts";
-import { ifAccepted } from "./if-accepted.ts";
+import { homeCommunity, takeTurn } from "../take-turn.ts";
 import { type SeenOfPart, seenOfPart } from "./seen-of-part.ts";
 
 export type PinnedBlock = Extract<Block, { kind: "pinned" }>;
@@ -46,10 +45,8 @@ export interface CaseOnPage {
 /** An observation that waits for a keeper. */
 export interface ObservationOnPage {
   readonly id: string;
-  /** What was seen, what it comes to, photographs, what was said about it. */
+  /** What was seen, what it comes to, what accepting it would change in the numbers, photographs, what was said about it. */
   readonly blocks: readonly Block[];
-  /** What accepting it would change in the numbers. */
-  readonly ifAccepted: readonly Block[];
 }
 
 export interface Pages {
@@ -117,15 +114,10 @@ export function pagesOf(surroundings: Surroundings): Pages {
         .filter(([, { stands }]) => stands === "waiting")
         .sort(([, one], [, other]) => one.at - other.at)
         .slice(0, limit)
-        .map(([id, observation]) => {
+        .map(([id]) => {
           const message = { ...keeper, text: `observation ${id}` };
           const { blocks } = takeTurn(circumstances, emptyConversation, message).reply;
-          const scene = sceneOf(circumstances, emptyConversation, message);
-          return {
-            id,
-            blocks: blocks.filter(({ kind }) => kind !== "choices"),
-            ifAccepted: ifAccepted(scene, id, observation),
-          };
+          return { id, blocks: blocks.filter(({ kind }) => kind !== "choices") };
         });
     },
     async seen(community, handbook, part) {

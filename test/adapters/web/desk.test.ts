@@ -205,7 +205,10 @@ test("what members saw waits at the desk with what it would change, and once acc
     expect(desk.text).toContain("moulded plastic");
     expect(desk.text).toContain("If it is accepted");
     const id = /Observation ([\w-]{9})/u.exec(desk.text)?.[1] ?? "";
-    if (count === 5) expect(desk.text).toMatch(/Second-type mirror: [\d.]+ %, then [\d.]+ %/u);
+    if (count === 5)
+      expect(desk.text).toMatch(
+        /built with the Second-type mirror<\/th><td[^>]*>[\d.]+ %<\/td><td[^>]*>[\d.]+ %<\/td>/u,
+      );
     await keeper.send(desk, `accept observation ${id}`, { words: `accept observation ${id}` });
   }
   expect((await keeper.get("/desk/observations")).text).toContain("No observation waits.");
