@@ -7,6 +7,7 @@ import { handOverAffair } from "./hand-over/hand-over-affair.ts";
 import { helpAffair } from "./help/help-affair.ts";
 import { keepersAffair } from "./keepers/keepers-affair.ts";
 import { observationsAffair } from "./observations/observations-affair.ts";
+import { shareAffair } from "./pages/share-affair.ts";
 import { pinsAffair } from "./pins/pins-affair.ts";
 import { privacyAffair } from "./privacy/privacy-affair.ts";
 import { queueAffair } from "./queue/queue-affair.ts";
@@ -17,6 +18,7 @@ export const affairs: readonly Affair[] = [
   helpAffair,
   keepersAffair,
   signInAffair,
+  shareAffair,
   settingsAffair,
   queueAffair,
   observationsAffair,

@@ -184,7 +184,8 @@ function cameTo(
         reject(new Error(`waited in vain for ${what}: ${JSON.stringify({ ...interaction, watchers: 0 })}`));
     }, PATIENCE_MILLISECONDS);
     const watcher = () => {
-      if (!look()) return;
+      const isRefused = interaction.isExpired === true && interaction.acknowledgedAt === undefined;
+      if (!(look() || isRefused)) return;
       clearTimeout(end);
       resolve();
     };
