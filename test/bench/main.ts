@@ -5,6 +5,7 @@ import { availableParallelism, loadavg } from "node:os";
 import { parseArgs } from "node:util";
 import { linesOf } from "./page.ts";
 import { type Figure, holds, type Row } from "./row.ts";
+import { answerPage } from "./rows/answer-page.ts";
 import { calibrationOfDemo } from "./rows/calibration-of-demo.ts";
 import { calibrationOfOwners } from "./rows/calibration-of-owners.ts";
 import { changeoverCoverageRow } from "./rows/changeover-coverage.ts";
@@ -39,6 +40,7 @@ const rows: readonly Row[] = [
   policyAgainstForm,
   hostileMessages,
   durableMessagesRow,
+  answerPage,
   discordAcknowledgement,
   discordSession,
   listingRecords,

@@ -18,6 +18,7 @@ import { disputedByPeriods } from "../pins/pin-dispute.ts";
 import { pinnedBlock } from "../pins/pinned-block.ts";
 import { servingIn, settingsIn } from "../settings-record.ts";
 import { homeCommunity, takeTurn } from "../take-turn.ts";
+import { type ExportedObservation, exportedObservations } from "./exported.ts";
 import { type SeenOfPart, seenOfPart } from "./seen-of-part.ts";
 
 export type PinnedBlock = Extract<Block, { kind: "pinned" }>;
@@ -64,6 +65,8 @@ export interface Pages {
   observations(keeper: IncomingMessage, limit: number): Promise<readonly ObservationOnPage[]>;
   /** What accepted observations show of a part kind. */
   seen(community: string, handbook: string, part: string): Promise<SeenOfPart>;
+  /** The accepted observations as data. */
+  exported(community: string): Promise<readonly ExportedObservation[]>;
   people(community: string): Promise<readonly Role[]>;
   /** What was done, the newest first, at most 200. */
   audit(community: string): Promise<readonly AuditEntry[]>;
@@ -124,6 +127,9 @@ export function pagesOf(surroundings: Surroundings): Pages {
       const { observations } = await memories.upToDate(community);
       const known = surroundings.knowledge().find((one) => one.handbook.cover.id === handbook);
       return known === undefined ? { sightings: [], changes: [] } : seenOfPart(known, observations, part);
+    },
+    async exported(community) {
+      return exportedObservations((await memories.upToDate(community)).observations);
     },
     async people(community) {
       return keepersIn((await memories.upToDate(community)).keepers).roles;
