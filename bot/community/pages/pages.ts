@@ -3,6 +3,7 @@
  * in words through `receive`, which asks who may.
  */
 import { emptyConversation } from "../../conversation/conversation.ts";
+import { type AnswerCard, answerCard } from "../../conversation/saying/answer-card.ts";
 import type { IncomingMessage, Standing } from "../../message.ts";
 import { recordsFor, type Surroundings } from "../../receive.ts";
 import type { Block, Reply } from "../../reply.ts";
@@ -65,6 +66,12 @@ export interface Pages {
   observations(keeper: IncomingMessage, limit: number): Promise<readonly ObservationOnPage[]>;
   /** What accepted observations show of a part kind. */
   seen(community: string, handbook: string, part: string): Promise<SeenOfPart>;
+  /** The card of a case in a kept conversation, by what the community knows today; undefined as `answerCard`. */
+  card(
+    community: string,
+    conversation: unknown,
+    asked: { readonly person: string },
+  ): Promise<AnswerCard | undefined>;
   /** The accepted observations as data. */
   exported(community: string): Promise<readonly ExportedObservation[]>;
   people(community: string): Promise<readonly Role[]>;
@@ -127,6 +134,11 @@ export function pagesOf(surroundings: Surroundings): Pages {
       const { observations } = await memories.upToDate(community);
       const known = surroundings.knowledge().find((one) => one.handbook.cover.id === handbook);
       return known === undefined ? { sightings: [], changes: [] } : seenOfPart(known, observations, part);
+    },
+    async card(community, conversation, asked) {
+      const { observations } = await memories.upToDate(community);
+      const learnt = surroundings.knowledge().map((plain) => learntKnowledge(plain, observations));
+      return answerCard(learnt, conversation, asked);
     },
     async exported(community) {
       return exportedObservations((await memories.upToDate(community)).observations);
