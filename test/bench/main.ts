@@ -11,6 +11,7 @@ import { changeoverCoverageRow } from "./rows/changeover-coverage.ts";
 import { changeoverTimes } from "./rows/changeover-times.ts";
 import { durableMessagesRow } from "./rows/durable-messages.ts";
 import { hostileMessages } from "./rows/hostile-messages.ts";
+import { hundredThousandObservations } from "./rows/hundred-thousand-observations.ts";
 import { listingRecords } from "./rows/listing-records.ts";
 import { policyAgainstForm } from "./rows/policy-against-form.ts";
 import { policyOnDemo } from "./rows/policy-on-demo.ts";
@@ -28,6 +29,7 @@ const rows: readonly Row[] = [
   turnOnDemo,
   readingMessages,
   turnOnLargeHandbook,
+  hundredThousandObservations,
   posteriorAgainstNetwork,
   changeoverTimes,
   calibrationOfOwners,
