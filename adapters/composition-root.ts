@@ -71,7 +71,7 @@ async function web({ configuration, ...context }: Context): Promise<OpenDoor> {
 
 /** Its library is loaded only where there is a token: it takes longer to load than everything else. */
 async function discord(context: Context): Promise<OpenDoor | undefined> {
-  const { discordToken: token, discordApiBase: apiBase } = context.configuration;
+  const { discordToken: token, discordApiBase: apiBase, publicAddress } = context.configuration;
   if (token === undefined) return undefined;
   const [{ startDiscord }, { pngOf }] = await Promise.all([
     import("./discord/index.ts"),
@@ -80,7 +80,18 @@ async function discord(context: Context): Promise<OpenDoor | undefined> {
   const { store, clock, log, photographs } = context;
   const handbooks = context.handbooks.map(({ handbook: { cover } }) => ({ id: cover.id, name: cover.name }));
   const bot = context.botFor("discord");
-  return startDiscord({ token, apiBase, bot, store, clock, log, handbooks, pngOf, photographs });
+  return startDiscord({
+    token,
+    apiBase,
+    bot,
+    store,
+    clock,
+    log,
+    handbooks,
+    pngOf,
+    photographs,
+    publicAddress,
+  });
 }
 
 async function telegram({ configuration, ...context }: Context): Promise<OpenDoor | undefined> {

@@ -30,7 +30,9 @@ export async function openClient(token: string, apiBase: string | undefined): Pr
       ...(isGranted ? [GatewayIntentBits.MessageContent] : []),
     ],
     partials: [Partials.Channel, Partials.Message],
-    rest: api,
+    // Answers to interactions do not count against the 50 requests a second a bot may make, and may not wait for them. What does
+    // count is told by Discord with a 429, which is waited out.
+    rest: { ...api, globalRequestsPerSecond: 10_000 },
     shards: "auto",
     allowedMentions: { parse: [], repliedUser: false },
     failIfNotExists: false,

@@ -5,6 +5,7 @@ import { matchedRoutes } from "hono/route";
 import { clientAddress } from "./client-address.ts";
 import { refuse } from "./respond.ts";
 import { answerRoutes } from "./routes/answer.ts";
+import { carSheetRoutes } from "./routes/car-sheet.ts";
 import { chatRoutes } from "./routes/chat.ts";
 import { deskRoutes } from "./routes/desk.ts";
 import { doorRoutes } from "./routes/doors.ts";
@@ -26,6 +27,7 @@ export function applicationOf(site: Site): Hono {
   fileRoutes(app, site);
   chatRoutes(app, site);
   answerRoutes(app, site);
+  carSheetRoutes(app, site);
   handbookRoutes(app, site);
   doorRoutes(app, site);
   embedRoutes(app, site);

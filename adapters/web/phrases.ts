@@ -11,6 +11,8 @@ export const navigation = {
 } as const;
 export const pageTitle = (title: string) => `${title} · ${siteName}`;
 
+export const visitorCalled = (mark: string) => `visitor ${mark}`;
+
 // The chat
 export const chat = {
   title: "Ask about a part",
@@ -232,4 +234,21 @@ export const desk = {
   csv: "Observations as CSV",
   sayAnything: "Say anything else to the bot as yourself",
   say: "Say",
+} as const;
+
+// The car sheet
+export const carSheet = {
+  title: (handbook: string) => `Car sheet: ${handbook}`,
+  asPdf: "The same as PDF",
+  carUnknown: "Nothing was told of the car itself.",
+  atAGlance: "At a glance",
+  part: "part",
+  verdict: "where it stands",
+  notLooked: "not looked at yet",
+  gaps: "Not looked at yet",
+  photograph: (part: string, number: number) => `Photograph ${number} of the ${part}`,
+  judge:
+    "Each likelihood is that of the handbook and of the cars its community has seen, given what was told; it is no expert’s opinion and no guarantee.",
+  page: (page: number, of: number) => `${page} of ${of}`,
+  fileName: "car-sheet.pdf",
 } as const;

@@ -32,22 +32,22 @@ export function answerRoutes(app: Hono, site: Site): void {
     const state = await site.store.current(conversationKind, visitor.conversation);
     const card = answerCard(site.knowledge(), state, { person: speaker.person });
     if (card === undefined) return goTo(context, "/");
-    const id = await shareAnswer(site.store, site.clock, visitor.person, card);
+    const id = await shareAnswer(site.store, site.clock, speaker.person, card);
     return goTo(context, `/answers/${id}`);
   });
 
   app.get("/answers/:id", async (context) => {
     const id = context.req.param("id");
     const now = site.clock.milliseconds();
-    const visitor = knownVisitor(context, site.isSecure);
+    const reader = await readerOf(context, site);
     const lately = kept.get(id);
-    if (lately !== undefined && now - lately.at < KEPT_MILLISECONDS && lately.by !== visitor?.person) {
+    if (lately !== undefined && now - lately.at < KEPT_MILLISECONDS && lately.by !== reader?.person) {
       return context.html(lately.text);
     }
     kept.delete(id);
     const share = await sharedAnswer(site.store, id);
     if (share === undefined) return refuse(context, site, "notFound");
-    if (share.by === visitor?.person) return showPage(context, site, content(site, id, share, visitor));
+    if (share.by === reader?.person) return showPage(context, site, content(site, id, share, reader.visitor));
     const text = page(content(site, id, share), site.assets);
     kept.set(id, { at: now, text, by: share.by });
     const [oldest] = kept.keys();
@@ -59,12 +59,18 @@ export function answerRoutes(app: Hono, site: Site): void {
     const visitor = await visitorOfForm(context, site);
     if (visitor === undefined) return refuse(context, site, "stale");
     const id = context.req.param("id") ?? "";
-    if (!(await withdrawShare(site.store, site.clock, id, visitor.person)))
-      return refuse(context, site, "notFound");
+    const { person } = await speakerOf(context, site, visitor);
+    if (!(await withdrawShare(site.store, site.clock, id, person))) return refuse(context, site, "notFound");
     kept.delete(id);
     const main = html`<h1>${answerPage.withdrawn}</h1>`;
     return showPage(context, site, { title: answerPage.withdrawn, main, isPrivate: true });
   });
+}
+
+/** Whoever reads, as far as a cookie tells. */
+async function readerOf(context: Context, site: Site) {
+  const visitor = knownVisitor(context, site.isSecure);
+  return visitor && { visitor, person: (await speakerOf(context, site, visitor)).person };
 }
 
 type ShownShare = Share & { readonly card: NonNullable<Share["card"]> };

@@ -10,6 +10,7 @@ import { keepersId, keepersKind } from "../keepers/keepers-record.ts";
 import { LedgerEntry, ledgerKind, ledgerStep } from "../ledger.ts";
 import { noticesKind } from "../notices/notices.ts";
 import { observationKind } from "../observations/observations-view.ts";
+import { isSharedBy, sharedAnswerKind, transcriptKind } from "../pages/page-records.ts";
 import { personKind, personRecordId } from "../person/person-record.ts";
 import { erasedAnswer, whyErased } from "../phrases/privacy.ts";
 import { pinKind } from "../pins/pin.ts";
@@ -92,6 +93,7 @@ async function erasePerson(
   for (const of of erasure.observations) {
     own(observationKind.kind, of, keepsSightings ? sightingWithout : gone);
   }
+  await erasePages(store, erasure, rewrite);
   for (const of of erasure.pins) own(pinKind.kind, of, (state) => pinWithout(person, state));
   for await (const { id: of, state } of store.currents(handedOverKind.kind, `${community}/`)) {
     const isNamed = JSON.stringify(state).includes(person);
@@ -130,6 +132,18 @@ async function allEnded(begun: readonly Promise<void>[]): Promise<void> {
   const ended = await Promise.allSettled(begun);
   const failed = ended.find((one) => one.status === "rejected");
   if (failed !== undefined) throw failed.reason;
+}
+
+/** What the pages keep: conversations as they show them, and answers made a page of. */
+async function erasePages(
+  store: Store,
+  { person, conversations }: Erasure,
+  rewrite: (kind: string, of: string, without: (state: unknown) => unknown) => void,
+): Promise<void> {
+  for (const of of conversations) rewrite(transcriptKind, of, gone);
+  for await (const { id: of, state } of store.currents(sharedAnswerKind, "")) {
+    if (isSharedBy(person, state)) rewrite(sharedAnswerKind, of, gone);
+  }
 }
 
 /** Who did something is taken out, and with it what was said of it: a reason can hold anybody's words. */

@@ -1,5 +1,6 @@
 import { Api } from "grammy";
 import { afterEach, beforeEach, expect, test } from "vitest";
+import { rememberingLog } from "../../support/logs.ts";
 import { anna, type Club, group, karl, openClub } from "./club.ts";
 
 let club: Club;
@@ -210,6 +211,25 @@ test("a fetch of updates that is cut or refused is tried again", async () => {
   await club.settled();
   expect(newest(anna).text).toContain(read);
 });
+
+test("the log says what failed, and neither the token nor what people wrote", async () => {
+  const { log, lines } = rememberingLog();
+  const logged = await openClub({ log });
+  logged.double.people.say(anna, anna, mirrors);
+  logged.double.fail("sendMessage", { kind: "cut before" }, 4);
+  await logged.settled();
+  await logged.close();
+  const text = JSON.stringify(lines, (_, value) =>
+    value instanceof Error ? { ...value, ...asPlain(value) } : value,
+  );
+  expect(text).toContain("could not be handled");
+  expect(text).not.toContain(logged.double.token);
+  expect(text).not.toContain("alloy");
+});
+
+function asPlain({ name: kind, message, stack }: Error) {
+  return { kind, message, stack };
+}
 
 test("a webhook left over from another time is removed", async () => {
   const { people, world } = club.double;

@@ -18,7 +18,7 @@ test("a shared answer says what was asked and seen, the ranking, the weights, wh
     "About a rear spoiler: which kind it is.",
     "May 1980",
     "inside finish",
-    "said as “rough”",
+    "said as “rough",
     "very likely (92 %)",
     "Norrick re-make",
     "Weights of evidence",

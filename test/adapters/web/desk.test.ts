@@ -219,3 +219,16 @@ test("what members saw waits at the desk with what it would change, and once acc
   expect(part.text).toContain("seen on 6 cars");
   expect(part.text).toMatch(/gave way to Second-type mirror between .*\(nine in ten; 6 cars seen\)/u);
 });
+
+test("a keeper who asks in a chat gets a link for their eyes only, and a member does not", async () => {
+  const site = await webSite();
+  const ada = await keeperAt(site);
+  const said = await ada.send(await ada.get("/"), 'id="say"', { text: "sign in" });
+  const path = /href="(\/sign-in\/home\/[0-9a-f]{64})"/u.exec(said.text)?.[1] ?? "none";
+  const elsewhere = readerAt(site.address);
+  expect((await elsewhere.send(await elsewhere.get(path), "/sign-in/", {})).path).toBe("/desk");
+  const member = readerAt(site.address);
+  const refused = await member.send(await member.get("/"), 'id="say"', { text: "sign in" });
+  expect(refused.text).toContain("That is for a keeper to do.");
+  expect(refused.text).not.toContain("/sign-in/home/");
+});

@@ -53,6 +53,7 @@ function callback(asked: Asked): unknown {
   interaction.acknowledgedAt = asked.arrived;
   interaction.acknowledgedBy = type;
   applyCallback(asked, interaction, type, data);
+  for (const watcher of interaction.watchers) watcher();
   return asked.query.get("with_response") === "true" ? responseOf(asked, interaction) : undefined;
 }
 
@@ -119,6 +120,7 @@ function editOriginal(asked: Asked): Json {
   if (isFirst) {
     const flags = Number(asked.body.flags ?? 0) | (interaction.isEphemeral === true ? ephemeral : 0);
     interaction.original = followUp(asked, interaction, { ...asked.body, flags });
+    for (const watcher of interaction.watchers) watcher();
     return asked.shown(interaction.original);
   }
   const message = edited(asked, named(asked, interaction), asked.body);
