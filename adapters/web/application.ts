@@ -8,6 +8,7 @@ import { answerRoutes } from "./routes/answer.ts";
 import { carSheetRoutes } from "./routes/car-sheet.ts";
 import { chatRoutes } from "./routes/chat.ts";
 import { deskRoutes } from "./routes/desk.ts";
+import { deskExportRoutes } from "./routes/desk-export.ts";
 import { doorRoutes } from "./routes/doors.ts";
 import { embedRoutes } from "./routes/embed.ts";
 import { fileRoutes } from "./routes/files.ts";
@@ -34,6 +35,7 @@ export function applicationOf(site: Site): Hono {
   webhookRoutes(app, site);
   signInRoutes(app, site);
   deskRoutes(app, site);
+  deskExportRoutes(app, site);
   app.notFound((context) => refuse(context, site, "notFound"));
   app.onError((failure, context) => {
     // Whoever hung up in the middle waits for no answer, and is no fault of ours.

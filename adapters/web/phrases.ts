@@ -189,7 +189,6 @@ export const desk = {
   observations: "Observations",
   pins: "Pins",
   board: "Open questions",
-  changes: "Changeovers",
   audit: "Audit",
   people: "People",
   exports: "Export",
@@ -230,8 +229,9 @@ export const desk = {
   inviteHint: "You get a code that works once; give it to that person alone.",
   inviteWho: ["contributor", "keeper", "owner"] as const,
   dismiss: "Dismiss",
-  exportHint: "As files, to keep or to work with elsewhere.",
-  csv: "Observations as CSV",
+  exportHint:
+    "As files, to keep or to work with elsewhere. The sightings are in the form that the changeover command reads.",
+  sightings: (part: string) => `Sightings of the ${part}, as CSV`,
   sayAnything: "Say anything else to the bot as yourself",
   say: "Say",
 } as const;

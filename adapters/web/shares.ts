@@ -6,6 +6,9 @@ import { z } from "zod";
 import { type AnswerCard, type Clock, type Store, sharedAnswerKind } from "../../bot/index.ts";
 import { addressIdForm, newAddressId } from "./secrets.ts";
 
+/** One that was shared in a chat: its community, and a secret of its own. */
+const chatIdForm = /^[\w.:-]{1,120}\/[0-9a-f]{32}$/u;
+
 const Share = z.strictObject({
   by: z.string(),
   /** Milliseconds since 1970. */
@@ -35,7 +38,7 @@ export async function sharedAnswer(
   store: Store,
   id: string,
 ): Promise<(Share & { readonly card: AnswerCard }) | undefined> {
-  if (!addressIdForm.test(id)) return undefined;
+  if (!addressIdForm.test(id) && !chatIdForm.test(id)) return undefined;
   const parsed = Share.safeParse(await store.current(sharedAnswerKind, id));
   if (!parsed.success || parsed.data.isWithdrawn) return undefined;
   const { card, ...share } = parsed.data;

@@ -6,6 +6,7 @@ import { datingAffair } from "./dating/dating-affair.ts";
 import { handOverAffair } from "./hand-over/hand-over-affair.ts";
 import { keepersAffair } from "./keepers/keepers-affair.ts";
 import { observationsAffair } from "./observations/observations-affair.ts";
+import { shareAffair } from "./pages/share-affair.ts";
 import { pinsAffair } from "./pins/pins-affair.ts";
 import { privacyAffair } from "./privacy/privacy-affair.ts";
 import { queueAffair } from "./queue/queue-affair.ts";
@@ -15,6 +16,7 @@ import { signInAffair } from "./sign-in/sign-in-affair.ts";
 export const affairs: readonly Affair[] = [
   keepersAffair,
   signInAffair,
+  shareAffair,
   settingsAffair,
   queueAffair,
   observationsAffair,

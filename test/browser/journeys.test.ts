@@ -280,9 +280,14 @@ test("no page keeps anybody out who does not see or point, in light or dark, and
     await page.waitForURL(/\/answers\//u);
     await look("a shared answer");
     await page.goto(site.address);
+    await page.fill("#text", "share car sheet");
+    await page.click(".say button");
+    await page.click("a[href^='/sheet/']");
+    await look("a car sheet");
+    await page.goto(site.address);
     await page.fill("#text", "ask a keeper");
     await page.click(".say button");
-    await page.waitForSelector(".turn >> nth=3");
+    await page.waitForSelector(".turn >> nth=4");
     for (const path of [
       "/handbook",
       "/handbook?q=miror",

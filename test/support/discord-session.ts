@@ -12,7 +12,7 @@ import { addChannel, addGuild } from "../doubles/discord/world.ts";
 import { annotatedMessages } from "./corpus-folder.ts";
 import { chanceFrom } from "./random-tables.ts";
 
-const PATIENCE_MILLISECONDS = 20_000;
+const PATIENCE_MILLISECONDS = 60_000;
 
 export interface Crowd {
   readonly double: DiscordDouble;
@@ -184,7 +184,8 @@ function cameTo(
         reject(new Error(`waited in vain for ${what}: ${JSON.stringify({ ...interaction, watchers: 0 })}`));
     }, PATIENCE_MILLISECONDS);
     const watcher = () => {
-      if (!look()) return;
+      const isRefused = interaction.isExpired === true && interaction.acknowledgedAt === undefined;
+      if (!(look() || isRefused)) return;
       clearTimeout(end);
       resolve();
     };

@@ -1,7 +1,7 @@
 /** Making a page of an answer, showing it, withdrawing it. A page that was shown lately is kept whole, for a forum may send a crowd. */
 import type { Context, Hono } from "hono";
 import { bodyLimit } from "hono/body-limit";
-import { answerCard, conversationKind } from "../../../bot/index.ts";
+import { conversationKind } from "../../../bot/index.ts";
 import { clientAddress } from "../client-address.ts";
 import { formBytes } from "../limits.ts";
 import { answerPage } from "../phrases.ts";
@@ -30,19 +30,18 @@ export function answerRoutes(app: Hono, site: Site): void {
     if (!site.limits.writing.take(clientAddress(context))) return refuse(context, site, "tooMuch");
     const speaker = await speakerOf(context, site, visitor);
     const state = await site.store.current(conversationKind, visitor.conversation);
-    const card = answerCard(site.knowledge(), state, { person: speaker.person });
+    const card = await site.pages.card(speaker.community ?? "home", state, { person: speaker.person });
     if (card === undefined) return goTo(context, "/");
     const id = await shareAnswer(site.store, site.clock, speaker.person, card);
     return goTo(context, `/answers/${id}`);
   });
 
-  app.get("/answers/:id", async (context) => {
-    const id = context.req.param("id");
+  const show = async (context: Context, id: string): Promise<Response> => {
     const now = site.clock.milliseconds();
     const reader = await readerOf(context, site);
     const lately = kept.get(id);
     if (lately !== undefined && now - lately.at < KEPT_MILLISECONDS && lately.by !== reader?.person) {
-      return context.html(lately.text);
+      return context.html(lately.text) as Response;
     }
     kept.delete(id);
     const share = await sharedAnswer(site.store, id);
@@ -52,18 +51,27 @@ export function answerRoutes(app: Hono, site: Site): void {
     kept.set(id, { at: now, text, by: share.by });
     const [oldest] = kept.keys();
     if (kept.size > KEPT_PAGES && oldest !== undefined) kept.delete(oldest);
-    return context.html(text);
+    return context.html(text) as Response;
+  };
+  app.get("/answers/:id", (context) => show(context, context.req.param("id")));
+  app.get("/answers/:community/:id", (context) => {
+    const { community, id } = context.req.param();
+    return show(context, `${community}/${id}`);
   });
 
-  app.post("/answers/:id/withdraw", small, async (context) => {
+  const withdraw = async (context: Context, id: string): Promise<Response> => {
     const visitor = await visitorOfForm(context, site);
     if (visitor === undefined) return refuse(context, site, "stale");
-    const id = context.req.param("id") ?? "";
     const { person } = await speakerOf(context, site, visitor);
     if (!(await withdrawShare(site.store, site.clock, id, person))) return refuse(context, site, "notFound");
     kept.delete(id);
     const main = html`<h1>${answerPage.withdrawn}</h1>`;
     return showPage(context, site, { title: answerPage.withdrawn, main, isPrivate: true });
+  };
+  app.post("/answers/:id/withdraw", small, (context) => withdraw(context, context.req.param("id") ?? ""));
+  app.post("/answers/:community/:id/withdraw", small, (context) => {
+    const { community, id } = context.req.param();
+    return withdraw(context, `${community}/${id}`);
   });
 }
 

@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { systemClock } from "../../../adapters/clock.ts";
 import { makeSignInPath } from "../../../adapters/web/sign-in-links.ts";
+import { parseSightings } from "../../../knowledge/index.ts";
 import { type OpenSite, type Reader, readerAt, webSite } from "./web-site.ts";
 
 const owner = { person: "console:owner", community: "home", standing: "owner", name: "Ada" } as const;
@@ -217,6 +218,12 @@ test("what members saw waits at the desk with what it would change, and once acc
   expect(Number(after)).toBeGreaterThan(Number(before));
   const part = await reader.get("/handbook/wexcombe-shrike/door-mirror");
   expect(part.text).toContain("seen on 6 cars");
+  const csv = await keeper.get("/desk/export/sightings/wexcombe-shrike/door-mirror.csv");
+  expect(parseSightings(csv.text)).toMatchObject({ ok: true, value: { length: 6 } });
+  const json = await keeper.get("/desk/export/observations.json");
+  expect(JSON.parse(json.text)).toHaveLength(6);
+  expect(json.text).not.toContain("visitor");
+  expect((await reader.get("/desk/export/observations.json")).path).toBe("/sign-in");
   expect(part.text).toMatch(/gave way to Second-type mirror between .*\(nine in ten; 6 cars seen\)/u);
 });
 

@@ -3,8 +3,9 @@
 import { crowdOf, doubled, playSession, remoteDoor } from "../../support/discord-session.ts";
 import type { Row } from "../row.ts";
 
-const MEMBERS = 50;
+const MEMBERS = 20;
 const EVENTS = 10_000;
+const THINK_MILLISECONDS = 100;
 const START = 43;
 
 export const discordSession: Row = {
@@ -18,7 +19,13 @@ export const discordSession: Row = {
     const half = async () => {
       atHalf = await door.heap();
     };
-    await playSession(crowd, { start: START, events: EVENTS, troubles: true, thinkMilliseconds: 20, half });
+    await playSession(crowd, {
+      start: START,
+      events: EVENTS,
+      troubles: true,
+      thinkMilliseconds: THINK_MILLISECONDS,
+      half,
+    });
     const atEnd = await door.heap();
     const { violations } = crowd.double.world;
     const twice = doubled(crowd.double);
