@@ -42,16 +42,11 @@ export const kindFromFacts = "what was told decides";
 export const told = (feature: string, value: string) => `${feature}: ${value}`;
 
 export const notRead = (words: string) => `I could not read ${quoted(words)} as an answer to that.`;
-export const photographTaken = (count: number) =>
-  count === 1 ? "The photograph is with it." : `${count} photographs are with it.`;
 export const nothingRecorded = "Nothing is recorded.";
 export const recorded = (id: string) =>
   `Recorded as ${id}; it counts once a keeper has accepted it, and you hear of that here.`;
 export const editedAgain = (id: string) => `${id} is changed and waits for a keeper again.`;
 export const newObservation = (name: string, id: string) => `${name} has recorded an observation (${id})`;
-export const sameCar = (ids: string) => `The same car has been recorded before: ${ids}.`;
-export const recordWhat = "record an observation";
-export const mayINote = "Your car would help others: may I note it as an observation?";
 
 export const whyRecorded = (id: string) => `recorded observation ${id}`;
 export const whyEdited = (id: string) => `changed observation ${id}`;
