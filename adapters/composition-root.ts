@@ -18,6 +18,7 @@ import {
 } from "../bot/index.ts";
 import { systemClock } from "./clock.ts";
 import { type Configuration, parseConfiguration } from "./configuration.ts";
+import { doorKinds } from "./door-kinds.ts";
 import { failureLine, OutsideError } from "./errors.ts";
 import { BrokenHandbookError, type OpenHandbook, openHandbooks } from "./handbooks.ts";
 import { keepPrivate } from "./keep-private.ts";
@@ -133,8 +134,8 @@ async function main(): Promise<void> {
     const secretKey =
       configuration.secretKey ?? (await secretKeyIn(join(configuration.dataFolder, "secret.key")));
     const memories = communityMemories(store);
-    const surroundings = { knowledge: live.known, store, memories, clock, log, secretKey };
-    closing.push(await keepPrivate({ store, memories, clock, log }));
+    const surroundings = { knowledge: live.known, store, memories, clock, log, secretKey, doorKinds };
+    closing.push(await keepPrivate({ store, memories, clock, log, doorKinds }));
     const botFor = (platform: string) => openBot({ ...surroundings, platform });
     const photographs = photographKeeper(store, clock);
     const context = {

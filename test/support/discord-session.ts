@@ -12,7 +12,7 @@ import { addChannel, addGuild } from "../doubles/discord/world.ts";
 import { annotatedMessages } from "./corpus-folder.ts";
 import { chanceFrom } from "./random-tables.ts";
 
-const PATIENCE_MILLISECONDS = 20_000;
+const PATIENCE_MILLISECONDS = 60_000;
 
 export interface Crowd {
   readonly double: DiscordDouble;

@@ -36,22 +36,27 @@ const answerErased: Reply = {
 
 const gone = (): undefined => undefined;
 
-/** Everything that is due in a community. Rejects when the store does; what is left is due still. */
-export async function eraseDue(store: Store, community: string, at: number): Promise<void> {
+/** Everything that is due in a community; `doorKinds`: what doors keep of people beside. Rejects when the store does; what is left is due still. */
+export async function eraseDue(
+  store: Store,
+  community: string,
+  at: number,
+  doorKinds: readonly string[],
+): Promise<void> {
   const prefix = `${community}/`;
   const due: { readonly id: string; readonly erasure: Erasure }[] = [];
   for await (const { id, state } of store.currents(erasureKind.kind, prefix)) {
     const parsed = Erasure.safeParse(state);
     if (parsed.success) due.push({ id: id.slice(prefix.length), erasure: parsed.data });
   }
-  for (const { id, erasure } of due) await erasePerson(store, community, id, erasure, at);
+  for (const { id, erasure } of due) await erasePerson(store, community, id, erasure, at, doorKinds);
 }
 
 /** Everything that is due anywhere: what a crash may have left. */
-export async function eraseAllDue(store: Store, at: number): Promise<void> {
+export async function eraseAllDue(store: Store, at: number, doorKinds: readonly string[]): Promise<void> {
   const communities = new Set<string>();
   for await (const { id } of store.currents(erasureKind.kind, "")) communities.add(communityOf(id));
-  for (const community of communities) await eraseDue(store, community, at);
+  for (const community of communities) await eraseDue(store, community, at, doorKinds);
 }
 
 /** Ids of records are "COMMUNITY/ID", and an id has no stroke in it. */
@@ -65,6 +70,7 @@ async function erasePerson(
   id: string,
   erasure: Erasure,
   at: number,
+  doorKinds: readonly string[],
 ): Promise<void> {
   const { person, keepsSightings } = erasure;
   const also: ErasedToo = {
@@ -84,32 +90,26 @@ async function erasePerson(
   const begun: Promise<void>[] = [];
   const rewrite = (kind: string, of: string, without: (state: unknown) => unknown) =>
     begun.push(store.erase(change(kind, of), without, also));
-  const own = (kind: string, of: string, without: (state: unknown) => unknown) =>
-    rewrite(kind, `${community}/${of}`, without);
 
+  const named: readonly (readonly [RecordIds, Without])[] = [
+    [{ kind: observationKind.kind, ids: erasure.observations }, keepsSightings ? sightingWithout : gone],
+    [{ kind: pinKind.kind, ids: erasure.pins }, (state) => pinWithout(person, state)],
+    [{ kind: sharedSheetKind.kind, ids: erasure.shares }, gone],
+    [{ kind: keepersKind.kind, ids: [keepersId] }, (state) => keepersWithout(person, state)],
+    [{ kind: personKind.kind, ids: [personRecordId(person)] }, gone],
+  ];
   for (const of of erasure.conversations) {
     rewrite("conversation", of, (state) => conversationWithout(person, state));
   }
-  for (const of of erasure.observations) {
-    own(observationKind.kind, of, keepsSightings ? sightingWithout : gone);
+  for (const [{ kind, ids }, without] of named) {
+    for (const of of ids) rewrite(kind, `${community}/${of}`, without);
   }
   await erasePages(store, erasure, rewrite);
-  for (const of of erasure.pins) own(pinKind.kind, of, (state) => pinWithout(person, state));
-  for await (const { id: of, state } of store.currents(handedOverKind.kind, `${community}/`)) {
-    const isNamed = JSON.stringify(state).includes(person);
-    if (isNamed) rewrite(handedOverKind.kind, of, (kept) => handedOverWithout(person, kept));
+  for (const search of searchesFor(community, erasure, doorKinds)) {
+    for await (const { id: of, state } of store.currents(search.kind, search.prefix)) {
+      if (search.isMeant(of, state)) rewrite(search.kind, of, search.without);
+    }
   }
-  for (const of of erasure.shares) own(sharedSheetKind.kind, of, gone);
-  // Also those that were sent and belong to no observation.
-  for await (const { id: of, state } of store.currents("photograph", "")) {
-    if (isHeldBy(person, state)) rewrite("photograph", of, (kept) => photographWithout(person, kept));
-  }
-  const ids = [...erasure.handedOver, ...erasure.observations];
-  for await (const { id: of } of store.currents(noticesKind.kind, `${community}/`)) {
-    rewrite(noticesKind.kind, of, (state) => noticesWithout(person, ids, state));
-  }
-  own(keepersKind.kind, keepersId, (state) => keepersWithout(person, state));
-  own(personKind.kind, personRecordId(person), gone);
   begun.push(eraseFromLedger(store, erasure, change(ledgerKind, community)));
   await allEnded(begun);
   // Every process reads again what has changed under it.
@@ -125,6 +125,66 @@ async function erasePerson(
     alongside: [ledgerStep(community, changed, nobody, at, whyErased)],
   }));
   await store.erase(change(erasureKind.kind, `${community}/${id}`), gone, also);
+}
+
+type Without = (state: unknown) => unknown;
+
+interface RecordIds {
+  readonly kind: string;
+  /** Within the community. */
+  readonly ids: readonly string[];
+}
+
+/** Records that are found by what is in them. */
+interface Search {
+  readonly kind: string;
+  readonly prefix: string;
+  readonly isMeant: (id: string, state: unknown) => boolean;
+  readonly without: Without;
+}
+
+function searchesFor(
+  community: string,
+  { person, handedOver, observations }: Erasure,
+  doorKinds: readonly string[],
+): readonly Search[] {
+  const prefix = `${community}/`;
+  const ids = [...handedOver, ...observations];
+  return [
+    {
+      kind: handedOverKind.kind,
+      prefix,
+      isMeant: (_, state) => JSON.stringify(state).includes(JSON.stringify(person)),
+      without: (state) => handedOverWithout(person, state),
+    },
+    // Also those that were sent and belong to no observation.
+    {
+      kind: "photograph",
+      prefix: "",
+      isMeant: (_, state) => isHeldBy(person, state),
+      without: (state) => photographWithout(person, state),
+    },
+    {
+      kind: noticesKind.kind,
+      prefix,
+      isMeant: () => true,
+      without: (state) => noticesWithout(person, ids, state),
+    },
+    ...doorKinds.map(
+      (kind): Search => ({
+        kind,
+        prefix: "",
+        isMeant: (id, state) => isOfDoor(person, id, state),
+        without: gone,
+      }),
+    ),
+  ];
+}
+
+/** A door's record goes when it is called by the person's own number, or names them: what it was for is theirs. */
+function isOfDoor(person: string, id: string, state: unknown): boolean {
+  const number = person.slice(person.indexOf(":") + 1);
+  return id === number || id === person || JSON.stringify(state).includes(JSON.stringify(person));
 }
 
 /** All of them are waited for, also when one fails: it is due still, and is done again. */

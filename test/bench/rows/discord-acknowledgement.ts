@@ -4,8 +4,8 @@ import { figuresOfTimes } from "../figures-of-times.ts";
 import type { Row } from "../row.ts";
 
 const MEMBERS = 200;
-const EVENTS = 4000;
-const THINK_MILLISECONDS = 4000;
+const EVENTS = 2000;
+const THINK_MILLISECONDS = 8000;
 const START = 41;
 
 export const discordAcknowledgement: Row = {

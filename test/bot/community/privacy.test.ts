@@ -149,9 +149,17 @@ describe("erasing what is mine", () => {
     await interrupted.say("(anneliese) erase mine");
     await expect(interrupted.say("(anneliese) erase all of it")).rejects.toThrow("the power went");
     expect(await everything(store)).toContain(telling);
-    await eraseAllDue(store, Date.UTC(2026, 10, 2));
+    const place = (id: string, state: unknown) =>
+      store.advance({ kind: "door-place", id, by: "door", at: 1, why: "shown" }, () => ({
+        state,
+        outcome: null,
+      }));
+    await place("1", { asker: "anneliese" });
+    await place("2", { asker: "anneliese the second" });
+    await eraseAllDue(store, Date.UTC(2026, 10, 2), ["door-place"]);
     expect(await everything(store)).not.toContain(telling);
     expect(await talk.say("(anneliese) mine")).toContain("Nothing of yours is kept here.");
+    expect(await store.ids("door-place")).toEqual(["2"]);
   });
 
   test("the last owner is kept from locking everybody out", async () => {
