@@ -28,6 +28,7 @@ export const discordSession: Row = {
     });
     const atEnd = await door.heap();
     const { violations } = crowd.double.world;
+    const kinds = [...new Set(violations.map((one) => one.slice(0, 60)))].slice(0, 4).join("; ");
     const twice = doubled(crowd.double);
     await door.close();
     await crowd.double.close();
@@ -37,7 +38,7 @@ export const discordSession: Row = {
         value: violations.length,
         unit: "",
         budget: { atMost: 0 },
-        ...(violations[0] === undefined ? {} : { remark: violations[0].slice(0, 200) }),
+        ...(kinds === "" ? {} : { remark: kinds }),
       },
       { what: "messages written twice", value: twice, unit: "", budget: { atMost: 0 } },
       { what: "heap after half of it", value: atHalf, unit: "MB" },
