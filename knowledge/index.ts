@@ -6,8 +6,6 @@ export { formatInterval, parseDateText } from "./calendar/date-text.ts";
 export { dayOfMilliseconds } from "./calendar/day-of-milliseconds.ts";
 export type { Interval } from "./calendar/interval.ts";
 export { midpoint } from "./calendar/interval.ts";
-
-// Dating
 export type { LikelihoodMemory } from "./dating/border-likelihood.ts";
 export { type BriefChangeover, briefChangeover } from "./dating/brief-changeover.ts";
 export type { CarWanted } from "./dating/cars-wanted.ts";
@@ -16,6 +14,8 @@ export type { Changeover } from "./dating/changeover.ts";
 export { changeover } from "./dating/changeover.ts";
 export type { MarketChangeover } from "./dating/changeover-by-market.ts";
 export { changeoverByMarket } from "./dating/changeover-by-market.ts";
+// Dating
+export { readCommaSeparated, unescapedCell, writeCommaSeparated } from "./dating/comma-separated.ts";
 export type { ChangeoverSetting } from "./dating/dated-change.ts";
 export { EVEN_REPLACEMENTS } from "./dating/dated-change.ts";
 export type { EndSighting } from "./dating/ends-of-use.ts";
@@ -104,6 +104,9 @@ export { maskSerials } from "./language/serials.ts";
 // Reading messages
 export type { FoundText, TextIndex } from "./language/similar-texts.ts";
 export { textIndex } from "./language/similar-texts.ts";
+// Observers
+export { groupedBy } from "./observers/grouped-by.ts";
+export { type Label, observerReliability } from "./observers/observer-reliability.ts";
 // Questions
 export { nextQuestion } from "./questions/next-question.ts";
 export type { Question, QuestionTable } from "./questions/question-table.ts";

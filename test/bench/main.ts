@@ -14,6 +14,7 @@ import { discordAcknowledgement } from "./rows/discord-acknowledgement.ts";
 import { discordSession } from "./rows/discord-session.ts";
 import { durableMessagesRow } from "./rows/durable-messages.ts";
 import { hostileMessages } from "./rows/hostile-messages.ts";
+import { hundredThousandObservations } from "./rows/hundred-thousand-observations.ts";
 import { listingRecords } from "./rows/listing-records.ts";
 import { policyAgainstForm } from "./rows/policy-against-form.ts";
 import { policyOnDemo } from "./rows/policy-on-demo.ts";
@@ -31,6 +32,7 @@ const rows: readonly Row[] = [
   turnOnDemo,
   readingMessages,
   turnOnLargeHandbook,
+  hundredThousandObservations,
   posteriorAgainstNetwork,
   changeoverTimes,
   calibrationOfOwners,

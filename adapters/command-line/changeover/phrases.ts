@@ -15,7 +15,6 @@ export {
   pictureWords,
   runnerUpWords,
   shapeWords,
-  sightingsCounted,
   speedWords,
   statedOutside,
   throughoutWords,

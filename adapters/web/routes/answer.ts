@@ -1,7 +1,7 @@
 /** Making a page of an answer, showing it, withdrawing it. A page that was shown lately is kept whole, for a forum may send a crowd. */
 import type { Context, Hono } from "hono";
 import { bodyLimit } from "hono/body-limit";
-import { conversationKind } from "../../../bot/index.ts";
+import { conversationKind, sharedAnswerKind } from "../../../bot/index.ts";
 import { clientAddress } from "../client-address.ts";
 import { formBytes } from "../limits.ts";
 import { answerPage } from "../phrases.ts";
@@ -20,8 +20,15 @@ const KEPT_PAGES = 200;
 /** A page that somebody withdrew by another process is gone after so long. */
 const KEPT_MILLISECONDS = 5000;
 
+interface KeptPage {
+  readonly at: number;
+  readonly text: string;
+  readonly by: string;
+  readonly version: number;
+}
+
 export function answerRoutes(app: Hono, site: Site): void {
-  const kept = new Map<string, { readonly at: number; readonly text: string; readonly by: string }>();
+  const kept = new Map<string, KeptPage>();
   const small = bodyLimit({ maxSize: formBytes, onError: (context) => refuse(context, site, "tooLarge") });
 
   app.post("/share", small, async (context) => {
@@ -40,15 +47,17 @@ export function answerRoutes(app: Hono, site: Site): void {
     const now = site.clock.milliseconds();
     const reader = await readerOf(context, site);
     const lately = kept.get(id);
-    if (lately !== undefined && now - lately.at < KEPT_MILLISECONDS && lately.by !== reader?.person) {
+    if (lately !== undefined && lately.by !== reader?.person && (await isStillGood(site, id, lately))) {
+      if (now - lately.at >= KEPT_MILLISECONDS) kept.set(id, { ...lately, at: now });
       return context.html(lately.text) as Response;
     }
     kept.delete(id);
+    const version = await site.store.version(sharedAnswerKind, id);
     const share = await sharedAnswer(site.store, id);
     if (share === undefined) return refuse(context, site, "notFound");
     if (share.by === reader?.person) return showPage(context, site, content(site, id, share, reader.visitor));
     const text = page(content(site, id, share), site.assets);
-    kept.set(id, { at: now, text, by: share.by });
+    kept.set(id, { at: now, text, by: share.by, version });
     const [oldest] = kept.keys();
     if (kept.size > KEPT_PAGES && oldest !== undefined) kept.delete(oldest);
     return context.html(text) as Response;
@@ -73,6 +82,12 @@ export function answerRoutes(app: Hono, site: Site): void {
     const { community, id } = context.req.param();
     return withdraw(context, `${community}/${id}`);
   });
+}
+
+/** A share only changes by being withdrawn: the same version is the same page. */
+async function isStillGood(site: Site, id: string, { at, version }: KeptPage): Promise<boolean> {
+  if (site.clock.milliseconds() - at < KEPT_MILLISECONDS) return true;
+  return (await site.store.version(sharedAnswerKind, id)) === version;
 }
 
 /** Whoever reads, as far as a cookie tells. */

@@ -4,6 +4,8 @@ import { reaches } from "../keepers/standing.ts";
 import * as phrases from "../phrases/observations.ts";
 import { isRequest, requestAbout, spoken } from "../spoken.ts";
 import { Draft, draftFromCase } from "./draft.ts";
+import { exchange } from "./exchange.ts";
+import { listObservers } from "./observers.ts";
 import { askNext, resumeDraft } from "./observing.ts";
 import { review } from "./review.ts";
 import { listObservations, showObservation } from "./shown-observation.ts";
@@ -18,6 +20,9 @@ export const observationsAffair: Affair = {
   hear(scene) {
     const said = spoken(scene.message);
     if (said === undefined) return undefined;
+    const exchanged = exchange(scene);
+    if (exchanged !== undefined) return exchanged;
+    if (isRequest(said, /^observers$/u)) return listObservers(scene);
     if (isRequest(said, asksToRecord)) return begin(scene);
     if (isRequest(said, /^(?:my )?observations$/u)) return listObservations(scene);
     const shown = requestAbout(said, "(?:show )?observation");

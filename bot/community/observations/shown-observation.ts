@@ -78,6 +78,7 @@ export function showObservation(scene: CommunityScene, id: string): Handled {
       sightingBlock(scene, saw, phrases.observationLead(id, name, phrases.stands[stands])),
       ...declined,
       ...factsSay(scene, saw),
+      ...(isKeeper ? sameCar(scene, id, observation) : []),
       ...(isKeeper && stands === "waiting" ? acceptingChanges(scene, id, observation) : []),
       ...photographs(saw, name),
       ...dialogue,
@@ -85,6 +86,24 @@ export function showObservation(scene: CommunityScene, id: string): Handled {
     ],
     isPrivate: stands !== "accepted",
   };
+}
+
+/** Other observations of the same car, told by the digest of its serial number. */
+function sameCar({ memory }: CommunityScene, id: string, { saw }: Observation): readonly Block[] {
+  const { bySerial, byId } = memory.observations;
+  const others = [...(bySerial.get(saw.car.serialDigest ?? "") ?? [])].filter((other) => other !== id).sort();
+  if (others.length === 0) return [];
+  const named = others.map((other) => {
+    const one = byId.get(other);
+    const isSamePart = one?.saw.part === saw.part;
+    return phrases.sameCarLine(
+      other,
+      one?.byName ?? "",
+      one === undefined ? "" : phrases.stands[one.stands],
+      isSamePart,
+    );
+  });
+  return [{ kind: "list", lead: phrases.sameCarLead, items: named }];
 }
 
 function factsSay(scene: CommunityScene, saw: Observation["saw"]): readonly Block[] {
