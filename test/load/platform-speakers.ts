@@ -35,12 +35,12 @@ export function discordSpeakers(double: DiscordDouble): (role: Role) => Speaker 
       person: `discord:${user.id}`,
       conversation: `discord:${channel.id}`,
       async say(words, patience) {
-        const before = changesOf(seen());
+        const before = snapshotOf(seen());
         const { id } = isTyped
           ? people.mention(user, channel, words)
           : people.slash(user, channel, "ask", { question: words });
-        const isSeen = await waitUntil(() => changesOf(seen()) > before, patience);
-        return { id, outcome: outcomeOf(isSeen, seen().at(-1)?.content) };
+        await waitUntil(() => changedIn(seen(), before).length > 0, patience);
+        return { id, outcome: outcomeOf(changedIn(seen(), before).map(({ content }) => content)) };
       },
     };
   };
@@ -83,20 +83,33 @@ export function telegramSpeakers(double: TelegramDouble): (role: Role) => Speake
       person: `telegram:${person}`,
       conversation: `telegram:${chat}`,
       async say(words, patience) {
-        const before = changesOf(seen());
+        const before = snapshotOf(seen());
         const { id } = people.say(chat, person, isPrivate ? words : `@${world.bot.username} ${words}`);
-        const isSeen = await waitUntil(() => changesOf(seen()) > before, patience);
-        return { id: `${chat}:${id}`, outcome: outcomeOf(isSeen, seen().at(-1)?.text) };
+        await waitUntil(() => changedIn(seen(), before).length > 0, patience);
+        return { id: `${chat}:${id}`, outcome: outcomeOf(changedIn(seen(), before).map(({ text }) => text)) };
       },
     };
   };
 }
 
-function changesOf(messages: readonly { readonly edits: number }[]): number {
-  return messages.reduce((sum, { edits }) => sum + 1 + edits, 0);
+interface Shown {
+  readonly id: string | number;
+  readonly edits: number;
 }
 
-function outcomeOf(isSeen: boolean, text: string | undefined): Said["outcome"] {
-  if (!isSeen) return "silent";
-  return saysLost.test(text ?? "") ? "lost" : "answered";
+function snapshotOf(messages: readonly Shown[]): ReadonlyMap<string | number, number> {
+  return new Map(messages.map(({ id, edits }) => [id, edits]));
+}
+
+/** New ones and edited ones: a case moves in its own message, which need not be the last. */
+function changedIn<Message extends Shown>(
+  messages: readonly Message[],
+  before: ReadonlyMap<string | number, number>,
+): readonly Message[] {
+  return messages.filter(({ id, edits }) => edits > (before.get(id) ?? -1));
+}
+
+function outcomeOf(texts: readonly (string | undefined)[]): Said["outcome"] {
+  if (texts.length === 0) return "silent";
+  return texts.every((text) => saysLost.test(text ?? "")) ? "lost" : "answered";
 }
