@@ -13,11 +13,11 @@ import {
   openBot,
   type Pages,
   pagesOf,
-  type Receive,
   type Store,
 } from "../bot/index.ts";
 import { systemClock } from "./clock.ts";
 import { type Configuration, parseConfiguration } from "./configuration.ts";
+import { doorKinds } from "./door-kinds.ts";
 import { failureLine, OutsideError } from "./errors.ts";
 import { BrokenHandbookError, type OpenHandbook, openHandbooks } from "./handbooks.ts";
 import { keepPrivate } from "./keep-private.ts";
@@ -71,7 +71,7 @@ async function web({ configuration, ...context }: Context): Promise<OpenDoor> {
 
 /** Its library is loaded only where there is a token: it takes longer to load than everything else. */
 async function discord(context: Context): Promise<OpenDoor | undefined> {
-  const { discordToken: token, discordApiBase: apiBase } = context.configuration;
+  const { discordToken: token, discordApiBase: apiBase, publicAddress } = context.configuration;
   if (token === undefined) return undefined;
   const [{ startDiscord }, { pngOf }] = await Promise.all([
     import("./discord/index.ts"),
@@ -80,7 +80,18 @@ async function discord(context: Context): Promise<OpenDoor | undefined> {
   const { store, clock, log, photographs } = context;
   const handbooks = context.handbooks.map(({ handbook: { cover } }) => ({ id: cover.id, name: cover.name }));
   const bot = context.botFor("discord");
-  return startDiscord({ token, apiBase, bot, store, clock, log, handbooks, pngOf, photographs });
+  return startDiscord({
+    token,
+    apiBase,
+    bot,
+    store,
+    clock,
+    log,
+    handbooks,
+    pngOf,
+    photographs,
+    publicAddress,
+  });
 }
 
 async function telegram({ configuration, ...context }: Context): Promise<OpenDoor | undefined> {
@@ -122,8 +133,8 @@ async function main(): Promise<void> {
     const secretKey =
       configuration.secretKey ?? (await secretKeyIn(join(configuration.dataFolder, "secret.key")));
     const memories = communityMemories(store);
-    const surroundings = { knowledge: live.known, store, memories, clock, log, secretKey };
-    closing.push(await keepPrivate({ store, memories, clock, log }));
+    const surroundings = { knowledge: live.known, store, memories, clock, log, secretKey, doorKinds };
+    closing.push(await keepPrivate({ store, memories, clock, log, doorKinds }));
     const botFor = (platform: string) => openBot({ ...surroundings, platform });
     const photographs = photographKeeper(store, clock);
     const context = {
@@ -142,7 +153,7 @@ async function main(): Promise<void> {
     isReady = true;
     if (isTerminal) {
       process.stdout.write(open.map(({ where }) => `${where}\n`).join(""));
-      await talk(botFor("terminal").receive, log, handbooks, stop);
+      await talk(context, stop);
     } else await serve(open, handbooks, stop, log);
   } finally {
     isReady = false;
@@ -163,18 +174,17 @@ async function opened(door: Door, context: Context, isTerminal: boolean): Promis
   }
 }
 
-async function talk(
-  receive: Receive,
-  log: Logger,
-  handbooks: readonly OpenHandbook[],
-  stop: AbortSignal,
-): Promise<void> {
+async function talk(context: Context, stop: AbortSignal): Promise<void> {
+  const { configuration, handbooks, photographs, log } = context;
   await startTerminal({
     input: process.stdin,
     output: process.stdout,
     greeting: greetingFor(handbooks.map(({ handbook }) => handbook)),
-    receive,
+    bot: context.botFor("terminal"),
+    takePhotograph: photographs.take,
     log,
+    folder: process.cwd(),
+    exports: join(configuration.dataFolder, "exports"),
     locate: locateIn(handbooks, process.cwd()),
     signal: stop,
   });

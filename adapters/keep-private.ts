@@ -18,11 +18,12 @@ interface Kept {
   readonly memories: CommunityMemories;
   readonly clock: Clock;
   readonly log: Log;
+  readonly doorKinds: readonly string[];
 }
 
 /** Rejects when what is due at the start cannot be done; later trouble is logged, and tried again the day after. */
 export async function keepPrivate(kept: Kept): Promise<{ close(): Promise<void> }> {
-  await eraseAllDue(kept.store, kept.clock.milliseconds());
+  await eraseAllDue(kept.store, kept.clock.milliseconds(), kept.doorKinds);
   await sweep(kept);
   let sweeping: Promise<void> = Promise.resolve();
   const daily = setInterval(() => {

@@ -3,6 +3,7 @@
  * places where nobody has just spoken. A door holds this and its platform's library, and knows nothing else.
  */
 import { z } from "zod";
+import { unitsChoices } from "./conversation/saying/said-size.ts";
 import type { Receive } from "./receive.ts";
 import type { Reply } from "./reply.ts";
 
@@ -12,7 +13,7 @@ export const Settings = z
     /** Ids of the handbooks that answer here; null: every one that is served. */
     handbooks: z.array(z.string()).readonly().nullable(),
     /** In which units sizes are said. */
-    units: z.enum(["metric", "imperial", "both"]),
+    units: z.enum(unitsChoices),
     /** Cases untouched for so long are forgotten; null: kept. */
     retentionMonths: z.number().int().min(1).max(1200).nullable(),
     /** By platform; each door has its own schema for its part. */

@@ -6,6 +6,7 @@ export { Settings } from "./bot.ts";
 export type { CarSheet, SheetPart } from "./community/car-sheet/car-sheet.ts";
 export { sharedSheetPath } from "./community/car-sheet/shared-sheet.ts";
 export { type CommunityMemories, communityMemories } from "./community/community-memory.ts";
+export { sharedAnswerKind, transcriptKind } from "./community/pages/page-records.ts";
 export {
   type CaseOnPage,
   type ObservationOnPage,
@@ -29,6 +30,25 @@ export { describedCar } from "./conversation/apply-car.ts";
 export { type Conversation, emptyConversation, readConversation } from "./conversation/conversation.ts";
 export { type Knowledge, knowledgeOf } from "./conversation/knowledge.ts";
 export { wordedFor } from "./conversation/named-thing.ts";
+export {
+  builtWords,
+  dayWords,
+  gradeSigns,
+  gradesTooHopeful,
+  gradeWords,
+  groupWords,
+  monthWords,
+  notAsBuiltWords,
+  notOneChange,
+  oneVariantWords,
+  pictureWords,
+  runnerUpWords,
+  shapeWords,
+  sightingsCounted,
+  speedWords,
+  statedOutside,
+  throughoutWords,
+} from "./conversation/phrases/changeovers.ts";
 export { changeInWords, moreChanges, nothingChanged } from "./conversation/phrases/editions.ts";
 export { effortWords } from "./conversation/phrases/effort.ts";
 
@@ -36,6 +56,7 @@ export { type PhotographRefusal, photographRefusals } from "./conversation/phras
 export { pinnedLead } from "./conversation/phrases/pinned.ts";
 export { type AnswerCard, answerCard } from "./conversation/saying/answer-card.ts";
 // Charts, and the tables that say the same
+export type { ChangeoverChart } from "./conversation/saying/changeover-chart.ts";
 export { type EvidenceChart, evidenceChart, evidenceTable } from "./conversation/saying/evidence-chart.ts";
 export { type FittedChart, fittedChart, fittedTable } from "./conversation/saying/fitted-chart.ts";
 export { sayClaim, whereItComesFrom } from "./conversation/saying/say-variant.ts";

@@ -41,6 +41,8 @@ function plainBlock(block: Block): string {
       return `${block.label}: ${block.path}`;
     case "table":
       return tableLines(block);
+    case "timeline":
+      return tableLines(block.table);
     case "list":
       return lines([block.lead, ...block.items.map((item) => `  - ${item}`)]);
     case "cautions":

@@ -27,6 +27,8 @@ export interface Surroundings {
   readonly log: Log;
   /** The server's own secret, the same in every process and over restarts: serials are recognised by it, invitations made from it. */
   readonly secretKey: string;
+  /** Kinds under which doors keep records of their own that name people: erased with them. */
+  readonly doorKinds?: readonly string[];
   /** Named in the log, and in front of its conversations' ids: "terminal", "web" … */
   readonly platform: string;
 }
@@ -78,7 +80,7 @@ async function receive(surroundings: Surroundings, message: IncomingMessage): Pr
     };
   });
   // A message that comes again finds it done, or does what a crash has left.
-  if (erases) await eraseDue(store, message.community ?? homeCommunity, begun);
+  if (erases) await eraseDue(store, message.community ?? homeCommunity, begun, surroundings.doorKinds ?? []);
   log.info(
     {
       platform,

@@ -3,6 +3,7 @@
  * adds no words of its own; every sentence comes from bot/conversation/phrases/ or the handbook.
  */
 import type { Goal } from "../knowledge/index.ts";
+import type { ChangeoverChart } from "./conversation/saying/changeover-chart.ts";
 
 /**
  * Something that can be pressed or typed. `say` is what typing it as words would be; where it ends in "…" the person completes it, and
@@ -29,6 +30,13 @@ export interface QuestionBlock {
   readonly unit?: string;
   /** Always on offer: cannot tell, why this?, how do I check?, undo. */
   readonly besides: readonly Choice[];
+}
+
+export interface TableBlock {
+  readonly kind: "table";
+  readonly caption: string;
+  readonly head: readonly string[];
+  readonly rows: readonly (readonly string[])[];
 }
 
 export type Block =
@@ -94,12 +102,9 @@ export type Block =
     }
   /** A page of this program's own web, by its path; shown only where the address is known. */
   | { readonly kind: "page"; readonly label: string; readonly path: string }
-  | {
-      readonly kind: "table";
-      readonly caption: string;
-      readonly head: readonly string[];
-      readonly rows: readonly (readonly string[])[];
-    }
+  | TableBlock
+  /** A change over time, to be drawn; the table says the same where nothing can be drawn. */
+  | { readonly kind: "timeline"; readonly chart: ChangeoverChart; readonly table: TableBlock }
   | { readonly kind: "list"; readonly lead: string; readonly items: readonly string[] }
   /** Stands before the step it concerns. */
   | { readonly kind: "cautions"; readonly lines: readonly string[] }

@@ -6,14 +6,16 @@ export { formatInterval, parseDateText } from "./calendar/date-text.ts";
 export { dayOfMilliseconds } from "./calendar/day-of-milliseconds.ts";
 export type { Interval } from "./calendar/interval.ts";
 export { midpoint } from "./calendar/interval.ts";
-
-// Dating
+export type { LikelihoodMemory } from "./dating/border-likelihood.ts";
+export { type BriefChangeover, briefChangeover } from "./dating/brief-changeover.ts";
 export type { CarWanted } from "./dating/cars-wanted.ts";
 export { carsWanted } from "./dating/cars-wanted.ts";
 export type { Changeover } from "./dating/changeover.ts";
 export { changeover } from "./dating/changeover.ts";
 export type { MarketChangeover } from "./dating/changeover-by-market.ts";
 export { changeoverByMarket } from "./dating/changeover-by-market.ts";
+// Dating
+export { readCommaSeparated, unescapedCell, writeCommaSeparated } from "./dating/comma-separated.ts";
 export type { ChangeoverSetting } from "./dating/dated-change.ts";
 export { EVEN_REPLACEMENTS } from "./dating/dated-change.ts";
 export type { EndSighting } from "./dating/ends-of-use.ts";
@@ -23,14 +25,17 @@ export type { LikelyMonth } from "./dating/likely-month.ts";
 export { likelyMonth } from "./dating/likely-month.ts";
 export { swapByGrade } from "./dating/provenance-swap.ts";
 export type { Refusal, Result } from "./dating/result.ts";
+export type { NumbersBuilt } from "./dating/serial-numbers.ts";
+export { numbersBuilt } from "./dating/serial-numbers.ts";
 export type { ShapeOfChange, ShapesOfChange } from "./dating/shape-of-change.ts";
 export { shapeOfChange } from "./dating/shape-of-change.ts";
+export { shareOfVariant } from "./dating/share-of-variant.ts";
 export type { Sighting } from "./dating/sighting.ts";
 export { sightingsOfChange } from "./dating/sighting.ts";
 export { parseSightings } from "./dating/sightings.ts";
 export { statedChange } from "./dating/stated-change.ts";
 export type { Succession } from "./dating/successions.ts";
-export { successionsOf } from "./dating/successions.ts";
+export { successionsOf, successionWindow } from "./dating/successions.ts";
 // Digests
 export { keyedDigest } from "./digest/keyed-digest.ts";
 export { textDigest } from "./digest/text-digest.ts";
@@ -78,6 +83,7 @@ export { modelTables } from "./identification/model-tables.ts";
 export { planQuestions } from "./identification/plan-questions.ts";
 export type { QuietFact } from "./identification/quiet-facts.ts";
 export { quietFacts } from "./identification/quiet-facts.ts";
+export { shareOfState } from "./identification/share-of-state.ts";
 
 // Information
 export { mutualInformationBits } from "./information/mutual-information.ts";
@@ -98,6 +104,9 @@ export { maskSerials } from "./language/serials.ts";
 // Reading messages
 export type { FoundText, TextIndex } from "./language/similar-texts.ts";
 export { textIndex } from "./language/similar-texts.ts";
+// Observers
+export { groupedBy } from "./observers/grouped-by.ts";
+export { type Label, observerReliability } from "./observers/observer-reliability.ts";
 // Questions
 export { nextQuestion } from "./questions/next-question.ts";
 export type { Question, QuestionTable } from "./questions/question-table.ts";
@@ -121,3 +130,4 @@ export { CAUTION_TAIL, cautionById } from "./trade/cautions.ts";
 export { sayProbability } from "./trade/probability-words.ts";
 export { readTradeEvidence } from "./trade/read-trade-evidence.ts";
 export type { TradeAnswer, TradeEvidence } from "./trade/trade-reading.ts";
+export { convertUnits } from "./trade/units.ts";

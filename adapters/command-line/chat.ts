@@ -9,15 +9,18 @@ import { readOptions } from "./options.ts";
 export async function run(written: readonly string[]): Promise<void> {
   const options = readOptions("chat", written, { handbook: "text", store: "text" });
   const open = await openConversation({ platform: "terminal", ...options });
-  const { handbook, receive, log, prepare, close } = open;
+  const { handbook, bot, takePhotograph, log, prepare, close } = open;
   try {
     await startTerminal({
       input: process.stdin,
       output: process.stdout,
       greeting: greetingFor([handbook.handbook]),
       greeted: prepare,
-      receive,
+      bot,
+      takePhotograph,
       log,
+      folder: process.cwd(),
+      exports: ".",
       locate: locateIn([handbook], process.cwd()),
     });
   } finally {

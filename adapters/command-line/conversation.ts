@@ -1,17 +1,21 @@
 /** What the commands that hold a conversation share: one handbook, a store in memory or in a file, and the bot between them. */
-import type { Log, Receive, Store } from "../../bot/index.ts";
+import { existsSync } from "node:fs";
+import { dirname, join } from "node:path";
+import type { Bot, Log, Store } from "../../bot/index.ts";
 import { systemClock } from "../clock.ts";
 import { demonstrationHandbook, parseConfiguration } from "../configuration.ts";
 import { OutsideError } from "../errors.ts";
 import { type OpenHandbook, openHandbook } from "../handbooks.ts";
+import type { PhotographKeeper } from "../photographs/index.ts";
 import { freshSecret, secretKeyIn } from "../secret-key.ts";
 import { memoryStore } from "../store/memory.ts";
 
 export interface OpenConversation {
   readonly handbook: OpenHandbook;
   readonly store: Store;
-  /** Answers; the bot is loaded and learns the handbook's words with the first message, or when `prepare` was called. */
-  readonly receive: Receive;
+  /** The bot is loaded and learns the handbook's words with the first message, or when `prepare` was called. */
+  readonly bot: Pick<Bot, "receive" | "notices" | "noticeSettled">;
+  readonly takePhotograph: PhotographKeeper["take"];
   readonly log: Log;
   /** Begins what the first message needs. Should that fail, the first message says so. */
   prepare(): void;
@@ -30,15 +34,23 @@ export async function openConversation(place: ConversationPlace): Promise<OpenCo
   const handbook = await openHandbook(place.handbook ?? demonstrationHandbook);
   const log = await scriptLog();
   const { store, close } = await openStore(place.store, log);
-  let opening: Promise<Receive> | undefined;
-  const bot = (): Promise<Receive> => {
-    opening ??= openBot(handbook, place, { store, log });
+  let opening: Promise<Bot> | undefined;
+  const bot = (): Promise<Bot> => {
+    opening ??= botWith(handbook, place, { store, log });
     return opening;
   };
   return {
     handbook,
     store,
-    receive: async (message) => (await bot())(message),
+    bot: {
+      receive: async (message) => (await bot()).receive(message),
+      notices: async (limit) => (await bot()).notices(limit),
+      noticeSettled: async (id, outcome) => (await bot()).noticeSettled(id, outcome),
+    },
+    async takePhotograph(bytes, by) {
+      const { photographKeeper } = await import("../photographs/index.ts");
+      return photographKeeper(store, systemClock()).take(bytes, by);
+    },
     log,
     prepare: () => void bot().catch(() => undefined),
     close,
@@ -46,16 +58,22 @@ export async function openConversation(place: ConversationPlace): Promise<OpenCo
 }
 
 /** A second of work on a slow machine, which nobody who only reads the greeting should wait for. */
-async function openBot(
+async function botWith(
   { handbook }: OpenHandbook,
   { platform, store: file }: ConversationPlace,
   kept: { readonly store: Store; readonly log: Log },
-): Promise<Receive> {
-  const { communityMemories, knowledgeOf, receiver } = await import("../../bot/index.ts");
+): Promise<Bot> {
+  const { communityMemories, knowledgeOf, openBot } = await import("../../bot/index.ts");
   const known = [knowledgeOf(handbook)];
-  const secretKey = file === undefined ? freshSecret() : await secretKeyIn(`${file}.key`);
+  const secretKey = file === undefined ? freshSecret() : await secretKeyIn(secretBeside(file));
   const memories = communityMemories(kept.store);
-  return receiver({ ...kept, platform, secretKey, memories, knowledge: () => known, clock: systemClock() });
+  return openBot({ ...kept, platform, secretKey, memories, knowledge: () => known, clock: systemClock() });
+}
+
+/** The store of `npm start` has its secret beside it: the same cars are recognised from here. */
+function secretBeside(file: string): string {
+  const ofService = join(dirname(file), "secret.key");
+  return existsSync(ofService) ? ofService : `${file}.key`;
 }
 
 async function openStore(

@@ -43,15 +43,15 @@ export async function run(written: readonly string[]): Promise<void> {
 type Answerer = (line: string, number: number) => Promise<string>;
 
 /** The page shows numbers before the answers, as the terminal does, so a number is understood as there. */
-function plainAnswerer({ receive }: OpenConversation): Answerer {
+function plainAnswerer({ bot }: OpenConversation): Answerer {
   let last: Reply | undefined;
   return async (line) => {
-    last = await receive({ conversation: "converse", from: "you", ...typedAgainst(line, last) });
+    last = await bot.receive({ conversation: "converse", from: "you", ...typedAgainst(line, last) });
     return `${renderReply(last, { width: PLAIN_WIDTH, colour: false }).join("\n")}\n`;
   };
 }
 
-function jsonAnswerer({ handbook, store, receive }: OpenConversation): Answerer {
+function jsonAnswerer({ handbook, store, bot }: OpenConversation): Answerer {
   /** The part kind each speaker was last answered about, by conversation and case. */
   const parts = new Map<string, string | null>();
   return async (line, number) => {
@@ -61,7 +61,7 @@ function jsonAnswerer({ handbook, store, receive }: OpenConversation): Answerer 
     const speaker = JSON.stringify([address.conversation, address.case ?? said.from]);
     const problem = said.answer && unknownId(handbook.handbook, parts.get(speaker) ?? null, said.answer);
     if (problem !== undefined) throw new OutsideError(`line ${number}: ${problem}`);
-    const reply = await receive(messageFor(said, address));
+    const reply = await bot.receive(messageFor(said, address));
     parts.set(speaker, reply.summary.part);
     return scriptReply(reply, address.ownName ?? reply.summary.case);
   };

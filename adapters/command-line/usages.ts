@@ -27,6 +27,8 @@ export const usages: Readonly<Record<string, Usage>> = {
       'in:  {"from":"u1","text":"..."}   or, in place of text,',
       '     "answer":{"feature":"F","state":"S"}, {"feature":"F","reading":"1180 mm"} or {"feature":"F","cannotTell":true}',
       '     and, if wanted, "case":"ID", "goal":"G" and "id":"M": a message counts once',
+      '     of a community: "community":"home", "name":"Ina", "standing":"asker|contributor|keeper|owner",',
+      '     "isPrivate":true, and "quoted":{"from":"u2","text":"..."}: another\'s post that is asked about',
     ],
   },
   model: {

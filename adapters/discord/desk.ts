@@ -48,7 +48,7 @@ export interface Desk extends PictureMaking {
 
 const AT_ONCE = 2;
 const MOST_REPLIES = 500;
-const MOST_EVENTS = 20_000;
+const MOST_EVENTS = 2000;
 
 export function openDesk(client: Client, options: DiscordOptions): Desk {
   const { bot, store, clock, log, handbooks, pngOf, photographs } = options;

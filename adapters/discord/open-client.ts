@@ -7,6 +7,7 @@ import { insisted, troubleOf } from "./trouble.ts";
 const Application = z.object({ id: z.string(), flags: z.number().optional() });
 /** Discord's application flags: the privileged intent granted, or granted to a bot in few servers. */
 const MAY_READ_CONTENT = (1 << 18) | (1 << 19);
+const MINUTE = 60_000;
 const MESSAGES_REMEMBERED = 25;
 const MEMBERS_REMEMBERED = 200;
 
@@ -30,7 +31,10 @@ export async function openClient(token: string, apiBase: string | undefined): Pr
       ...(isGranted ? [GatewayIntentBits.MessageContent] : []),
     ],
     partials: [Partials.Channel, Partials.Message],
-    rest: api,
+    // Answers to interactions do not count against the 50 requests a second a bot may make, and may not wait for them. What does
+    // count is told by Discord with a 429, which is waited out.
+    // Every interaction has a queue of its own there, which is of no more use after its one call.
+    rest: { ...api, globalRequestsPerSecond: 10_000, handlerSweepInterval: MINUTE },
     shards: "auto",
     allowedMentions: { parse: [], repliedUser: false },
     failIfNotExists: false,

@@ -6,6 +6,7 @@ type Of<Kind extends Block["kind"]> = Extract<Block, { kind: Kind }>;
 
 /** A table wider than this breaks its lines on a telephone; it is then set as a record a row. */
 const WIDEST_TABLE = 56;
+const LARGEST_TABLE = 900;
 
 /** The block as text; empty for what is shown otherwise: questions, choices, pictures, files. `address` is that of our own pages. */
 export function blockText(block: Block, address: string | undefined): string {
@@ -36,6 +37,7 @@ export function blockText(block: Block, address: string | undefined): string {
       return address === undefined ? "" : `${escaped(block.label)}: ${address}${block.path}`;
     case "question":
     case "picture":
+    case "timeline":
     case "photograph":
     case "file":
     case "choices":
@@ -94,15 +96,26 @@ function pinnedText({ author, date, text, sources, dispute }: Of<"pinned">): str
 function tableText({ caption, head, rows }: Of<"table">): string {
   const all = [head, ...rows];
   const widths = head.map((_, column) => Math.max(...all.map((row) => (row[column] ?? "").length)));
-  const isNarrow = widths.reduce((sum, width) => sum + width + 2, -2) <= WIDEST_TABLE;
+  const total = widths.reduce((sum, width) => sum + width + 2, -2);
+  // A page that ended within it would leave it open.
+  const isNarrow = total <= WIDEST_TABLE && total * all.length <= LARGEST_TABLE;
   if (!isNarrow) return lines([bold(caption), ...rows.map((row) => recordLine(head, row))]);
   const set = all.map((row) =>
     row
-      .map((cell, column) => cell.replaceAll("`", "'").padEnd(widths[column] ?? 0))
+      .map((cell, column) => harmlessCell(cell).padEnd(widths[column] ?? 0))
       .join("  ")
       .trimEnd(),
   );
   return lines([bold(caption), "```", ...set, "```"]);
+}
+
+/** In a table set as it stands nothing is formatting but its own end; a mention shall not even look like one. */
+function harmlessCell(cell: string): string {
+  return cell
+    .replaceAll("`", "'")
+    .replaceAll(/\s+/gu, " ")
+    .replaceAll(/<(?=@)/gu, "<\u200b")
+    .replaceAll(/@(?=everyone|here)/gu, "@\u200b");
 }
 
 function recordLine(head: readonly string[], [first = "", ...rest]: readonly string[]): string {

@@ -3,6 +3,7 @@
  * buttons never stand without it.
  */
 import type { Block, Reply } from "../../bot/index.ts";
+import { changeoverPicture } from "../pictures/changeover-picture.ts";
 import { controlsOf } from "./controls.ts";
 import { plainLine } from "./markdown.ts";
 import { blockText, bold } from "./render-blocks.ts";
@@ -74,6 +75,15 @@ function attachedOf(block: Block, index: number): readonly Attached[] {
           name: `${nameOf(block.path, index)}.png`,
           svg: block.svg,
           alternative: alternativeOf(block.alternative),
+        },
+      ];
+    case "timeline":
+      return [
+        {
+          kind: "picture",
+          name: `timeline-${index + 1}.png`,
+          svg: changeoverPicture(block.chart),
+          alternative: alternativeOf(block.chart.description),
         },
       ];
     case "photograph":

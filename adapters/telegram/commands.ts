@@ -37,6 +37,12 @@ export const commands: readonly Command[] = [
     "show your car sheet to others",
     "das Blatt deines Autos zeigen",
   ),
+  member(
+    "stopsharing",
+    "stop sharing car sheet",
+    "show your car sheet to nobody",
+    "das Blatt nicht mehr zeigen",
+  ),
   {
     ...member("askkeeper", "ask a keeper", "hand your case to a keeper", "den Fall einem Kundigen geben"),
     isWhole: true,

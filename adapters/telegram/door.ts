@@ -3,6 +3,7 @@ import type { Api } from "grammy";
 import type { UserFromGetMe } from "grammy/types";
 import type { Bot, Log, Store } from "../../bot/index.ts";
 import type { Delivering } from "./deliver.ts";
+import type { FollowMove } from "./follow-move.ts";
 import type { OneAtATime } from "./one-at-a-time.ts";
 import type { Post } from "./post.ts";
 import type { Records } from "./records.ts";
@@ -17,6 +18,7 @@ export interface Door {
   readonly records: Records;
   readonly standings: Standings;
   readonly post: Post;
+  readonly followMove: FollowMove;
   readonly delivering: Delivering;
   readonly inOrder: OneAtATime;
   /** Takes in a photograph by the platform's id of its file; `by` is the sender's id for the bot. */

@@ -1,6 +1,8 @@
 /** What only one of several processes does, beside fetching updates: the list of commands, and notices. */
+
 import { setTimeout as pause } from "node:timers/promises";
 import type { Door } from "./door.ts";
+import { forTheLog } from "./for-the-log.ts";
 import { registerCommands } from "./register-commands.ts";
 import { tellNotices } from "./tell-notices.ts";
 
@@ -39,7 +41,7 @@ async function duties(
       }
       if (isElected()) await tellNotices(door);
     } catch (failure) {
-      door.log.warn({ err: failure }, "a duty could not be done; trying again");
+      door.log.warn(forTheLog(failure), "a duty could not be done; trying again");
     }
     // Aborted: over at once.
     await pause(every, undefined, { signal }).catch(() => undefined);

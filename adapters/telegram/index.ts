@@ -2,6 +2,7 @@
  * The bot on Telegram: by long polling, or by webhook where one is configured. Messages of one chat are heard one after another, those of
  * different chats beside each other; of several processes one fetches updates and tells what is to be told.
  */
+
 import { autoRetry } from "@grammyjs/auto-retry";
 import { Bot as Client } from "grammy";
 import type { Message, Update } from "grammy/types";
@@ -11,13 +12,14 @@ import { albums } from "./albums.ts";
 import type { Door } from "./door.ts";
 import { type DutyTimes, doDuties } from "./duties.ts";
 import { candidate, type ElectionOptions } from "./election.ts";
+import { moveFollower } from "./follow-move.ts";
+import { forTheLog } from "./for-the-log.ts";
 import { hearMessages } from "./hear-message.ts";
 import { hearPress } from "./hear-press.ts";
 import { answerInline } from "./inline.ts";
 import { newestMessages } from "./newest-messages.ts";
 import { oneAtATime } from "./one-at-a-time.ts";
 import { persistently } from "./persistent.ts";
-import { rememberMove } from "./places.ts";
 import { pollUpdates } from "./poll.ts";
 import { postBy } from "./post.ts";
 import { recordsIn } from "./records.ts";
@@ -75,9 +77,11 @@ export async function openTelegram(options: TelegramOptions): Promise<OpenTelegr
   listen(client, door);
   const election = candidate({ store, what: `${client.botInfo.id}`, ...options.election });
   await election.look();
-  election.start((failure) => log.warn({ err: failure }, "who fetches updates could not be found out"));
+  election.start((failure) => log.warn(forTheLog(failure), "who fetches updates could not be found out"));
   const updates =
-    webhook === undefined ? await polled(client, election.isElected, log) : await hooked(client, webhook);
+    webhook === undefined
+      ? await polled(client, election.isElected, log)
+      : await hooked(client, webhook, log);
   const duties = doDuties(door, election.isElected, options.duties ?? {});
   return {
     name: client.botInfo.username,
@@ -112,7 +116,8 @@ function doorFor(
 ): Door {
   const { api } = client;
   const records = recordsIn(store);
-  const post = postBy(api, records, newestMessages());
+  const followMove = moveFollower(store, records);
+  const post = postBy(api, followMove, newestMessages());
   return {
     api,
     me: client.botInfo,
@@ -121,6 +126,7 @@ function doorFor(
     log,
     records,
     post,
+    followMove,
     standings: standingsBy(api, records),
     delivering: { store, post, pictureOf, photographs, publicAddress },
     inOrder: oneAtATime(),
@@ -140,7 +146,7 @@ function listen(client: Client, door: Door): void {
   client.on("message", async ({ message }) => {
     const move = movedBy(message);
     if (move === undefined) await hear(message);
-    else await inPlace(message.chat.id, () => rememberMove(door.records, move.from, move.to), noWord);
+    else await inPlace(message.chat.id, () => door.followMove(move.from, move.to), noWord);
   });
   client.on("inline_query", async ({ inlineQuery }) => {
     await inPlace(inlineQuery.from.id, () => answerInline(door, inlineQuery), noWord);
@@ -173,8 +179,8 @@ async function polled(client: Client, isElected: () => boolean, log: Log) {
   return { way: "long polling", close: polling.close };
 }
 
-async function hooked(client: Client, webhook: WebhookPlace) {
-  const server = await openWebhook(client, webhook);
+async function hooked(client: Client, webhook: WebhookPlace, log: Log) {
+  const server = await openWebhook(client, webhook, log);
   await client.api.setWebhook(webhook.url, { secret_token: webhook.secret, allowed_updates: [...allowed] });
   return { way: `webhook at ${server.address}`, close: server.close };
 }

@@ -8,6 +8,7 @@ import type { Door } from "./door.ts";
 import { patiently } from "./patiently.ts";
 import { inlineHint } from "./phrases.ts";
 import { renderReply } from "./render.ts";
+import { keyOf } from "./shown.ts";
 
 /** Fewer letters name nothing. */
 const fewestLetters = 3;
@@ -29,7 +30,7 @@ async function resultsFor(door: Door, id: string, person: number, typed: string)
     const message: IncomingMessage = {
       conversation: `telegram:inline:${person}`,
       from: `telegram:${person}`,
-      id: `${id} ${text}`.slice(0, 200),
+      id: `inline:${id}:${keyOf(id, text)}`,
       text,
       community,
       isPrivate: true,

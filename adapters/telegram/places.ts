@@ -78,10 +78,3 @@ export function chatOfCommunity(community: string): number | undefined {
   const id = /^telegram-(-\d+)$/u.exec(community)?.[1];
   return id === undefined ? undefined : Number(id);
 }
-
-/** Remembers that a group goes on under another number. */
-export async function rememberMove(records: Records, from: number, to: number): Promise<void> {
-  if ((await records.chat(from)).now === to) return;
-  await records.changeChat(from, "became a supergroup", { now: to });
-  await records.changeChat(to, "was a group", { origin: from });
-}

@@ -21,10 +21,12 @@ const POLL_SECONDS = 25;
 const NOT_ELECTED_MILLISECONDS = 300;
 /** How long what is being handled may keep us from looking for more. */
 const BUSY_MILLISECONDS = 500;
+/** How long a process that ends waits for what it is handling. */
+const PARTING_MILLISECONDS = 10_000;
 const CONFLICT_MILLISECONDS = 5000;
 const LONGEST_WAIT = 30_000;
 
-/** Polls until closed; closing waits for what is being handled, and confirms it. */
+/** Polls until closed; closing waits a little for what is being handled, and confirms what was. */
 export function pollUpdates(polling: Polling): { close(): Promise<void> } {
   const closing = new AbortController();
   const running = polls(polling, closing.signal);
@@ -45,7 +47,7 @@ async function polls(polling: Polling, signal: AbortSignal): Promise<void> {
     wait = isElected() ? await fetched(polling, book, wait, signal) : NOT_ELECTED_MILLISECONDS;
     if (wait > 0) await rest(wait, signal);
   }
-  await book.allHandled();
+  await Promise.race([book.allHandled(), pause(PARTING_MILLISECONDS, undefined, { ref: false })]);
   if (isElected()) await confirm(api, book.offset());
 }
 

@@ -4,10 +4,10 @@
  */
 import { type Api, InputFile } from "grammy";
 import type { InlineKeyboardMarkup } from "grammy/types";
+import type { FollowMove } from "./follow-move.ts";
 import type { NewestMessages } from "./newest-messages.ts";
 import { patiently } from "./patiently.ts";
-import { type Place, rememberMove } from "./places.ts";
-import type { Records } from "./records.ts";
+import type { Place } from "./places.ts";
 import { sendOnce } from "./send-once.ts";
 import { troubleOf } from "./trouble.ts";
 
@@ -36,7 +36,7 @@ export interface Post {
   retire(place: Place, message: number, how: "buttons" | "message"): Promise<void>;
 }
 
-export function postBy(api: Api, records: Records, newest: NewestMessages): Post {
+export function postBy(api: Api, followMove: FollowMove, newest: NewestMessages): Post {
   return {
     async send(place, posted, circumstances) {
       const attempt = (chat: number) =>
@@ -55,7 +55,7 @@ export function postBy(api: Api, records: Records, newest: NewestMessages): Post
       } catch (failure) {
         const trouble = troubleOf(failure);
         if (trouble.kind !== "moved") throw failure;
-        await rememberMove(records, place.chat, trouble.to);
+        await followMove(place.chat, trouble.to);
         return attempt(trouble.to);
       }
     },

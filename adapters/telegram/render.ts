@@ -10,6 +10,7 @@ import {
   type QuestionBlock,
   type Reply,
 } from "../../bot/index.ts";
+import { changeoverPicture } from "../pictures/changeover-picture.ts";
 import { evidenceSection, standingSection, tableSections, withColon } from "./figures.ts";
 import { clean, type Mark, type Section, type Span } from "./html.ts";
 import { captionOf, pagesOf } from "./pages.ts";
@@ -59,9 +60,7 @@ export function renderReply(reply: Reply, page: Page = {}): Rendered {
   return {
     pages: pagesOf(blocks.flatMap((block) => sectionsOf(block, page))),
     buttons: upTo(mostButtons, blocks.flatMap(buttonRows)),
-    pictures: blocks.flatMap((block) =>
-      block.kind === "picture" ? [{ svg: block.svg, caption: captionOf(clean(block.alternative)) }] : [],
-    ),
+    pictures: blocks.flatMap(picturesOf),
     photographs: blocks.flatMap((block) =>
       block.kind === "photograph"
         ? [{ photograph: block.photograph, caption: captionOf(clean(block.alternative)) }]
@@ -76,6 +75,13 @@ export function renderReply(reply: Reply, page: Page = {}): Rendered {
     subject: movesCase || isOfCase(reply, question) ? ofCase : (question?.split(".")[0] ?? null),
     movesCase,
   };
+}
+
+function picturesOf(block: Block): Rendered["pictures"] {
+  if (block.kind === "picture") return [{ svg: block.svg, caption: captionOf(clean(block.alternative)) }];
+  if (block.kind !== "timeline") return [];
+  const { chart } = block;
+  return [{ svg: changeoverPicture(chart), caption: captionOf(clean(chart.title)) }];
 }
 
 /** The subject of everything that is about a case. */
@@ -106,6 +112,7 @@ function sectionsOf(block: Block, page: Page): readonly Section[] {
     case "question":
       return questionSections(block, page);
     case "picture":
+    case "timeline":
     case "photograph":
     case "file":
     case "choices":

@@ -1,6 +1,8 @@
 /** What is to be told where nobody has just spoken: the keepers' queue in the place of their choice, an answer to whoever asked for it. */
+
 import type { Notice, NoticeOutcome } from "../../bot/index.ts";
 import type { Door } from "./door.ts";
+import { forTheLog } from "./for-the-log.ts";
 import { conversationOf, type Place, placeNamed } from "./places.ts";
 import { telegramPart } from "./settings.ts";
 import { isTold } from "./tell.ts";
@@ -13,7 +15,7 @@ export async function tellNotices(door: Door): Promise<void> {
     try {
       await door.bot.noticeSettled(notice.id, await outcomeOf(door, notice));
     } catch (failure) {
-      door.log.warn({ err: failure, notice: notice.id }, "a notice could not be told; it waits");
+      door.log.warn({ ...forTheLog(failure), notice: notice.id }, "a notice could not be told; it waits");
     }
   }
 }

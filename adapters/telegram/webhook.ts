@@ -2,7 +2,9 @@
 import { createServer, type Server } from "node:http";
 import type { AddressInfo } from "node:net";
 import { type Bot, webhookCallback } from "grammy";
+import type { Log } from "../../bot/index.ts";
 import { OutsideError } from "../errors.ts";
+import { forTheLog } from "./for-the-log.ts";
 
 export interface WebhookPlace {
   /** Where the platform sends updates: an address it can reach. */
@@ -15,9 +17,13 @@ export interface WebhookPlace {
 /** The platform sends an update again when it waits longer than about a minute. */
 const PATIENCE_MILLISECONDS = 50_000;
 
+/** How long a process that ends waits for what it is handling. */
+const PARTING_MILLISECONDS = 10_000;
+
 export async function openWebhook(
   client: Bot,
   { url, secret, host, port }: WebhookPlace,
+  log: Log,
 ): Promise<{ readonly address: string; close(): Promise<void> }> {
   const path = new URL(url).pathname;
   const take = webhookCallback(client, "http", {
@@ -30,7 +36,8 @@ export async function openWebhook(
       return;
     }
     // Whatever is wrong with an update, the platform is told to bring it again.
-    take(request, response).catch(() => {
+    take(request, response).catch((failure: unknown) => {
+      log.error(forTheLog(failure), "an update could not be handled; the platform will bring it again");
       if (!response.headersSent) response.writeHead(500);
       response.end();
     });
@@ -43,6 +50,7 @@ export async function openWebhook(
       new Promise((resolve) => {
         server.close(() => resolve());
         server.closeIdleConnections();
+        setTimeout(() => server.closeAllConnections(), PARTING_MILLISECONDS).unref();
       }),
   };
 }

@@ -4,11 +4,12 @@
  */
 import { createInterface } from "node:readline";
 import type { ReadStream, WriteStream } from "node:tty";
-import type { IncomingMessage, Log, Receive, Reply } from "../../bot/index.ts";
-import { messageLost } from "../errors.ts";
+import type { Bot, Log, Reply } from "../../bot/index.ts";
+import type { PhotographKeeper } from "../photographs/index.ts";
+import { answerTyped } from "./answer-typed.ts";
+import { type Between, betweenMessages } from "./between-messages.ts";
 import type { Greeting } from "./greeting.ts";
-import { renderReply } from "./render.ts";
-import { typedAgainst } from "./typed-choice.ts";
+import { pageOf, write } from "./paper.ts";
 import { typedMessages } from "./typed-messages.ts";
 import { wrapped } from "./wrap.ts";
 
@@ -18,28 +19,23 @@ export interface TerminalOptions {
   readonly greeting: Greeting;
   /** Called once the greeting stands and typing can begin: the moment for work that the greeting did not need. */
   readonly greeted?: () => void;
-  readonly receive: Receive;
+  readonly bot: Pick<Bot, "receive" | "notices" | "noticeSettled">;
+  readonly takePhotograph: PhotographKeeper["take"];
   readonly log: Pick<Log, "error">;
+  /** Where the person stands: paths begin there. */
+  readonly folder: string;
+  /** Where files that a reply brings are saved. */
+  readonly exports: string;
   /** Where a drawing of the handbook lies for this person. */
   readonly locate: (path: string) => string;
   /** Ends the conversation from outside. */
   readonly signal?: AbortSignal;
 }
 
-const WIDEST = 100;
-const PIPE_WIDTH = 80;
 const PROMPT = "> ";
 const FAREWELLS = new Set(["quit", "bye", "exit"]);
 
-/** Whoever sits at the machine that runs the program owns what it keeps. */
-const atThisTerminal = {
-  conversation: "terminal",
-  from: "you",
-  standing: "owner",
-  isPrivate: true,
-} as const;
-
-/** Talks until the input ends, somebody says bye or presses Ctrl-C; what `receive` throws comes out here. */
+/** Talks until the input ends, somebody says bye or presses Ctrl-C; what the bot throws in a pipe comes out here. */
 export async function startTerminal(options: TerminalOptions): Promise<void> {
   const { input, output } = options;
   const isTerminal = input.isTTY === true && output.isTTY === true;
@@ -50,17 +46,25 @@ export async function startTerminal(options: TerminalOptions): Promise<void> {
     crlfDelay: Number.POSITIVE_INFINITY,
   });
   const messages = typedMessages(lines, isTerminal);
+  const between = betweenMessages(options, isTerminal ? lines : undefined);
   let isOpen = true;
   lines.once("close", () => {
     isOpen = false;
+    between.atPrompt(false);
   });
   lines.on("SIGINT", () => lines.close());
   options.signal?.addEventListener("abort", () => lines.close(), { once: true });
+  const prompt = () => {
+    if (!isTerminal || !isOpen) return;
+    lines.prompt();
+    between.atPrompt(true);
+  };
   try {
-    await converse(options, messages, () => (isTerminal && isOpen ? lines.prompt() : undefined));
+    await converse(options, messages, between, prompt);
   } finally {
     // An input left open would keep the process alive.
     lines.close();
+    await between.end();
   }
   if (isTerminal) output.write("\n");
 }
@@ -68,41 +72,24 @@ export async function startTerminal(options: TerminalOptions): Promise<void> {
 async function converse(
   options: TerminalOptions,
   messages: AsyncIterable<string>,
+  between: Between,
   prompt: () => void,
 ): Promise<void> {
-  const { output, greeting, locate } = options;
+  const { output, greeting } = options;
   write(output, greetingLines(greeting, pageOf(output).width));
   prompt();
   options.greeted?.();
   let last: Reply | undefined;
   for await (const message of messages) {
+    between.atPrompt(false);
     if (FAREWELLS.has(message.trim().toLowerCase())) break;
     if (message.trim() !== "") {
-      const said = { ...atThisTerminal, ...typedAgainst(message, last) };
-      const reply = await replyOrLoss(options, said);
-      if (typeof reply !== "string") last = reply;
-      const page = { ...pageOf(output), locate };
-      const lines = typeof reply === "string" ? wrapped(reply, page.width) : renderReply(reply, page);
+      const { lines, reply } = await answerTyped(options, message, last);
+      last = reply ?? last;
       write(output, ["", ...lines, ...(output.isTTY === true ? [""] : [])]);
+      await between.now();
     }
     prompt();
-  }
-}
-
-/**
- * Somebody who sits here keeps the conversation when one message fails, and is told; a pipe has nobody to tell, and ends with
- * the failure.
- */
-async function replyOrLoss(
-  { output, receive, log }: TerminalOptions,
-  said: IncomingMessage,
-): Promise<Reply | string> {
-  if (output.isTTY !== true) return receive(said);
-  try {
-    return await receive(said);
-  } catch (failure) {
-    log.error({ err: failure }, "message lost");
-    return messageLost(failure);
   }
 }
 
@@ -111,14 +98,4 @@ function greetingLines({ lines, examples }: Greeting, width: number): readonly s
     ...lines.flatMap((line) => wrapped(line, width)),
     ...examples.flatMap((example) => wrapped(example, width, "  - ")),
   ];
-}
-
-function write(output: NodeJS.WritableStream, lines: readonly string[]): void {
-  output.write(`${lines.join("\n")}\n`);
-}
-
-/** Asked before every reply: a window may have been resized. hasColors honours NO_COLOR and TERM=dumb. */
-function pageOf(output: TerminalOptions["output"]): { readonly width: number; readonly colour: boolean } {
-  if (output.isTTY !== true) return { width: PIPE_WIDTH, colour: false };
-  return { width: Math.min(output.columns, WIDEST), colour: output.hasColors() };
 }

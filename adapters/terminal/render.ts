@@ -5,22 +5,27 @@
 import { styleText } from "node:util";
 import { type Block, type Choice, pinnedLead, type Reply } from "../../bot/index.ts";
 import { evidenceLines, standingLines, tableLines } from "./render-figures.ts";
+import type { SavedFiles } from "./save-files.ts";
 import { numberedChoices } from "./typed-choice.ts";
 import { clean, HARD_SPACE, padded, textWidth, wrapped } from "./wrap.ts";
 
 export interface Page {
-  /** Columns; from 24 on no line is longer than this, but for the path of a drawing, which stays in one piece. */
+  /** Columns; from 24 on no line is longer than this, but for the path of a drawing or a file, which stays in one piece. */
   readonly width: number;
   readonly colour: boolean;
   /** Where a drawing of the handbook lies for the person at this terminal; the path itself when not given. */
   readonly locate?: (path: string) => string;
+  /** Where the files of the reply were saved; the others are printed. */
+  readonly saved?: SavedFiles;
+  /** Choices stand without numbers: another reply's may still be typed. */
+  readonly isBetween?: boolean;
 }
 
 type Style = "bold" | "dim" | "yellow" | "cyan";
 
 /** The lines of a reply, without a line end; blocks are set apart by an empty line. No blocks: no lines. */
 export function renderReply(reply: Reply, page: Page): readonly string[] {
-  const numbered = numberedChoices(reply);
+  const numbered = page.isBetween === true ? [] : numberedChoices(reply);
   const sections = reply.blocks
     .map((block) => blockLines(block, page, numbered))
     .filter((lines) => lines.length > 0);
@@ -48,16 +53,15 @@ function blockLines(block: Block, page: Page, numbered: readonly Choice[]): read
     case "photograph":
       return wrapped(block.alternative, width, "[photograph] ");
     case "file":
-      return [
-        ...wrapped(block.alternative, width, "[file] "),
-        ...block.text.trimEnd().split("\n").map(clean),
-      ];
+      return fileLines(block, page);
     case "page":
       return wrapped(`${block.label}: ${block.path}`, width);
     case "pinned":
       return pinnedLines(block, page);
     case "table":
-      return [...painted("bold", wrapped(block.caption, width), page), ...tableLines(block, width)];
+      return tableBlockLines(block, page);
+    case "timeline":
+      return tableBlockLines(block.table, page);
     case "list":
       return [...lead(block.lead, page), ...block.items.flatMap((item) => wrapped(item, width, "  - "))];
     case "cautions":
@@ -71,6 +75,10 @@ function blockLines(block: Block, page: Page, numbered: readonly Choice[]): read
     case "edition":
       return painted("dim", wrapped(block.text, width), page);
   }
+}
+
+function tableBlockLines(table: Extract<Block, { kind: "table" }>, page: Page): readonly string[] {
+  return [...painted("bold", wrapped(table.caption, page.width), page), ...tableLines(table, page.width)];
 }
 
 function textLines(
@@ -111,6 +119,15 @@ function choiceLines(
 ): readonly string[] {
   if (choices !== numbered) return besidesLines([...choices, ...besides], page);
   return [...numberedLines(choices, page), ...besidesLines(besides, page)];
+}
+
+function fileLines(block: Extract<Block, { kind: "file" }>, page: Page): readonly string[] {
+  const said = wrapped(block.alternative, page.width, "[file] ");
+  const saved = page.saved?.get(block);
+  if (saved !== undefined && "path" in saved) return [...said, `  ${clean(saved.path)}`];
+  const problem =
+    saved === undefined ? [] : painted("yellow", wrapped(saved.problem, page.width, "! "), page);
+  return [...said, ...problem, ...block.text.trimEnd().split("\n").map(clean)];
 }
 
 function pictureLines(block: Extract<Block, { kind: "picture" }>, page: Page): readonly string[] {

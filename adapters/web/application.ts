@@ -5,8 +5,10 @@ import { matchedRoutes } from "hono/route";
 import { clientAddress } from "./client-address.ts";
 import { refuse } from "./respond.ts";
 import { answerRoutes } from "./routes/answer.ts";
+import { carSheetRoutes } from "./routes/car-sheet.ts";
 import { chatRoutes } from "./routes/chat.ts";
 import { deskRoutes } from "./routes/desk.ts";
+import { deskExportRoutes } from "./routes/desk-export.ts";
 import { doorRoutes } from "./routes/doors.ts";
 import { embedRoutes } from "./routes/embed.ts";
 import { fileRoutes } from "./routes/files.ts";
@@ -26,12 +28,14 @@ export function applicationOf(site: Site): Hono {
   fileRoutes(app, site);
   chatRoutes(app, site);
   answerRoutes(app, site);
+  carSheetRoutes(app, site);
   handbookRoutes(app, site);
   doorRoutes(app, site);
   embedRoutes(app, site);
   webhookRoutes(app, site);
   signInRoutes(app, site);
   deskRoutes(app, site);
+  deskExportRoutes(app, site);
   app.notFound((context) => refuse(context, site, "notFound"));
   app.onError((failure, context) => {
     // Whoever hung up in the middle waits for no answer, and is no fault of ours.

@@ -63,7 +63,7 @@ export async function openWebDoor(options: WebOptions): Promise<WebDoor> {
   await listening(server, options);
   const address = addressOf(server, options.host);
   const site = siteOf(options, address);
-  const listener = getRequestListener(applicationOf(site).fetch, { overrideGlobalObjects: false });
+  const listener = getRequestListener(applicationOf(site).fetch);
   server.on("request", (request, response) => void listener(request, response));
   const stopTelling = tellNotices(site, options.noticesEveryMilliseconds ?? NOTICES_EVERY_MILLISECONDS);
   const close = async () => {

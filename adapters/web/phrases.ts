@@ -11,6 +11,8 @@ export const navigation = {
 } as const;
 export const pageTitle = (title: string) => `${title} · ${siteName}`;
 
+export const visitorCalled = (mark: string) => `visitor ${mark}`;
+
 // The chat
 export const chat = {
   title: "Ask about a part",
@@ -187,7 +189,6 @@ export const desk = {
   observations: "Observations",
   pins: "Pins",
   board: "Open questions",
-  changes: "Changeovers",
   audit: "Audit",
   people: "People",
   exports: "Export",
@@ -209,7 +210,6 @@ export const desk = {
   ask: "Ask about it",
   noObservations: "No observation waits.",
   observation: (id: string) => `Observation ${id}`,
-  ifAccepted: "If it is accepted",
   noPins: "Nothing is pinned yet. Pin from a conversation with “pin this: the answer”, or here:",
   replace: "New words",
   replaceButton: "Replace",
@@ -229,8 +229,26 @@ export const desk = {
   inviteHint: "You get a code that works once; give it to that person alone.",
   inviteWho: ["contributor", "keeper", "owner"] as const,
   dismiss: "Dismiss",
-  exportHint: "As files, to keep or to work with elsewhere.",
-  csv: "Observations as CSV",
+  exportHint:
+    "As files, to keep or to work with elsewhere. The sightings are in the form that the changeover command reads.",
+  sightings: (part: string) => `Sightings of the ${part}, as CSV`,
   sayAnything: "Say anything else to the bot as yourself",
   say: "Say",
+} as const;
+
+// The car sheet
+export const carSheet = {
+  title: (handbook: string) => `Car sheet: ${handbook}`,
+  asPdf: "The same as PDF",
+  carUnknown: "Nothing was told of the car itself.",
+  atAGlance: "At a glance",
+  part: "part",
+  verdict: "where it stands",
+  notLooked: "not looked at yet",
+  gaps: "Not looked at yet",
+  photograph: (part: string, number: number) => `Photograph ${number} of the ${part}`,
+  judge:
+    "Each likelihood is that of the handbook and of the cars its community has seen, given what was told; it is no expert’s opinion and no guarantee.",
+  page: (page: number, of: number) => `${page} of ${of}`,
+  fileName: "car-sheet.pdf",
 } as const;

@@ -3,8 +3,11 @@
  * withdraw it; nothing else about it ever changes, which is what makes it citable.
  */
 import { z } from "zod";
-import type { AnswerCard, Clock, Store } from "../../bot/index.ts";
+import { type AnswerCard, type Clock, type Store, sharedAnswerKind } from "../../bot/index.ts";
 import { addressIdForm, newAddressId } from "./secrets.ts";
+
+/** One that was shared in a chat: its community, and a secret of its own. */
+const chatIdForm = /^[\w.:-]{1,120}\/[0-9a-f]{32}$/u;
 
 const Share = z.strictObject({
   by: z.string(),
@@ -18,15 +21,15 @@ const Share = z.strictObject({
 });
 export type Share = z.output<typeof Share>;
 
-/** The kind under which shared answers are kept. */
-export const shareKind = "shared-answer";
-
 /** The id of a new page of this card. */
 export async function shareAnswer(store: Store, clock: Clock, by: string, card: AnswerCard): Promise<string> {
   const id = newAddressId();
   const at = clock.milliseconds();
   const state: Share = { by, at, isWithdrawn: false, card };
-  await store.advance({ kind: shareKind, id, by, at, why: "shared" }, () => ({ state, outcome: null }));
+  await store.advance({ kind: sharedAnswerKind, id, by, at, why: "shared" }, () => ({
+    state,
+    outcome: null,
+  }));
   return id;
 }
 
@@ -35,8 +38,8 @@ export async function sharedAnswer(
   store: Store,
   id: string,
 ): Promise<(Share & { readonly card: AnswerCard }) | undefined> {
-  if (!addressIdForm.test(id)) return undefined;
-  const parsed = Share.safeParse(await store.current(shareKind, id));
+  if (!addressIdForm.test(id) && !chatIdForm.test(id)) return undefined;
+  const parsed = Share.safeParse(await store.current(sharedAnswerKind, id));
   if (!parsed.success || parsed.data.isWithdrawn) return undefined;
   const { card, ...share } = parsed.data;
   return card === null ? undefined : { ...share, card };
@@ -46,7 +49,7 @@ export async function sharedAnswer(
 export async function withdrawShare(store: Store, clock: Clock, id: string, by: string): Promise<boolean> {
   const share = await sharedAnswer(store, id);
   if (share?.by !== by) return false;
-  const change = { kind: shareKind, id, by, at: clock.milliseconds(), why: "withdrawn" };
+  const change = { kind: sharedAnswerKind, id, by, at: clock.milliseconds(), why: "withdrawn" };
   return await store.advance(change, (state) => {
     const parsed = Share.safeParse(state);
     if (!parsed.success) return { state, outcome: false };

@@ -3,7 +3,7 @@
  * a page that is opened again, or lives without script, has to show.
  */
 import { z } from "zod";
-import type { Block, Store } from "../../bot/index.ts";
+import { type Block, type Store, transcriptKind } from "../../bot/index.ts";
 import type { Drawings } from "./drawings.ts";
 
 const Turn = z.strictObject({
@@ -21,17 +21,16 @@ export type Turn = z.output<typeof Turn>;
 
 const Transcript = z.strictObject({ turns: z.array(Turn) });
 
-const KIND = "web-transcript";
 const MOST_TURNS = 12;
 
 /** The turns of a conversation, the oldest first; none when nothing was said or what is kept cannot be read. */
 export async function turnsOf(store: Store, conversation: string): Promise<readonly Turn[]> {
-  return readTurns(await store.current(KIND, conversation));
+  return readTurns(await store.current(transcriptKind, conversation));
 }
 
 /** Adds a turn. One with the id of a turn that is there changes nothing. */
 export async function addTurn(store: Store, conversation: string, by: string, turn: Turn): Promise<void> {
-  const change = { kind: KIND, id: conversation, by, at: turn.at, why: "said", message: turn.id };
+  const change = { kind: transcriptKind, id: conversation, by, at: turn.at, why: "said", message: turn.id };
   await store.advance(change, (state) => ({
     state: { turns: [...readTurns(state), turn].slice(-MOST_TURNS) },
     outcome: null,

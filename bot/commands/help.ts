@@ -3,8 +3,8 @@ import { helpExamples, helpLead, helpParts, helpWords } from "../conversation/ph
 import type { Block } from "../reply.ts";
 import type { Scene } from "./scene.ts";
 
-export function help(scene: Scene): readonly Block[] {
-  const { handbook } = scene.knowledge;
+export function help({ knowledge }: Pick<Scene, "knowledge">): readonly Block[] {
+  const { handbook } = knowledge;
   const names = handbook.parts.map((part) => part.name);
   const [first = "part", second = first] = names;
   return [

@@ -87,6 +87,8 @@ export interface Beside {
   readonly tellings?: readonly Telling[];
   /** Ids of the pinned answers that hold. */
   readonly pinned?: readonly string[];
+  /** It answers the very words of the message: where those said nothing else, nothing else is to be said. */
+  readonly answersWords?: boolean;
   /** Pinned answers shown now, so that they are not shown with every message. */
   readonly shown?: { readonly case: string; readonly marks: readonly string[] };
 }

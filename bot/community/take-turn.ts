@@ -19,9 +19,11 @@ import {
 } from "../conversation/conversation.ts";
 import type { Knowledge } from "../conversation/knowledge.ts";
 import { blocksInWordsOf, inWordsOf } from "../conversation/named-thing.ts";
+import { blocksInUnits, inUnits } from "../conversation/saying/in-units.ts";
+import type { Units } from "../conversation/saying/said-size.ts";
 import type { StepTaken } from "../conversation/step.ts";
 import type { IncomingMessage } from "../message.ts";
-import type { Reply } from "../reply.ts";
+import type { Block, Reply } from "../reply.ts";
 import type {
   Affair,
   Beside,
@@ -84,7 +86,7 @@ export function takeTurn(
   const scene = sceneOf(circumstances, here.conversation, message);
   const handled = handledBy(scene);
   const turn = handled === undefined ? asked(scene, message) : handledTurn(scene, handled);
-  const taken = inWordsOfTurn(scene.knowledge.handbook, turn);
+  const taken = inUnitsOfTurn(scene.settings.units, inWordsOfTurn(scene.knowledge.handbook, turn));
   return { ...taken, changes: [...here.changes, ...taken.changes] };
 }
 
@@ -97,7 +99,17 @@ function inWordsOfTurn(handbook: Handbook, turn: TurnTaken): TurnTaken {
   return { ...turn, reply: inWordsOf(handbook, turn.reply), tellings };
 }
 
-export function sceneOf(
+/** Sizes are said in the units the community has chosen. */
+function inUnitsOfTurn(units: Units, turn: TurnTaken): TurnTaken {
+  if (units === "metric") return turn;
+  const tellings = turn.tellings.map((telling) => ({
+    ...telling,
+    blocks: blocksInUnits(units, telling.blocks),
+  }));
+  return { ...turn, reply: inUnits(units, turn.reply), tellings };
+}
+
+function sceneOf(
   { served, memory, today, at, secretKey, found }: Circumstances,
   conversation: Conversation,
   message: IncomingMessage,
@@ -120,7 +132,7 @@ export function sceneOf(
     community,
     memory,
     settings,
-    knowledge: learntKnowledge(plain, memory.observations),
+    knowledge: measuredIn(settings.units, learntKnowledge(plain, memory.observations)),
     plain,
     loaded: known.map((one) => learntKnowledge(one, memory.observations)),
     served,
@@ -134,6 +146,10 @@ export function sceneOf(
     at,
     newId: (purpose) => recordId(community, message.conversation, from, source, purpose),
   };
+}
+
+function measuredIn(units: Units, knowledge: Knowledge): Knowledge {
+  return units === "metric" ? knowledge : { ...knowledge, units };
 }
 
 /** As the affairs see it and may keep it: without any chassis number in clear. The case reads the words itself, and masks them at once. */
@@ -185,7 +201,9 @@ function asked(scene: CommunityScene, said: IncomingMessage): TurnTaken {
   const { knowledge, today } = scene;
   const taken = stepOfMessage(knowledge, scene.conversation, said, today, scene.serialDigest);
   const besides = affairs.flatMap((affair): readonly Beside[] => besideOf(affair, scene, taken));
-  const { blocks, summary } = taken.reply;
+  const { summary } = taken.reply;
+  const isAnswered = taken.hasNothing && besides.some(({ answersWords = false }) => answersWords);
+  const blocks = isAnswered ? taken.reply.blocks.filter(isOwnQuestion) : taken.reply.blocks;
   const shown = besides.flatMap((beside) => beside.shown ?? []);
   return {
     conversation: shown.reduce(
@@ -205,6 +223,11 @@ function asked(scene: CommunityScene, said: IncomingMessage): TurnTaken {
     tellings: besides.flatMap(({ tellings = [] }) => tellings),
     erases: false,
   };
+}
+
+/** A question that waits in a case; which part it is, nobody who asked something else needs to say. */
+function isOwnQuestion(block: Block): boolean {
+  return block.kind === "question" && block.feature !== "part";
 }
 
 function besideOf(affair: Affair, scene: CommunityScene, taken: StepTaken): readonly Beside[] {

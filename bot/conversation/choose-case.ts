@@ -13,6 +13,7 @@ import {
   withCase,
   withCaseInHand,
 } from "./conversation.ts";
+import type { Heard } from "./hear.ts";
 
 export interface CaseChosen {
   readonly conversation: Conversation;
@@ -23,6 +24,8 @@ export interface CaseChosen {
   readonly before: Case | undefined;
   /** True when the person now speaks of another case than before. */
   readonly hasSwitched: boolean;
+  /** It is about another car of the person's than the case before. */
+  readonly isOfOtherCar: boolean;
   /** A number or id of a case that does not exist. */
   readonly unknownCase?: string;
 }
@@ -32,7 +35,7 @@ export function chooseCase(
   handbook: Handbook,
   conversation: Conversation,
   message: IncomingMessage,
-  reading: MessageReading,
+  { reading, isOfOtherCar }: Pick<Heard, "reading" | "isOfOtherCar">,
 ): CaseChosen {
   const person = message.from;
   const before = caseInHand(conversation, person);
@@ -41,13 +44,14 @@ export function chooseCase(
   const isOfAnotherBook = inHand.handbook !== handbook.cover.id;
   const opened =
     opensAnew(reading) || isOfAnotherBook
-      ? { conversation, kept: freshCase(conversation, inHand, person, handbook) }
+      ? { conversation, kept: freshCase(conversation, inHand, person, handbook, isOfOtherCar) }
       : { conversation, kept: inHand };
   const routed = routeByPart(handbook, opened.conversation, opened.kept, message, reading);
   return {
     ...routed,
     before,
     conversation: withCaseInHand(routed.conversation, routed.kept, person),
+    isOfOtherCar,
     hasSwitched: before !== undefined && before.id !== routed.kept.id,
     ...(asked.unknown === undefined ? {} : { unknownCase: asked.unknown }),
   };
@@ -74,10 +78,18 @@ function opensAnew(reading: MessageReading): boolean {
 }
 
 /** An empty case for this person: the one in hand when it is empty already; the same car, unless the part was a loose one. */
-function freshCase(conversation: Conversation, inHand: Case, person: string, handbook: Handbook): Case {
+function freshCase(
+  conversation: Conversation,
+  inHand: Case,
+  person: string,
+  handbook: Handbook,
+  isOfOtherCar = false,
+): Case {
   const isOwn = inHand.owner === person && inHand.handbook === handbook.cover.id;
-  if (isEmpty(inHand) && isOwn) return inHand;
-  return newCase(conversation, person, handbook.cover.id, { car: inheritedCar(inHand, person) });
+  const hasOwnCar = isOfOtherCar && Object.keys(inHand.facts.car).length > 0;
+  if (isEmpty(inHand) && isOwn && !hasOwnCar) return inHand;
+  const car = isOfOtherCar ? {} : inheritedCar(inHand, person);
+  return newCase(conversation, person, handbook.cover.id, { car });
 }
 
 /** The car that a person's other case may be about too: its own words on the part's history stay behind. */

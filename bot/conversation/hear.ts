@@ -18,7 +18,9 @@ import { type Case, notYetPut } from "./case.ts";
 import { type Conversation, caseInHand, findCase } from "./conversation.ts";
 import { asksForCopies, towardsGenuine } from "./copies-asked.ts";
 import { hearTrade } from "./hear-trade.ts";
+import { inAskedUnit } from "./in-asked-unit.ts";
 import type { Knowledge } from "./knowledge.ts";
+import { readOfOtherCar } from "./other-car.ts";
 import { readOn } from "./read-on.ts";
 import { readWords } from "./read-words.ts";
 
@@ -30,10 +32,13 @@ export interface Heard {
   readonly isCut: boolean;
   /** Neither words nor an answer. */
   readonly isEmpty: boolean;
+  readonly hasPhotographs: boolean;
   /** An answer came by a control, with or without words. */
   readonly isPressed: boolean;
   /** Asks what tells a genuine part from its copies. */
   readonly isAboutCopies: boolean;
+  /** Opens a case for another car of the speaker's. */
+  readonly isOfOtherCar: boolean;
   /** What general trade knowledge answers; undefined when the message asks no such thing. */
   readonly trade: TradeAnswer | undefined;
   /** Marks that were told, not asked about. */
@@ -51,11 +56,18 @@ export function hear(
   const text = (message.text ?? "").slice(0, longestMessage);
   const context = { ...contextOf(kept, today), ...(serialDigest === undefined ? {} : { serialDigest }) };
   const read = readWords(knowledge, text, context);
-  const continued = readOn(knowledge, text, context, kept, message.from, read) ?? read;
-  const isAboutCopies = asksForCopies(continued, text);
+  const continued = inAskedUnit(
+    knowledge,
+    context.part ?? null,
+    context.askedFeature,
+    readOn(knowledge, text, context, kept, message.from, read) ?? read,
+  );
+  const ofOther = readOfOtherCar(text, continued, (words) => readWords(knowledge, words, context));
+  const whole = ofOther ?? continued;
+  const isAboutCopies = asksForCopies(whole, text);
   const { reading: spoken, ...ofTrade } = hearTrade(
     text,
-    isAboutCopies ? towardsGenuine(continued) : continued,
+    isAboutCopies ? towardsGenuine(whole) : whole,
     kept,
     today,
   );
@@ -65,8 +77,10 @@ export function hear(
     reading: pressed === undefined ? spoken : both(spoken, pressed, text.trim() === ""),
     isCut: (message.text ?? "").length > longestMessage,
     isEmpty: spoken.shownText.trim() === "" && pressed === undefined,
+    hasPhotographs: (message.photographs ?? []).length > 0,
     isPressed: pressed !== undefined,
     isAboutCopies,
+    isOfOtherCar: ofOther !== undefined,
     ...ofTrade,
   };
 }
@@ -139,7 +153,7 @@ function pressedWords(
   }
   const placed = part === null ? context : { ...context, part };
   const read = readWords(knowledge, text, { ...placed, askedFeature: feature });
-  return { ...read, parts: [...parts, ...read.parts] };
+  return { ...inAskedUnit(knowledge, part, feature, read), parts: [...parts, ...read.parts] };
 }
 
 /** The one part kind that has such a feature; null when none or several have. */

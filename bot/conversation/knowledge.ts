@@ -1,4 +1,5 @@
 /** A handbook made ready for conversation: its words for the reader, its part kinds compiled when first asked about. */
+
 import {
   type CompiledPart,
   compileLexicon,
@@ -8,6 +9,7 @@ import {
   type PartKind,
   partById,
 } from "../../knowledge/index.ts";
+import type { Units } from "./saying/said-size.ts";
 
 export interface Knowledge {
   readonly handbook: Handbook;
@@ -15,6 +17,8 @@ export interface Knowledge {
   /** Compiled on first use and kept; undefined when the handbook has no such part kind. */
   readonly compiled: (part: string) => CompiledPart | undefined;
   /** The observations that are in it: how many, and a mark that tells these from any others. */
+  /** In which units people here measure, and are asked; as the handbook does when left out. */
+  readonly units?: Units;
   readonly snapshot?: () => { readonly count: number; readonly mark: string };
 }
 

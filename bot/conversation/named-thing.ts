@@ -4,25 +4,7 @@
  */
 import type { Handbook } from "../../knowledge/index.ts";
 import type { Block, Reply } from "../reply.ts";
-
-/** Values that are read by programs, or are somebody's own words: handbook, keeper, member. */
-const leftAlone: ReadonlySet<string> = new Set([
-  "id",
-  "say",
-  "kind",
-  "tone",
-  "feature",
-  "expects",
-  "unit",
-  "path",
-  "svg",
-  "pin",
-  "photograph",
-  "mediaType",
-  "sources",
-  "citation",
-  "short",
-]);
+import { outsideQuotes, reworded } from "./reworded.ts";
 
 /** What a handbook is about, one and many; a car when its cover does not say. */
 export function thingOf({ cover }: Handbook): { readonly one: string; readonly many: string } {
@@ -44,29 +26,13 @@ export function inWordsOf(handbook: Handbook, reply: Reply): Reply {
 /** Blocks that are told elsewhere. */
 export function blocksInWordsOf(handbook: Handbook, blocks: readonly Block[]): readonly Block[] {
   if (thingOf(handbook).one === "car") return blocks;
-  // A keeper's own words, and a file to be kept, are nobody's to change.
-  return blocks.map((block) =>
-    block.kind === "pinned" || block.kind === "file" ? block : renamed(handbook, block),
-  );
-}
-
-function renamed<T>(handbook: Handbook, value: T): T;
-function renamed(handbook: Handbook, value: unknown): unknown {
-  if (typeof value === "string") return wordedFor(handbook, value);
-  if (Array.isArray(value)) return value.map((item) => renamed(handbook, item));
-  if (typeof value !== "object" || value === null) return value;
-  return Object.fromEntries(
-    Object.entries(value).map(([key, item]) => [key, leftAlone.has(key) ? item : renamed(handbook, item)]),
-  );
+  return reworded(blocks, (text) => wordedFor(handbook, text));
 }
 
 /** "your car's date" as "your machine's date"; what stands in “quotes” is not touched. */
 export function wordedFor(handbook: Handbook, text: string): string {
   const { one, many } = thingOf(handbook);
-  return text
-    .split(/(“[^”]*”)/u)
-    .map((piece) => (piece.startsWith("“") ? piece : inPlain(piece, one, many)))
-    .join("");
+  return outsideQuotes(text, (piece) => inPlain(piece, one, many));
 }
 
 function inPlain(text: string, one: string, many: string): string {

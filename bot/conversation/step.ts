@@ -25,6 +25,8 @@ export interface StepTaken {
   readonly reply: Reply;
   /** Misbeliefs that the message stated, by part kind and id. */
   readonly misbeliefs: readonly { readonly part: string; readonly misbelief: string }[];
+  /** The message told nothing and asked nothing that the handbook answers: it was greeting, or words about something else. */
+  readonly hasNothing: boolean;
 }
 
 /**
@@ -39,7 +41,7 @@ export function step(
   serialDigest?: (serial: string) => string,
 ): StepTaken {
   const heard = hear(knowledge, conversation, message, today, serialDigest);
-  const chosen = chooseCase(knowledge.handbook, conversation, message, heard.reading);
+  const chosen = chooseCase(knowledge.handbook, conversation, message, heard);
   const wanted = wantedGoal(heard, message);
   const before = asKept(conversation, chosen.kept);
   const part = partNamed(before, chosen.kept, heard);
@@ -65,7 +67,8 @@ export function step(
     justTold: toldSince(before.facts, kept.facts),
   });
   const misbeliefs = heard.reading.misbeliefs.map(({ part: of, misbelief }) => ({ part: of, misbelief }));
-  return { conversation: after, reply, misbeliefs };
+  const hasNothing = change.items.length === 0 && others.length === 0 && asksNothing(heard);
+  return { conversation: after, reply, misbeliefs, hasNothing };
 }
 
 /** The case as it stood before this message; one that the message opened stood empty. */
@@ -140,6 +143,17 @@ function partNamed(before: Case, chosen: Case, { reading }: Heard): string | nul
 
 function isGoal(intent: { readonly kind: string }): boolean {
   return intent.kind === "goal";
+}
+
+/** Words about the open question are easily heard in any other question that begins with how or why. */
+const saysLittle: ReadonlySet<string> = new Set(["small-talk", "how-to-check", "why"]);
+
+function asksNothing({ reading, trade, isAboutCopies, isPressed }: Heard): boolean {
+  const isAsked = trade !== undefined || isAboutCopies || isPressed;
+  const { intents, parts, misbeliefs } = reading;
+  return (
+    !isAsked && parts.length + misbeliefs.length === 0 && intents.every(({ kind }) => saysLittle.has(kind))
+  );
 }
 
 function toldSince(before: CaseFacts, after: CaseFacts): readonly string[] {

@@ -8,10 +8,11 @@ import { understoodItem } from "./understood.ts";
 
 /** The change with what the case left behind knows of the car and this one does not; shown, so that it can be corrected. */
 export function takeCarAlong(cars: Cars, change: Change, chosen: CaseChosen, person: string): Change {
-  const { before, hasSwitched } = chosen;
+  const { before, hasSwitched, isOfOtherCar } = chosen;
   const { facts, kept } = change;
   const isSame = before?.handbook === kept.handbook && kept.owner === person;
-  if (before === undefined || !hasSwitched || !isSame || facts.car.isLoosePart === true) return change;
+  if (before === undefined || !hasSwitched || isOfOtherCar || !isSame || facts.car.isLoosePart === true)
+    return change;
   const known = inheritedCar(before, person);
   const car = { ...known, ...facts.car };
   const own = carInWords(cars, facts.car);

@@ -66,7 +66,7 @@ export function changeoverByMarket(
   );
   return found(
     markets.map((market, index) => {
-      const count = sightings.filter((one) => one.market === market).length;
+      const count = sightings.reduce((sum, one) => (one.market === market ? sum + (one.count ?? 1) : sum), 0);
       return described(grid, widths, market, count, sums[index] as GroupSums);
     }),
   );

@@ -105,3 +105,22 @@ function quotedCell(body: string, reading: Reading, column: number): string {
   }
   return pieces.join("");
 }
+
+/** What a spreadsheet would work out instead of showing. */
+const FORMULA = /^[=+\-@\t\r]/u;
+const ESCAPED_FORMULA = /^'[=+\-@\t\r]/u;
+
+/** The rows as text with line ends of RFC 4180; a cell that a spreadsheet would take for a formula has an apostrophe put in front. */
+export function writeCommaSeparated(rows: readonly (readonly string[])[]): string {
+  return rows.map((cells) => `${cells.map(writtenCell).join(",")}\r\n`).join("");
+}
+
+function writtenCell(text: string): string {
+  const harmless = FORMULA.test(text) ? `'${text}` : text;
+  return /[",\r\n]/u.test(harmless) ? `"${harmless.replaceAll('"', '""')}"` : harmless;
+}
+
+/** The text of a cell as it was before `writeCommaSeparated` made it harmless. */
+export function unescapedCell(text: string): string {
+  return ESCAPED_FORMULA.test(text) ? text.slice(1) : text;
+}

@@ -11,6 +11,8 @@ export interface ChangeoverSighting extends ReportGround {
   readonly id: string;
   /** When the car was built. */
   readonly built: Interval;
+  /** How many cars alike it stands for; one when left out. */
+  readonly count?: number;
 }
 
 /** Sightings that cannot be told apart. */
@@ -34,7 +36,7 @@ const SHARED_DATE_ERROR = 0.01;
 /** The counts of the sightings, sorted by what they say. */
 export function groupReports(grid: CellGrid, sightings: readonly ChangeoverSighting[]): GroupedReports {
   const outside: string[] = [];
-  const alike = new Map<string, { ground: ReportGround & CellRange; ids: string[] }>();
+  const alike = new Map<string, { ground: ReportGround & CellRange; ids: string[]; count: number }>();
   const ofInterval = new Map<string, number>();
   for (const sighting of sightings) {
     const range = cellsOf(grid, sighting.built);
@@ -42,21 +44,26 @@ export function groupReports(grid: CellGrid, sightings: readonly ChangeoverSight
       outside.push(sighting.id);
       continue;
     }
-    const { isNew, swap, misread, isSought } = sighting;
+    const { isNew, swap, misread, isSought, count = 1 } = sighting;
     const key = [isNew, range.lo, range.hi, swap, misread, isSought].join(" ");
-    const entry = alike.get(key) ?? { ground: { isNew, swap, misread, isSought, ...range }, ids: [] };
+    const entry = alike.get(key) ?? {
+      ground: { isNew, swap, misread, isSought, ...range },
+      ids: [],
+      count: 0,
+    };
     entry.ids.push(sighting.id);
+    entry.count += count;
     alike.set(key, entry);
     const interval = `${range.lo}-${range.hi}`;
-    ofInterval.set(interval, (ofInterval.get(interval) ?? 0) + 1);
+    ofInterval.set(interval, (ofInterval.get(interval) ?? 0) + count);
   }
   const sorted = [...alike.values()].sort((one, other) => byGround(one.ground, other.ground));
   const groupOf = new Map<string, number>();
-  const groups = sorted.map(({ ground, ids }, index): ReportGroup => {
+  const groups = sorted.map(({ ground, ids, count }, index): ReportGroup => {
     for (const id of ids) groupOf.set(id, index);
     const sharing = ofInterval.get(`${ground.lo}-${ground.hi}`) ?? 1;
     const weight = ground.hi - ground.lo === 1 ? 1 : 1 / (1 + (sharing - 1) * SHARED_DATE_ERROR);
-    return { ...ground, count: ids.length, units: wholeCount(ids.length, weight) };
+    return { ...ground, count, units: wholeCount(count, weight) };
   });
   return { groups, groupOf, outside: outside.sort(byCodeUnit) };
 }

@@ -22,6 +22,8 @@ export interface Sighting {
   readonly trim?: string;
   readonly market?: string;
   readonly note?: string;
+  /** How many cars alike it stands for; one when left out. */
+  readonly count?: number;
 }
 
 /** Chance that the part was swapped: 0 by a keeper's ruling, else by the grade. */
@@ -47,6 +49,7 @@ export function sightingsOfChange(
       swap: swapOf(sighting),
       misread: Math.max(LEAST_MISREAD, sighting.misread),
       isSought: sighting.isSought,
+      ...(sighting.count === undefined ? {} : { count: sighting.count }),
     }));
 }
 

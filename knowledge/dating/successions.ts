@@ -18,12 +18,9 @@ const longestGap = 12;
  * that were fitted to the same cars. None without dated models.
  */
 export function successionsOf(handbook: Handbook, part: PartKind): readonly Succession[] {
-  const window = productionWindow(handbook);
-  if (window === undefined) return [];
+  const ground = successionWindow(handbook);
+  if (ground === undefined) return [];
   const made = part.variants.filter(({ origin, fitted }) => origin === "production" && fitted.length > 0);
-  const production = new Map(
-    Object.entries(handbook.cars.production).map(([year, cars]) => [Number(year), cars]),
-  );
   return made.flatMap((later) =>
     made
       .filter((earlier) => earlier.id !== later.id && followed(earlier, later))
@@ -33,13 +30,23 @@ export function successionsOf(handbook: Handbook, part: PartKind): readonly Succ
           old: earlier.id,
           new: later.id,
           setting: {
-            window,
-            ...(production.size === 0 ? {} : { production }),
+            ...ground,
             ...(stated === undefined ? {} : { stated }),
           },
         };
       }),
   );
+}
+
+/** All of production, and how many cars a year where the handbook says so; undefined when no model is dated. */
+export function successionWindow(
+  handbook: Handbook,
+): Pick<ChangeoverSetting, "window" | "production"> | undefined {
+  const window = productionWindow(handbook);
+  if (window === undefined) return undefined;
+  const years = Object.entries(handbook.cars.production);
+  const production = new Map(years.map(([year, cars]) => [Number(year), cars]));
+  return { window, ...(production.size === 0 ? {} : { production }) };
 }
 
 /** First to last build date of any model; undefined when none is dated. */

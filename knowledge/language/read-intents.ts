@@ -132,7 +132,7 @@ function isUntold(view: MessageView, at: number, text: string): boolean {
 
 /** "not sure which one it is" asks what the part is; it does not answer a question. */
 function isAskingSomebody(text: string): boolean {
-  return /\b(?:which (?:one|type|version|variant|spoiler|mirrors?|wheels?)|what (?:it is|they are|i have|ive got|type|version)|if (?:it|they|its|theyre|this) (?:is |are )?(?:\w+ )?(?:right|genuine|original|real|correct|repro|legit)|whether (?:it|they|its|this)|(?:is|are) (?:right|genuine|original|correct|legit))\b/.test(
+  return /\b(?:which (?:one|type|version|variant)|what (?:it is|they are|i have|ive got|type|version)|if (?:it|they|its|theyre|this) (?:is |are )?(?:\w+ )?(?:right|genuine|original|real|correct|repro|legit)|whether (?:it|they|its|this)|(?:is|are) (?:right|genuine|original|correct|legit))\b/.test(
     text,
   );
 }

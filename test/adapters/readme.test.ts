@@ -1,38 +1,37 @@
 import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect, test } from "vitest";
-import { systemClock } from "../../adapters/clock.ts";
 import { openHandbook } from "../../adapters/handbooks.ts";
-import { freshSecret } from "../../adapters/secret-key.ts";
 import { memoryStore } from "../../adapters/store/memory.ts";
 import { renderReply } from "../../adapters/terminal/render.ts";
 import { typedAgainst } from "../../adapters/terminal/typed-choice.ts";
 import { communityMemories, knowledgeOf, type Reply, receiver } from "../../bot/index.ts";
+import { clockFrom } from "../support/community-talk.ts";
 import { commandLine, root, run, shrike } from "./program.ts";
 
 const readmeFile = join(root, "README.md");
-const readme = readFileSync(readmeFile, "utf8");
-
 /** The text of the fenced block that holds `words`. */
 function block(words: string): string {
-  const found = readme.split("```").find((piece, index) => index % 2 === 1 && piece.includes(words));
+  const found = readFileSync(readmeFile, "utf8")
+    .split("```")
+    .find((piece, index) => index % 2 === 1 && piece.includes(words));
   if (found === undefined) throw new Error(`README.md has no block with ${words}`);
   return found.trim();
 }
 
 /** What the program says to `typed`, as a person at a terminal sees it, without what may be done next and the edition. */
-async function conversation(typed: readonly string[]): Promise<string> {
+async function conversation(typed: readonly string[], more: object = {}): Promise<string> {
   const { handbook } = await openHandbook(shrike);
   const known = [knowledgeOf(handbook)];
   const log = { info: () => undefined, warn: () => undefined, error: () => undefined };
   const store = memoryStore();
   const memories = communityMemories(store);
-  const surroundings = { knowledge: () => known, store, memories, clock: systemClock(), log };
-  const receive = receiver({ ...surroundings, platform: "terminal", secretKey: freshSecret() });
+  const surroundings = { knowledge: () => known, store, memories, clock: clockFrom(), log };
+  const receive = receiver({ ...surroundings, platform: "terminal", secretKey: "of the example" });
   const pieces: string[] = [];
   let last: Reply | undefined;
   for (const line of typed) {
-    last = await receive({ conversation: "terminal", from: "you", ...typedAgainst(line, last) });
+    last = await receive({ conversation: "terminal", from: "you", ...more, ...typedAgainst(line, last) });
     const blocks = last.blocks.filter(({ kind }) => kind !== "choices" && kind !== "edition");
     const lines = renderReply({ ...last, blocks }, { width: 80, colour: false });
     pieces.push(`> ${line}`, lines.join("\n"));
@@ -41,18 +40,23 @@ async function conversation(typed: readonly string[]): Promise<string> {
 }
 
 // After a change of words or of the handbook: README=write npx vitest run test/adapters/readme.test.ts, and read it.
-test("the conversation in the README is what the program says", async () => {
-  const written = block("\n> ");
-  const typed = written.split("\n").flatMap((line) => (line.startsWith("> ") ? [line.slice(2)] : []));
-  expect(typed.length).toBeGreaterThan(1);
-  const said = await conversation(typed);
-  if (process.env.README === "write")
-    writeFileSync(
-      readmeFile,
-      readme.replace(written, () => said),
-    );
-  else expect(written).toBe(said);
-});
+for (const [what, words, more] of [
+  ["the conversation", "> which rear spoiler", {}],
+  ["the pinned answer of an owner", "> pin for the question", { name: "The owner", standing: "owner" }],
+] as const) {
+  test(`${what} in the README is what the program says`, async () => {
+    const written = block(words);
+    const typed = written.split("\n").flatMap((line) => (line.startsWith("> ") ? [line.slice(2)] : []));
+    expect(typed.length).toBeGreaterThan(1);
+    const said = await conversation(typed, more);
+    if (process.env.README === "write")
+      writeFileSync(
+        readmeFile,
+        readFileSync(readmeFile, "utf8").replace(written, () => said),
+      );
+    else expect(written).toBe(said);
+  });
+}
 
 test("the script example in the README runs, and its second answer is understood", async () => {
   const lines = [...block("converse --handbook").matchAll(/'(\{.*?\})'/gu)].map(([, line = ""]) => line);
@@ -82,7 +86,7 @@ test("the answer to when it changed is what the command says, as far as it is sh
 });
 
 test("the README begins with its title and one paragraph that states the job", () => {
-  const [title, paragraph, next] = readme.split("\n\n");
+  const [title, paragraph, next] = readFileSync(readmeFile, "utf8").split("\n\n");
   expect(title).toBe("# witness-mark");
   expect(paragraph).toMatch(/^witness-mark helps/u);
   expect(next).toMatch(/^## /u);

@@ -5,12 +5,16 @@ import { availableParallelism, loadavg } from "node:os";
 import { parseArgs } from "node:util";
 import { linesOf } from "./page.ts";
 import { type Figure, holds, type Row } from "./row.ts";
+import { answerPage } from "./rows/answer-page.ts";
 import { calibrationOfDemo } from "./rows/calibration-of-demo.ts";
 import { calibrationOfOwners } from "./rows/calibration-of-owners.ts";
 import { changeoverCoverageRow } from "./rows/changeover-coverage.ts";
 import { changeoverTimes } from "./rows/changeover-times.ts";
+import { discordAcknowledgement } from "./rows/discord-acknowledgement.ts";
+import { discordSession } from "./rows/discord-session.ts";
 import { durableMessagesRow } from "./rows/durable-messages.ts";
 import { hostileMessages } from "./rows/hostile-messages.ts";
+import { hundredThousandObservations } from "./rows/hundred-thousand-observations.ts";
 import { listingRecords } from "./rows/listing-records.ts";
 import { policyAgainstForm } from "./rows/policy-against-form.ts";
 import { policyOnDemo } from "./rows/policy-on-demo.ts";
@@ -28,6 +32,7 @@ const rows: readonly Row[] = [
   turnOnDemo,
   readingMessages,
   turnOnLargeHandbook,
+  hundredThousandObservations,
   posteriorAgainstNetwork,
   changeoverTimes,
   calibrationOfOwners,
@@ -37,6 +42,9 @@ const rows: readonly Row[] = [
   policyAgainstForm,
   hostileMessages,
   durableMessagesRow,
+  answerPage,
+  discordAcknowledgement,
+  discordSession,
   listingRecords,
   changeoverCoverageRow,
   telegramSession,

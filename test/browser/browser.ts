@@ -1,7 +1,6 @@
 /** One real Chromium for a file of tests: the one in CHROMIUM_PATH, else the one that comes with the packages. */
-import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
 import packaged from "@sparticuz/chromium";
+import axe from "axe-core";
 import {
   type Browser,
   type BrowserContext,
@@ -13,8 +12,6 @@ import { afterAll, afterEach, vi } from "vitest";
 
 // Two busy cores start a browser and draw pages here.
 vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 });
-
-const axeSource = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
 let browser: Promise<Browser> | undefined;
 const open: BrowserContext[] = [];
@@ -56,12 +53,12 @@ export async function visit(options: BrowserContextOptions = {}): Promise<Visit>
 
 /** What axe finds wrong for people who do not see, hear or point: "rule: target". */
 export async function barriersOn(page: Page): Promise<readonly string[]> {
-  await page.evaluate(axeSource);
+  await page.evaluate(axe.source);
   return page.evaluate(async () => {
-    const { axe } = globalThis as unknown as {
+    const page = globalThis as unknown as {
       axe: { run(): Promise<{ violations: { id: string; nodes: { target: string[] }[] }[] }> };
     };
-    const { violations } = await axe.run();
+    const { violations } = await page.axe.run();
     return violations.flatMap(({ id, nodes }) => nodes.map(({ target }) => `${id}: ${target.join(" ")}`));
   });
 }

@@ -1,5 +1,24 @@
 /** Every sentence of `witness-mark changeover`, in the words of the trade; probabilities in the words of the published scale. */
-import { formatInterval, type ProvenanceGrade, type ShapeOfChange } from "../../../knowledge/index.ts";
+import { sightingsCounted } from "../../../bot/index.ts";
+
+export {
+  builtWords,
+  dayWords,
+  gradeSigns,
+  gradesTooHopeful,
+  gradeWords,
+  groupWords,
+  monthWords,
+  notAsBuiltWords,
+  notOneChange,
+  oneVariantWords,
+  pictureWords,
+  runnerUpWords,
+  shapeWords,
+  speedWords,
+  statedOutside,
+  throughoutWords,
+} from "../../../bot/index.ts";
 
 export const fileRefusals = {
   missing: "does not exist",
@@ -40,27 +59,6 @@ export function listedCounts(counts: ReadonlyMap<string, number>): string {
   return [...named.slice(0, MOST_LISTED), ...(left > 0 ? [`${left} more`] : [])].join(", ");
 }
 
-export const gradeWords: Readonly<Record<ProvenanceGrade, string>> = {
-  "documented-from-new": "documented from new",
-  "one-owner": "one owner",
-  "history-unknown": "history not known",
-  "known-replaced": "known to be replaced",
-};
-
-/** Short enough for two columns on a phone. */
-export const gradeSigns: Readonly<Record<ProvenanceGrade, string>> = {
-  ...gradeWords,
-  "known-replaced": "known replaced",
-};
-
-export const shapeWords: Readonly<Record<ShapeOfChange, string>> = {
-  change: "one change, within a year",
-  slow: "a slow change, over one and a half to four years",
-  "both-throughout": "both fitted side by side throughout",
-  "came-back": "the change went there and back",
-  "carried-over": "no change, one of them fitted all along",
-};
-
 export const headings = {
   change: (part: string | undefined) => (part === undefined ? "The change" : `The change of the ${part}`),
   oneVariant: (part: string | undefined) => (part === undefined ? "One variant" : `The ${part}, one variant`),
@@ -88,56 +86,18 @@ export const labels = {
 } as const;
 
 export const noMonth = "none stands out: it may be that nothing changed within production";
-export const builtWords = (when: string) => `built ${when}`;
 export const asBuiltWords = (chance: string) => `as built: ${chance}`;
-export const notAsBuiltWords = (chance: string) => `not the type it was built with: ${chance}`;
-export const runnerUpWords = (shape: string, chance: string) => `else ${shape}: ${chance}`;
-export const notOneChange =
-  "The month and the interval above hold only if there was one change; the sightings point to another history.";
-export const throughoutWords = (which: string, chance: string) =>
-  `That only the ${which} was fitted, from the first car to the last, is ${chance}.`;
 export const endsAreNoInterval =
   "The stretch between the two is no interval: it misses the change about as often as not.";
 export const noSuspects = "none is more likely than not";
 export const nothingWanted = "no build month would tell more";
 export const wantedWords = (when: string, chance: string) => `${when}: the new one on it is ${chance}`;
-export const gradesTooHopeful = (chance: string) =>
-  `That swaps are at least twice as common as the grades promise is ${chance}.`;
-export const statedOutside =
-  "What the handbook states lies outside the interval that the sightings give by themselves: one of the two wants looking into.";
-
-export const speedWords = {
-  weeks: (chance: string) => `at once or within weeks: ${chance}`,
-  months: (chance: string) => `over some months: ${chance}`,
-  unclear: (weeks: string, months: string) =>
-    `cannot tell: at once or within weeks is ${weeks}, over some months is ${months}`,
-} as const;
 
 export const countOfOne = (count: number) => `${count}`;
 export const countWords = (count: number, old: number, fresh: number) => `${count}: ${old} old, ${fresh} new`;
-export const sightingsCounted = (count: number) => `${count} ${count === 1 ? "sighting" : "sightings"}`;
 export const outsideWords = (ids: string) => `not used, built outside production: ${ids}`;
 export const otherVariantsWords = (counts: string) => `not used, another variant: ${counts}`;
 export const groupName = (name: string) => (name === "" ? "not said" : name);
-export const groupWords = (middle: string, interval: string, count: number) =>
-  `about ${middle}, 90 %: ${interval} (${sightingsCounted(count)})`;
-
-export const oneVariantWords = {
-  noInterval:
-    "Only one of the two variants has been seen, so there is no interval for a change; only this can be said:",
-  alone: "The list has only one variant, so there is no interval for a change; only this can be said:",
-  inUseUntil: (when: string) => `In use at least until ${when}`,
-  inUseFrom: (when: string) => `In use at least from ${when}`,
-  notTrusted: "No sighting is as built with nine chances in ten or more, so not even a last one can be named",
-  endLead: "When use ended, by four published methods; trust the latest",
-  beginningLead: "When use began, by four published methods, time running backwards; trust the earliest",
-  endLimit: (estimate: string, limit: string) => `about ${estimate}, by ${limit} (19 in 20)`,
-  beginningLimit: (estimate: string, limit: string) => `about ${estimate}, not before ${limit} (19 in 20)`,
-  openEnd: (estimate: string) => `about ${estimate}; it may have gone on to the last car`,
-  openBeginning: (estimate: string) => `about ${estimate}; it may have begun with the first car`,
-  holdsIf: (assumption: string) => `if ${assumption}`,
-  refused: (why: string) => `cannot say: it ${why}`,
-} as const;
 
 export const assumptionWords = {
   window: (when: string, by: "options" | "handbook") =>
@@ -154,26 +114,4 @@ export const assumptionWords = {
   replacements: "replacements of the old and of the new kind are equally easy to have",
 } as const;
 
-export const pictureWords = {
-  interval: "90 % interval",
-  month: "most likely month",
-  suspect: "looks swapped",
-  range: "date not sure",
-  oldLabel: (name: string) => `old: ${name}`,
-  newLabel: (name: string) => `new: ${name}`,
-  monthLine: (when: string) => `most likely ${when}`,
-  intervalLine: (when: string) => `90 %: ${when}`,
-  sightings: sightingsCounted,
-} as const;
-
 export const tableColumns = ["id", "built", "type", "history", "not the type built with"] as const;
-
-/** An instant as the day it falls in. */
-export function dayWords(instant: number): string {
-  return formatInterval({ from: instant, to: instant });
-}
-
-export function monthWords(instant: number): string {
-  const month = Math.floor(instant + 1e-7);
-  return formatInterval({ from: month, to: month + 1 });
-}

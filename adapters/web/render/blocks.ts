@@ -3,6 +3,7 @@
  * because `html` escapes it.
  */
 import { type Block, pinnedLead, type Reply } from "../../../bot/index.ts";
+import { changeoverPicture } from "../../pictures/changeover-picture.ts";
 import { chat } from "../phrases.ts";
 import { evidenceBalance, standingRows } from "./figures.ts";
 import { html, type Markup } from "./markup.ts";
@@ -28,6 +29,8 @@ function renderBlock(block: Block, rendering: Rendering): Markup {
       return questionForm(block, rendering);
     case "picture":
       return html`<figure class="picture"><img class="drawing" src="${rendering.drawings.address(block.svg)}" alt="${block.alternative}" loading="lazy"></figure>`;
+    case "timeline":
+      return html`<figure class="picture"><img class="drawing" src="${rendering.drawings.address(changeoverPicture(block.chart))}" alt="${block.chart.description}" loading="lazy"><figcaption>${table(block.table)}</figcaption></figure>`;
     case "photograph":
       return html`<figure class="picture"><img class="photograph" src="/photographs/${encodeURIComponent(block.photograph)}" alt="${block.alternative}" loading="lazy"></figure>`;
     case "file":

@@ -95,9 +95,7 @@ export function renderObservations(
     ({
       id,
       blocks,
-      ifAccepted,
     }) => html`<article class="item"><h3>${desk.observation(id)}</h3>${renderBlocks(blocks, rendering)}
-<h4>${desk.ifAccepted}</h4>${renderBlocks(ifAccepted, rendering)}
 ${sayButton(says, `accept observation ${id}`, desk.accept)}
 ${sayWithReason(says, { before: `decline observation ${id} because`, label: desk.reason, button: desk.decline, id: `decline-${id}` })}
 ${sayWithReason(says, { before: `ask about observation ${id}:`, label: desk.yourQuestion, button: desk.ask, id: `ask-${id}` })}</article>`,

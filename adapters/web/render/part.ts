@@ -1,18 +1,12 @@
 /** The page of a part kind: when each version was fitted, the versions side by side, each by itself, the tells with their drawings. */
 import { type Block, effortWords, sayClaim, whereItComesFrom } from "../../../bot/index.ts";
-import {
-  type Feature,
-  formatInterval,
-  type Handbook,
-  shortEdition,
-  sourceById,
-} from "../../../knowledge/index.ts";
+import { type Feature, type Handbook, sourceById } from "../../../knowledge/index.ts";
 import type { Drawings } from "../drawings.ts";
 import type { PartPage } from "../handbook-page.ts";
 import { handbookPage } from "../phrases.ts";
 import { renderBlocks, sourceList } from "./blocks.ts";
 import { periodsFigure } from "./fitted.ts";
-import { searchForm } from "./handbook.ts";
+import { editionWords, searchForm } from "./handbook.ts";
 import { html, type Markup } from "./markup.ts";
 
 export function renderPart(handbook: Handbook, page: PartPage, drawings: Drawings): Markup {
@@ -24,7 +18,7 @@ export function renderPart(handbook: Handbook, page: PartPage, drawings: Drawing
       : renderBlocks(page.pins, rendering);
   return html`<article class="record">
 <h1>${capitalised(part.name)}</h1>
-<p class="edition">${handbookPage.edition(handbook.cover.name, shortEdition(handbook.edition), formatted(handbook.cover.edited))}</p>
+<p class="edition">${editionWords(handbook)}</p>
 <div class="beside">${drawingOf(handbook, drawings, part.drawing)}<div><p>${part.summary}</p><p class="onward"><a href="/">${handbookPage.askAbout(part.name)}</a></p>${contents(page)}</div></div>
 <section id="pinned"><h2>${handbookPage.pinned}</h2>${pins}</section>
 <section id="when"><h2>${handbookPage.when}</h2>${periodsFigure(page, drawings)}</section>
@@ -150,18 +144,6 @@ function drawingOf(
   if (svg === undefined) return undefined;
   const size = isSmall ? html` width="160" height="100"` : html` width="320" height="200"`;
   return html`<img class="drawing" src="${drawings.address(svg)}" alt="${drawings.words(svg)}"${size} loading="lazy">`;
-}
-
-function formatted(date: string): string {
-  const interval = parseWritten(date);
-  return interval ?? date;
-}
-
-function parseWritten(date: string): string | undefined {
-  const match = /^(\d{4})-(\d{2})$/u.exec(date);
-  if (match === null) return undefined;
-  const from = 12 * Number(match[1]) + Number(match[2]) - 1;
-  return formatInterval({ from, to: from + 1 });
 }
 
 function capitalised(text: string): string {

@@ -52,8 +52,9 @@ export function wordsForm(choices: readonly Choice[], controls: Controls, look: 
 function readingForm(block: QuestionBlock, controls: Controls, units: Units): Markup {
   const id = `reading-${block.feature.replaceAll(/[^a-z0-9-]/gu, "-")}`;
   const offered = block.expects === "measurement" ? unitsFor(block.unit, units) : [];
-  const hint = block.expects === "date" && html`<span class="hint" id="${id}-hint">${chat.dateHint}</span>`;
-  const described = block.expects === "date" && html` aria-describedby="${id}-hint"`;
+  const isBuildDate = block.feature === "car.built";
+  const hint = isBuildDate && html`<span class="hint" id="${id}-hint">${chat.dateHint}</span>`;
+  const described = isBuildDate && html` aria-describedby="${id}-hint"`;
   const select =
     offered.length > 0 &&
     html`<label for="${id}-unit" class="unseen">${chat.unit}</label><select id="${id}-unit" name="unit">${offered.map((unit) => html`<option>${unit}</option>`)}</select>`;

@@ -1,7 +1,7 @@
 /** Making a page of an answer, showing it, withdrawing it. A page that was shown lately is kept whole, for a forum may send a crowd. */
 import type { Context, Hono } from "hono";
 import { bodyLimit } from "hono/body-limit";
-import { answerCard, conversationKind } from "../../../bot/index.ts";
+import { conversationKind, sharedAnswerKind } from "../../../bot/index.ts";
 import { clientAddress } from "../client-address.ts";
 import { formBytes } from "../limits.ts";
 import { answerPage } from "../phrases.ts";
@@ -20,8 +20,15 @@ const KEPT_PAGES = 200;
 /** A page that somebody withdrew by another process is gone after so long. */
 const KEPT_MILLISECONDS = 5000;
 
+interface KeptPage {
+  readonly at: number;
+  readonly text: string;
+  readonly by: string;
+  readonly version: number;
+}
+
 export function answerRoutes(app: Hono, site: Site): void {
-  const kept = new Map<string, { readonly at: number; readonly text: string; readonly by: string }>();
+  const kept = new Map<string, KeptPage>();
   const small = bodyLimit({ maxSize: formBytes, onError: (context) => refuse(context, site, "tooLarge") });
 
   app.post("/share", small, async (context) => {
@@ -30,41 +37,63 @@ export function answerRoutes(app: Hono, site: Site): void {
     if (!site.limits.writing.take(clientAddress(context))) return refuse(context, site, "tooMuch");
     const speaker = await speakerOf(context, site, visitor);
     const state = await site.store.current(conversationKind, visitor.conversation);
-    const card = answerCard(site.knowledge(), state, { person: speaker.person });
+    const card = await site.pages.card(speaker.community ?? "home", state, { person: speaker.person });
     if (card === undefined) return goTo(context, "/");
-    const id = await shareAnswer(site.store, site.clock, visitor.person, card);
+    const id = await shareAnswer(site.store, site.clock, speaker.person, card);
     return goTo(context, `/answers/${id}`);
   });
 
-  app.get("/answers/:id", async (context) => {
-    const id = context.req.param("id");
+  const show = async (context: Context, id: string): Promise<Response> => {
     const now = site.clock.milliseconds();
-    const visitor = knownVisitor(context, site.isSecure);
+    const reader = await readerOf(context, site);
     const lately = kept.get(id);
-    if (lately !== undefined && now - lately.at < KEPT_MILLISECONDS && lately.by !== visitor?.person) {
-      return context.html(lately.text);
+    if (lately !== undefined && lately.by !== reader?.person && (await isStillGood(site, id, lately))) {
+      if (now - lately.at >= KEPT_MILLISECONDS) kept.set(id, { ...lately, at: now });
+      return context.html(lately.text) as Response;
     }
     kept.delete(id);
+    const version = await site.store.version(sharedAnswerKind, id);
     const share = await sharedAnswer(site.store, id);
     if (share === undefined) return refuse(context, site, "notFound");
-    if (share.by === visitor?.person) return showPage(context, site, content(site, id, share, visitor));
+    if (share.by === reader?.person) return showPage(context, site, content(site, id, share, reader.visitor));
     const text = page(content(site, id, share), site.assets);
-    kept.set(id, { at: now, text, by: share.by });
+    kept.set(id, { at: now, text, by: share.by, version });
     const [oldest] = kept.keys();
     if (kept.size > KEPT_PAGES && oldest !== undefined) kept.delete(oldest);
-    return context.html(text);
+    return context.html(text) as Response;
+  };
+  app.get("/answers/:id", (context) => show(context, context.req.param("id")));
+  app.get("/answers/:community/:id", (context) => {
+    const { community, id } = context.req.param();
+    return show(context, `${community}/${id}`);
   });
 
-  app.post("/answers/:id/withdraw", small, async (context) => {
+  const withdraw = async (context: Context, id: string): Promise<Response> => {
     const visitor = await visitorOfForm(context, site);
     if (visitor === undefined) return refuse(context, site, "stale");
-    const id = context.req.param("id") ?? "";
-    if (!(await withdrawShare(site.store, site.clock, id, visitor.person)))
-      return refuse(context, site, "notFound");
+    const { person } = await speakerOf(context, site, visitor);
+    if (!(await withdrawShare(site.store, site.clock, id, person))) return refuse(context, site, "notFound");
     kept.delete(id);
     const main = html`<h1>${answerPage.withdrawn}</h1>`;
     return showPage(context, site, { title: answerPage.withdrawn, main, isPrivate: true });
+  };
+  app.post("/answers/:id/withdraw", small, (context) => withdraw(context, context.req.param("id") ?? ""));
+  app.post("/answers/:community/:id/withdraw", small, (context) => {
+    const { community, id } = context.req.param();
+    return withdraw(context, `${community}/${id}`);
   });
+}
+
+/** A share only changes by being withdrawn: the same version is the same page. */
+async function isStillGood(site: Site, id: string, { at, version }: KeptPage): Promise<boolean> {
+  if (site.clock.milliseconds() - at < KEPT_MILLISECONDS) return true;
+  return (await site.store.version(sharedAnswerKind, id)) === version;
+}
+
+/** Whoever reads, as far as a cookie tells. */
+async function readerOf(context: Context, site: Site) {
+  const visitor = knownVisitor(context, site.isSecure);
+  return visitor && { visitor, person: (await speakerOf(context, site, visitor)).person };
 }
 
 type ShownShare = Share & { readonly card: NonNullable<Share["card"]> };

@@ -6,6 +6,7 @@ import type { Context, Hono } from "hono";
 import { bodyLimit } from "hono/body-limit";
 import { clientAddress } from "../client-address.ts";
 import { asKeeper, lastAtDesk, lookAtDesk, sayAtDesk } from "../desk-conversation.ts";
+import { keeperOf } from "../keeper-of.ts";
 import { formBytes } from "../limits.ts";
 import { desk } from "../phrases.ts";
 import { renderBlocks } from "../render/blocks.ts";
@@ -24,10 +25,11 @@ import type { Rendering } from "../render/rendering.ts";
 import { renderTurn } from "../render/turns.ts";
 import { goTo, refuse, showPage } from "../respond.ts";
 import { isFromHere } from "../same-origin.ts";
-import { type OpenSession, sessionOf } from "../sessions.ts";
+import type { OpenSession } from "../sessions.ts";
 import type { Site } from "../site.ts";
 import { formOf } from "../uploads.ts";
 import { hasToken } from "../visitor.ts";
+import { jsonPaths, sightingsPath } from "./desk-export.ts";
 
 /** The oldest; accepting them brings the next. */
 const MOST_OBSERVATIONS = 10;
@@ -41,7 +43,7 @@ const contents: Readonly<Record<DeskPath, Content>> = {
   "/desk/board": looked("open questions"),
   "/desk/audit": audit,
   "/desk/people": people,
-  "/desk/export": looked("export observations"),
+  "/desk/export": exported,
 };
 
 export function deskRoutes(app: Hono, site: Site): void {
@@ -94,15 +96,6 @@ async function said(context: Context, site: Site, wordsIn: (fields: Fields) => F
   return goTo(context, `${onward}?done#lately`);
 }
 
-/** The session of somebody who is a keeper here now: a role may have ended since they signed in. */
-async function keeperOf(context: Context, site: Site): Promise<OpenSession | "nobody" | "no keeper"> {
-  const session = await sessionOf(context, site);
-  if (session === undefined) return "nobody";
-  const { community, person, standing } = session.guest;
-  const now = await site.pages.standing(community, person, standing);
-  return now === "keeper" || now === "owner" ? session : "no keeper";
-}
-
 /** What was said last, right after it was said; its questions are answered here too. */
 async function lately(site: Site, session: OpenSession, path: DeskPath, isDone: boolean): Promise<Piece> {
   const turn = isDone ? await lastAtDesk(site, session) : undefined;
@@ -145,6 +138,18 @@ async function people(site: Site, session: OpenSession, path: DeskPath): Promise
     { path, formToken: session.formToken },
     await site.pages.people(session.guest.community),
   );
+}
+
+async function exported(site: Site): Promise<Piece> {
+  const sightings = site
+    .knowledge()
+    .flatMap(({ handbook: { cover, parts } }) =>
+      parts.map(
+        ({ id, name }) => html`<li><a href="${sightingsPath(cover.id, id)}">${desk.sightings(name)}</a></li>`,
+      ),
+    );
+  const others = jsonPaths.map((path) => html`<li><a href="${path}">${path.split("/").at(-1)}</a></li>`);
+  return html`<p>${desk.exportHint}</p><ul>${sightings}</ul><ul>${others}</ul>`;
 }
 
 /** What the bot answers to words, with what can be pressed there. */

@@ -16,6 +16,7 @@ import { refuse, showPage } from "../respond.ts";
 import { saidIn } from "../said.ts";
 import { newSecret } from "../secrets.ts";
 import type { Site } from "../site.ts";
+import { visitorName } from "../speaker.ts";
 import { type Turn, turnsOf } from "../transcript.ts";
 import { unitsOf } from "../units.ts";
 import { formOf } from "../uploads.ts";
@@ -50,7 +51,8 @@ async function said(context: Context, site: Site): Promise<Response> {
   const turns = await turnsOf(site.store, visitor.conversation);
   const heard = saidIn(fields, turns.at(-1));
   if (heard === undefined) return showBox(context, site, box, turns);
-  const turn = await converse(site, visitor, heard);
+  const speaker = { ...visitor, name: visitorName(visitor.person) };
+  const turn = await converse(site, speaker, heard);
   site.metrics.message("embed");
   if (context.req.header("x-wanted") === "turn") {
     return context.html(renderTurn(turn, renderingOf(site, box, [turn])).markup) as Response;

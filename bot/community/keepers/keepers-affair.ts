@@ -32,7 +32,7 @@ export const keepersAffair: Affair = {
     if (invitation === "contributor" || invitation === "keeper" || invitation === "owner") {
       return invite(scene, invitation);
     }
-    const code = /^redeem ([0-9a-z-]{8,40})$/iu.exec(said)?.[1];
+    const code = /^redeem [“"']?([0-9a-z-]{8,40})[”"'.!,]*$/iu.exec(said)?.[1];
     if (code !== undefined) return redeem(scene, code.toLowerCase());
     const dismissed = /^dismiss (.{1,200})$/iu.exec(said)?.[1];
     return dismissed === undefined ? undefined : dismiss(scene, dismissed);

@@ -9,6 +9,7 @@ import type { Telling } from "../affair.ts";
 import { keptRecord, type RecordChange } from "../record-change.ts";
 import { recordId } from "../record-id.ts";
 import { summaryBeside } from "../summary-beside.ts";
+import { homeCommunity } from "../take-turn.ts";
 
 /** A block that was made here and only waited; its shape is not asked again. */
 const Blocks = z.array(z.custom<Block>((value) => typeof value === "object" && value !== null)).readonly();
@@ -39,7 +40,7 @@ export function noticeChanges(
 ): readonly RecordChange[] {
   const byPlatform = new Map<string, z.output<typeof WaitingNotice>[]>();
   tellings.forEach((telling, at) => {
-    for (const platform of platformsOf(telling, settings)) {
+    for (const platform of platformsOf(community, telling, settings)) {
       const { blocks, ...to } = telling;
       const id = `${community}/${platform}/${recordId(source, String(at), platform)}`;
       const known = byPlatform.get(platform) ?? [];
@@ -54,8 +55,12 @@ export function noticeChanges(
   }));
 }
 
-function platformsOf(telling: Telling, settings: Settings): readonly string[] {
-  if (telling.audience === "keepers") return Object.keys(settings.platforms).sort();
+/** Whoever sits at the terminal owns what is kept at home, and needs no setting to be told. */
+function platformsOf(community: string, telling: Telling, { platforms }: Settings): readonly string[] {
+  if (telling.audience === "keepers") {
+    const places = [...Object.keys(platforms), ...(community === homeCommunity ? ["terminal"] : [])];
+    return [...new Set(places)].sort();
+  }
   return [platformOf(telling.conversation)];
 }
 

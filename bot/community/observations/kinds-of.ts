@@ -35,6 +35,7 @@ function weightOfNaming({ variant: named }: Sighting, variant: string): number {
   return named === variant ? namedRightly / (1 - namedRightly) : 1;
 }
 
-function plainFor(scene: CommunityScene, saw: Sighting) {
+/** The handbook it was recorded against, without any observation. */
+export function plainFor(scene: CommunityScene, saw: Sighting) {
   return scene.served.find(({ handbook }) => handbook.cover.id === saw.handbook) ?? knowledgeFor(scene, saw);
 }

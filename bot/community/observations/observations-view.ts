@@ -21,6 +21,8 @@ export interface PartTally {
   >;
   /** Cars with a build date, by observation. */
   readonly sightings: Map<string, DatedSighting>;
+  /** The same, those that cannot be told apart as one with their number, by what they say. */
+  readonly alike: Map<string, DatedSighting & { readonly count: number }>;
 }
 
 export interface ObservationsView {
@@ -31,6 +33,8 @@ export interface ObservationsView {
   accepted: number;
   /** Of all accepted ones together, whatever their order. */
   mark: number;
+  /** By who recorded them. */
+  readonly byPerson: Map<string, Set<string>>;
   /** Observations of one car, by the digest of its serial number. */
   readonly bySerial: Map<string, Set<string>>;
 }
@@ -38,7 +42,14 @@ export interface ObservationsView {
 export const observationKind: RecordKind<Observation, ObservationsView> = {
   kind: "observation",
   shape: Observation,
-  emptyView: () => ({ byId: new Map(), parts: new Map(), accepted: 0, mark: 0, bySerial: new Map() }),
+  emptyView: () => ({
+    byId: new Map(),
+    parts: new Map(),
+    accepted: 0,
+    mark: 0,
+    byPerson: new Map(),
+    bySerial: new Map(),
+  }),
   take(view, id, before, after) {
     if (before !== undefined) withdraw(view, id, before);
     if (after === undefined) view.byId.delete(id);
@@ -51,6 +62,7 @@ export const observationKind: RecordKind<Observation, ObservationsView> = {
 
 function enter(view: ObservationsView, id: string, observation: Observation): void {
   const { serialDigest } = observation.saw.car;
+  view.byPerson.set(observation.by, (view.byPerson.get(observation.by) ?? new Set()).add(id));
   if (serialDigest !== undefined) {
     view.bySerial.set(serialDigest, (view.bySerial.get(serialDigest) ?? new Set()).add(id));
   }
@@ -58,19 +70,43 @@ function enter(view: ObservationsView, id: string, observation: Observation): vo
   view.accepted += 1;
   // Exclusive or has no order and takes away what it has added.
   view.mark ^= markOf(id, observation);
-  addStates(view, observation, 1);
-  const sighting = datedSighting(id, observation);
-  if (sighting !== undefined) tallyOf(view, observation).sightings.set(id, sighting);
+  addTo(tallyOf(view, observation), id, observation, 1);
 }
 
 function withdraw(view: ObservationsView, id: string, observation: Observation): void {
   const { serialDigest } = observation.saw.car;
+  view.byPerson.get(observation.by)?.delete(id);
   if (serialDigest !== undefined) view.bySerial.get(serialDigest)?.delete(id);
   if (observation.stands !== "accepted") return;
   view.accepted -= 1;
   view.mark ^= markOf(id, observation);
-  addStates(view, observation, -1);
-  tallyOf(view, observation).sightings.delete(id);
+  addTo(tallyOf(view, observation), id, observation, -1);
+}
+
+/** What the tally would be with the observation accepted as it stands; the tally itself stays. */
+export function tallyWith(tally: PartTally, id: string, observation: Observation): PartTally {
+  const copy: PartTally = {
+    version: tally.version + 1,
+    states: new Map([...tally.states].map(([key, entry]) => [key, { ...entry }])),
+    sightings: new Map(tally.sightings),
+    alike: new Map(tally.alike),
+  };
+  addTo(copy, id, observation, 1);
+  return copy;
+}
+
+function addTo(tally: PartTally, id: string, observation: Observation, sign: 1 | -1): void {
+  tally.version += 1;
+  addStates(tally, observation, sign);
+  const sighting = datedSighting(id, observation);
+  if (sighting === undefined) return;
+  if (sign === 1) tally.sightings.set(id, sighting);
+  else tally.sightings.delete(id);
+  const { id: _, ...said } = sighting;
+  const key = JSON.stringify(said);
+  const count = (tally.alike.get(key)?.count ?? 0) + sign;
+  if (count === 0) tally.alike.delete(key);
+  else tally.alike.set(key, { ...said, id: key, count });
 }
 
 function markOf(id: string, { saw, kinds, isRuledAsBuilt }: Observation): number {
@@ -82,19 +118,21 @@ export function snapshotMark({ mark }: ObservationsView): string {
   return (mark >>> 0).toString(16).padStart(8, "0");
 }
 
+export function tallyKey({ handbook, part }: { readonly handbook: string; readonly part: string }): string {
+  return `${handbook} ${part}`;
+}
+
 function tallyOf(view: ObservationsView, { saw }: Observation): PartTally {
-  const key = `${saw.handbook} ${saw.part}`;
-  const known = view.parts.get(key) ?? { version: 0, states: new Map(), sightings: new Map() };
+  const key = tallyKey(saw);
+  const known = view.parts.get(key) ?? emptyTally();
   view.parts.set(key, known);
   return known;
 }
 
 /** A kind that is less sure than this teaches nothing of how such parts look. */
-const leastTaught = 0.8;
+export const leastTaught = 0.8;
 
-function addStates(view: ObservationsView, observation: Observation, sign: 1 | -1): void {
-  const tally = tallyOf(view, observation);
-  tally.version += 1;
+function addStates(tally: PartTally, observation: Observation, sign: 1 | -1): void {
   const [first] = observation.kinds;
   if (first === undefined || first.chance < leastTaught) return;
   for (const { feature, value, certainty } of observation.saw.reports) {
@@ -118,13 +156,19 @@ function datedSighting(id: string, { saw, kinds, isRuledAsBuilt }: Observation):
     variant: first.variant,
     built,
     grade: saw.grade,
-    misread: 1 - first.chance,
+    // To the hundredth, so that sightings which say the same are counted as the same.
+    misread: Math.round(100 * (1 - first.chance)) / 100,
     isSought: false,
     isRuledAsBuilt,
     ...(model === undefined ? {} : { model }),
     ...(trim === undefined ? {} : { trim }),
     ...(market === undefined ? {} : { market }),
   };
+}
+
+/** A tally of nothing. */
+export function emptyTally(): PartTally {
+  return { version: 0, states: new Map(), sightings: new Map(), alike: new Map() };
 }
 
 /** What was seen of a part kind, in a fixed order. */
@@ -137,4 +181,9 @@ export function observedStates(part: string, { states }: PartTally): readonly Ob
 /** The dated sightings of a part kind, by id. */
 export function datedSightings({ sightings }: PartTally): readonly DatedSighting[] {
   return [...sightings].sort(([one], [other]) => (one < other ? -1 : 1)).map(([, sighting]) => sighting);
+}
+
+/** The same as numbers of those alike, in a fixed order: as many as there are months and grades, however many cars. */
+export function sightingsAlike({ alike }: PartTally): readonly DatedSighting[] {
+  return [...alike].sort(([one], [other]) => (one < other ? -1 : 1)).map(([, sighting]) => sighting);
 }

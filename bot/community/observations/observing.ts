@@ -5,13 +5,12 @@ import type { CommunityScene, Handled } from "../affair.ts";
 import * as phrases from "../phrases/observations.ts";
 import { changedRecord, newRecord, type RecordChange } from "../record-change.ts";
 import { isRequest, spoken } from "../spoken.ts";
-import { Draft, nextStep, sightingOf, steppedBack } from "./draft.ts";
+import { type Draft, nextStep, sightingOf, steppedBack } from "./draft.ts";
 import type { Observation, Sighting } from "./observation.ts";
 import { observationKind } from "./observations-view.ts";
 import { answeredStep } from "./step-answers.ts";
-import { sightingBlock, stepPrefix, stepQuestion } from "./step-questions.ts";
-
-export const observingErrand = "observations";
+import { observingErrand, stepPrefix } from "./step-names.ts";
+import { sightingBlock, stepQuestion } from "./step-questions.ts";
 
 /** Puts the next question, with what is told so far before the last one. */
 export function askNext(scene: CommunityScene, draft: Draft, remark?: string): Handled {
@@ -25,8 +24,7 @@ export function askNext(scene: CommunityScene, draft: Draft, remark?: string): H
 }
 
 /** Takes the answer to the open step; undefined when the message is about something else. */
-export function resumeObserving(scene: CommunityScene, state: unknown): Handled | undefined {
-  const draft = Draft.parse(state);
+export function resumeDraft(scene: CommunityScene, draft: Draft): Handled | undefined {
   const step = nextStep(draft);
   const said = answerTo(scene, step);
   if (said === undefined) return undefined;

@@ -12,6 +12,7 @@ import type { Observation } from "./observation.ts";
 import { observationKind } from "./observations-view.ts";
 import { askNext } from "./observing.ts";
 import { knowledgeFor } from "./step-answers.ts";
+import { askForWords } from "./words-wanted.ts";
 
 interface Review {
   readonly scene: CommunityScene;
@@ -85,7 +86,7 @@ function accept(one: Review): Handled {
 function decline(one: Review): Handled {
   const { scene, id, words, observation } = one;
   if (observation.stands === "declined") return say(phrases.already(id, phrases.stands.declined));
-  if (words === "") return say(phrases.reasonNeeded(id));
+  if (words === "") return askForWords(scene, { verb: "decline observation", id }, phrases.whyDecline(id));
   return {
     ...say(phrases.declined(id)),
     changes: [changed(one, phrases.whyDeclined(id, words), { stands: "declined", reason: words })],
@@ -95,7 +96,8 @@ function decline(one: Review): Handled {
 
 function ask(one: Review): Handled {
   const { scene, id, words, observation } = one;
-  if (words === "") return say(phrases.questionNeeded(id));
+  if (words === "")
+    return askForWords(scene, { verb: "ask about observation", id }, phrases.whatToAsk(observation.byName));
   const blocks = [
     text(phrases.toldAsked(scene.speaker.name, id)),
     strong(words),
@@ -109,8 +111,8 @@ function ask(one: Review): Handled {
 }
 
 function reply(one: Review): Handled {
-  const { id, words, observation } = one;
-  if (words === "") return say(phrases.replyNeeded(id));
+  const { scene, id, words, observation } = one;
+  if (words === "") return askForWords(scene, { verb: "reply", id }, phrases.whatToReply);
   return {
     ...say(phrases.replied),
     changes: [changed(one, phrases.whyReplied(id), saying(one))],

@@ -5,6 +5,7 @@ import type { Block } from "../../reply.ts";
 import type { CommunityScene, Handled } from "../affair.ts";
 import { reaches } from "../keepers/standing.ts";
 import * as phrases from "../phrases/observations.ts";
+import { acceptingChanges } from "./accepting-changes.ts";
 import type { Observation } from "./observation.ts";
 import { knowledgeFor } from "./step-answers.ts";
 import { sightingBlock } from "./step-questions.ts";
@@ -77,12 +78,32 @@ export function showObservation(scene: CommunityScene, id: string): Handled {
       sightingBlock(scene, saw, phrases.observationLead(id, name, phrases.stands[stands])),
       ...declined,
       ...factsSay(scene, saw),
+      ...(isKeeper ? sameCar(scene, id, observation) : []),
+      ...(isKeeper && stands === "waiting" ? acceptingChanges(scene, id, observation) : []),
       ...photographs(saw, name),
       ...dialogue,
       ...choices(id, observation, isKeeper, isOwn),
     ],
     isPrivate: stands !== "accepted",
   };
+}
+
+/** Other observations of the same car, told by the digest of its serial number. */
+function sameCar({ memory }: CommunityScene, id: string, { saw }: Observation): readonly Block[] {
+  const { bySerial, byId } = memory.observations;
+  const others = [...(bySerial.get(saw.car.serialDigest ?? "") ?? [])].filter((other) => other !== id).sort();
+  if (others.length === 0) return [];
+  const named = others.map((other) => {
+    const one = byId.get(other);
+    const isSamePart = one?.saw.part === saw.part;
+    return phrases.sameCarLine(
+      other,
+      one?.byName ?? "",
+      one === undefined ? "" : phrases.stands[one.stands],
+      isSamePart,
+    );
+  });
+  return [{ kind: "list", lead: phrases.sameCarLead, items: named }];
 }
 
 function factsSay(scene: CommunityScene, saw: Observation["saw"]): readonly Block[] {

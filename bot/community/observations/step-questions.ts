@@ -16,9 +16,7 @@ import * as phrases from "../phrases/observations.ts";
 import type { Draft, Step } from "./draft.ts";
 import type { Sighting } from "./observation.ts";
 import { knowledgeFor } from "./step-answers.ts";
-
-/** In front of a step's name where questions are told apart: "observation.car". */
-export const stepPrefix = "observation.";
+import { stepPrefix } from "./step-names.ts";
 
 export function stepQuestion(scene: CommunityScene, draft: Draft, step: Step): QuestionBlock {
   return {

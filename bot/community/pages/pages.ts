@@ -3,6 +3,7 @@
  * in words through `receive`, which asks who may.
  */
 import { emptyConversation } from "../../conversation/conversation.ts";
+import { type AnswerCard, answerCard } from "../../conversation/saying/answer-card.ts";
 import type { IncomingMessage, Standing } from "../../message.ts";
 import { recordsFor, type Surroundings } from "../../receive.ts";
 import type { Block, Reply } from "../../reply.ts";
@@ -17,8 +18,8 @@ import { standingPins } from "../pins/pin.ts";
 import { disputedByPeriods } from "../pins/pin-dispute.ts";
 import { pinnedBlock } from "../pins/pinned-block.ts";
 import { servingIn, settingsIn } from "../settings-record.ts";
-import { homeCommunity, sceneOf, takeTurn } from "../take-turn.ts";
-import { ifAccepted } from "./if-accepted.ts";
+import { homeCommunity, takeTurn } from "../take-turn.ts";
+import { type ExportedObservation, exportedObservations } from "./exported.ts";
 import { type SeenOfPart, seenOfPart } from "./seen-of-part.ts";
 
 export type PinnedBlock = Extract<Block, { kind: "pinned" }>;
@@ -46,10 +47,8 @@ export interface CaseOnPage {
 /** An observation that waits for a keeper. */
 export interface ObservationOnPage {
   readonly id: string;
-  /** What was seen, what it comes to, photographs, what was said about it. */
+  /** What was seen, what it comes to, what accepting it would change in the numbers, photographs, what was said about it. */
   readonly blocks: readonly Block[];
-  /** What accepting it would change in the numbers. */
-  readonly ifAccepted: readonly Block[];
 }
 
 export interface Pages {
@@ -67,6 +66,14 @@ export interface Pages {
   observations(keeper: IncomingMessage, limit: number): Promise<readonly ObservationOnPage[]>;
   /** What accepted observations show of a part kind. */
   seen(community: string, handbook: string, part: string): Promise<SeenOfPart>;
+  /** The card of a case in a kept conversation, by what the community knows today; undefined as `answerCard`. */
+  card(
+    community: string,
+    conversation: unknown,
+    asked: { readonly person: string },
+  ): Promise<AnswerCard | undefined>;
+  /** The accepted observations as data. */
+  exported(community: string): Promise<readonly ExportedObservation[]>;
   people(community: string): Promise<readonly Role[]>;
   /** What was done, the newest first, at most 200. */
   audit(community: string): Promise<readonly AuditEntry[]>;
@@ -117,21 +124,24 @@ export function pagesOf(surroundings: Surroundings): Pages {
         .filter(([, { stands }]) => stands === "waiting")
         .sort(([, one], [, other]) => one.at - other.at)
         .slice(0, limit)
-        .map(([id, observation]) => {
+        .map(([id]) => {
           const message = { ...keeper, text: `observation ${id}` };
           const { blocks } = takeTurn(circumstances, emptyConversation, message).reply;
-          const scene = sceneOf(circumstances, emptyConversation, message);
-          return {
-            id,
-            blocks: blocks.filter(({ kind }) => kind !== "choices"),
-            ifAccepted: ifAccepted(scene, id, observation),
-          };
+          return { id, blocks: blocks.filter(({ kind }) => kind !== "choices") };
         });
     },
     async seen(community, handbook, part) {
       const { observations } = await memories.upToDate(community);
       const known = surroundings.knowledge().find((one) => one.handbook.cover.id === handbook);
       return known === undefined ? { sightings: [], changes: [] } : seenOfPart(known, observations, part);
+    },
+    async card(community, conversation, asked) {
+      const { observations } = await memories.upToDate(community);
+      const learnt = surroundings.knowledge().map((plain) => learntKnowledge(plain, observations));
+      return answerCard(learnt, conversation, asked);
+    },
+    async exported(community) {
+      return exportedObservations((await memories.upToDate(community)).observations);
     },
     async people(community) {
       return keepersIn((await memories.upToDate(community)).keepers).roles;

@@ -1,11 +1,11 @@
 /** What a community has seen of a part kind: cars as marks on its timeline, and when one kind gave way to the next. */
-import { formatInterval, type Interval } from "../../../knowledge/index.ts";
+import { formatInterval, type Interval, successionsOf } from "../../../knowledge/index.ts";
 import { findPart, type Knowledge } from "../../conversation/knowledge.ts";
 import type { SeenOnCar } from "../../conversation/saying/fitted-chart.ts";
 import { variantName } from "../../conversation/saying/say-variant.ts";
-import { changesSeen } from "../observations/learnt-knowledge.ts";
+import { isSuspect, judgedChange } from "../dating/changeover-findings.ts";
 import { datedSightings, type ObservationsView } from "../observations/observations-view.ts";
-import * as phrases from "../phrases/if-accepted.ts";
+import * as phrases from "../phrases/seen-of-part.ts";
 
 export interface SeenOfPart {
   readonly sightings: readonly SeenOnCar[];
@@ -17,8 +17,8 @@ export interface SeenOfPart {
   }[];
 }
 
-/** From here on a car is marked: more likely not as built than as built. */
-const suspect = 0.5;
+/** Fewer cars than these say too little of a change to be shown beside the handbook's periods. */
+const leastCars = 5;
 /** More would be a black stripe. */
 const mostMarks = 400;
 
@@ -26,9 +26,11 @@ export function seenOfPart(knowledge: Knowledge, view: ObservationsView, partId:
   const part = findPart(knowledge, partId);
   const tally = view.parts.get(`${knowledge.handbook.cover.id} ${partId}`);
   if (part === undefined || tally === undefined) return { sightings: [], changes: [] };
-  const seen = changesSeen(knowledge, part, tally);
-  const judged = seen.flatMap(({ change }) => change.sightings);
-  const suspects = new Set(judged.filter(({ notAsBuilt }) => notAsBuilt > suspect).map(({ id }) => id));
+  const { handbook } = knowledge;
+  const seen = successionsOf(handbook, part)
+    .flatMap((succession) => judgedChange(succession, tally) ?? [])
+    .filter((change) => change.seen >= leastCars);
+  const suspects = new Set(seen.flatMap(({ judged }) => judged.filter(isSuspect).map(({ id }) => id)));
   const dated = datedSightings(tally);
   return {
     sightings: dated.slice(0, mostMarks).map(({ id, variant, built, grade }) => ({
@@ -38,7 +40,7 @@ export function seenOfPart(knowledge: Knowledge, view: ObservationsView, partId:
       isSuspect: suspects.has(id),
       words: phrases.sightingWords(variantName(part, variant), formatInterval(built), grade),
     })),
-    changes: seen.map(({ succession, change }) => ({
+    changes: seen.map(({ succession, change, seen: cars }) => ({
       from: succession.old,
       to: succession.new,
       interval: change.interval,
@@ -46,7 +48,7 @@ export function seenOfPart(knowledge: Knowledge, view: ObservationsView, partId:
         variantName(part, succession.old),
         variantName(part, succession.new),
         formatInterval(change.interval),
-        change.sightings.length,
+        cars,
       ),
     })),
   };

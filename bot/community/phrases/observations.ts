@@ -1,6 +1,6 @@
 /** What is said while somebody records what they saw, and of what was recorded. */
 import type { ProvenanceGrade } from "../../../knowledge/index.ts";
-import { quoted } from "../../conversation/phrases/grammar.ts";
+import { counted, quoted, withThe } from "../../conversation/phrases/grammar.ts";
 
 export const whichPart = "Which part did you see?";
 export const whichKind = (part: string) => `Which kind of ${part} was it? Or say what you saw on it.`;
@@ -28,7 +28,7 @@ export const back = "back";
 export const leaveIt = "leave it";
 export const cannotTell = "cannot tell";
 
-export const draftLead = "To be recorded:";
+export const draftLead = "To be recorded";
 export const labelPart = "part";
 export const labelKind = "kind";
 export const labelSeen = "seen";
@@ -42,16 +42,11 @@ export const kindFromFacts = "what was told decides";
 export const told = (feature: string, value: string) => `${feature}: ${value}`;
 
 export const notRead = (words: string) => `I could not read ${quoted(words)} as an answer to that.`;
-export const photographTaken = (count: number) =>
-  count === 1 ? "The photograph is with it." : `${count} photographs are with it.`;
 export const nothingRecorded = "Nothing is recorded.";
 export const recorded = (id: string) =>
   `Recorded as ${id}; it counts once a keeper has accepted it, and you hear of that here.`;
 export const editedAgain = (id: string) => `${id} is changed and waits for a keeper again.`;
-export const newObservation = (name: string, id: string) => `${name} has recorded an observation (${id}):`;
-export const sameCar = (ids: string) => `The same car has been recorded before: ${ids}.`;
-export const recordWhat = "record an observation";
-export const mayINote = "Your car would help others: may I note it as an observation?";
+export const newObservation = (name: string, id: string) => `${name} has recorded an observation (${id})`;
 
 export const whyRecorded = (id: string) => `recorded observation ${id}`;
 export const whyEdited = (id: string) => `changed observation ${id}`;
@@ -70,11 +65,20 @@ export const noneWaiting = "No observation waits for a keeper.";
 export const line = (id: string, part: string, car: string, name: string, stand: string) =>
   `${id}: ${part}${car === "" ? "" : `, car ${car}`}, by ${name}; ${stand}`;
 export const observationLead = (id: string, name: string, stand: string) =>
-  `Observation ${id} by ${name}, ${stand}:`;
+  `Observation ${id} by ${name}, ${stand}`;
 export const byMember = "a member";
 export const noSuchObservation = (id: string) => `There is no observation ${id} that you may see here.`;
 export const factsSay = (ranking: string) => `By what was told it is: ${ranking}.`;
 export const photograph = (number: number, name: string) => `photograph ${number}, sent by ${name}`;
+export const wouldChange = "If it is accepted";
+export const wouldChangeHead = ["", "now", "then"] as const;
+export const wouldTeachNothing =
+  "If it is accepted no number changes: the kind is not sure enough, or the car has no build date.";
+export const shareOfKind = (kind: string) => `such a car was built with ${withThe(kind)}`;
+export const shareOfState = (kind: string, feature: string, state: string) =>
+  `${withThe(kind)} shows ${feature}: ${state}`;
+export const changeBetween = (old: string, fresh: string) =>
+  `${withThe(old)} gave way to ${withThe(fresh)} (90 %)`;
 export const declinedBecause = (reason: string) => `Declined because ${reason}`;
 export const dialogue = (name: string, words: string) => `${name}: ${quoted(words, 300)}`;
 export const dialogueLead = "Said about it:";
@@ -84,9 +88,10 @@ export const declined = (id: string) => `Declined ${id}; its author is told why.
 export const withdrawn = (id: string) => `Withdrawn: ${id}. It counts no longer; its history stays.`;
 export const asked = (name: string) => `${name} has your question.`;
 export const replied = "The keepers have your reply.";
-export const reasonNeeded = (id: string) => `Say why: “decline observation ${id} because …”.`;
-export const questionNeeded = (id: string) => `Say what you want to know: “ask about observation ${id}: …”.`;
-export const replyNeeded = (id: string) => `Say your words too: “reply ${id}: …”.`;
+export const whyDecline = (id: string) => `Why is ${id} declined? Its author is told in your words.`;
+export const whatToAsk = (name: string) => `What do you want to know from ${name}?`;
+export const whatToReply = "What shall the keepers be told?";
+export const nothingSaid = "Nothing is changed.";
 export const already = (id: string, stand: string) => `${id} is ${stand} already.`;
 export const onlyAuthor = "Only who recorded it can do that.";
 
@@ -104,3 +109,41 @@ export const whyDeclined = (id: string, reason: string) => `declined observation
 export const whyWithdrawn = (id: string) => `withdrew observation ${id}`;
 export const whyAsked = (id: string) => `asked about observation ${id}`;
 export const whyReplied = (id: string) => `replied on observation ${id}`;
+
+export const percent = (share: number) =>
+  share > 0.999 ? "over 99.9 %" : share < 0.001 ? "under 0.1 %" : `${(100 * share).toFixed(1)} %`;
+
+export const sameCarLead = "The same car, by its serial number, was recorded before:";
+export const sameCarLine = (id: string, name: string, stand: string, isSamePart: boolean) =>
+  `${id} by ${name}, ${stand}${isSamePart ? ": the same part too" : ""}`;
+
+// Observers
+export const observersLead = "How often each is right, from cars that several people saw:";
+export const observerLine = (name: string, right: string, cars: number) =>
+  `${name}: ${right}, on ${counted(cars, "car")} that others saw too`;
+export const noObservers =
+  "No part of a car has been recorded by two people yet, so nobody’s eye can be compared with another’s.";
+export const observersHow =
+  "Estimated after Dawid and Skene, 1979; everybody begins as right nine times in ten. For keepers only.";
+
+// Export and import
+export const exportName = (ending: string) => `observations.${ending}`;
+export const exported = (count: number) => `${counted(count, "observation")} to save.`;
+export const exportNote = "Cells that a spreadsheet would take for formulas begin with an apostrophe.";
+export const imported = (count: number, waiting: number, known: number) =>
+  `${counted(count, "observation")} taken in, ${waiting} of them waiting for a keeper${known === 0 ? "" : `; ${known} were there already`}.`;
+export const rowsNotRead = "These rows were not read:";
+export const rowFault = (row: number, fault: string) => `row ${row}: ${fault}`;
+export const moreFaults = (count: number) => `and ${count} more`;
+export const howToImport =
+  "Paste the rows after the words: “import observations:”, then a row of headings (part, kind, built from, built to, history …) and a row for each car.";
+export const faults = {
+  noHead: (missing: string) => `the first row names no column “${missing}”`,
+  part: (text: string) => `${quoted(text)} is no part of the handbook`,
+  kind: (text: string) => `${quoted(text)} is no kind of that part`,
+  date: (text: string) => `${quoted(text)} is no date`,
+  backwards: "the last day is before the first",
+  grade: (text: string) => `${quoted(text)} is no history that is known here`,
+  car: (text: string) => `${quoted(text)} is not among the handbook’s cars`,
+} as const;
+export const whyImported = (id: string) => `imported observation ${id}`;

@@ -34,3 +34,5 @@ export const someone = "somebody who has left";
 export const whyErased = "erased at its owner's wish";
 export const whyForgotten = "forgotten: untouched for longer than the community keeps cases";
 export const whyToErase = "asked to be erased";
+
+export const erasedAnswer = "This answer was erased at its owner’s wish.";

@@ -15,21 +15,29 @@ import { pinnedBlock } from "./pinned-block.ts";
 
 export function pinnedBeside(
   scene: CommunityScene,
-  { conversation: after, reply }: StepTaken,
+  { conversation: after, reply, hasNothing }: StepTaken,
 ): Beside | undefined {
   if (scene.memory.pins.byId.size === 0) return undefined;
-  const holding = [...inScope(scene, after, reply), ...answering(scene)].sort(byNarrowness);
+  const asked = answering(scene);
+  const scoped = inScope(scene, after, reply);
+  // Who asks nothing but a pinned question wants its answer, whatever else holds for the case in hand.
+  const holding = hasNothing
+    ? [...asked.toSorted(byNarrowness), ...scoped.toSorted(byNarrowness)]
+    : [...scoped, ...asked].sort(byNarrowness);
   const [narrowest] = holding;
   if (narrowest === undefined) return undefined;
   const [id, pin] = narrowest;
   const { id: kept = "" } = caseInHand(after, scene.speaker.id) ?? {};
   const mark = `${id} ${pin.at}`;
   const isAnswer = reply.summary.done && !wasDone(scene, kept);
-  if (pinsShown(scene.conversation, kept).includes(mark) && !isAnswer) return { pinned: [id] };
+  const answersWords = asked.some(([one]) => one === id);
+  const isShown = pinsShown(scene.conversation, kept).includes(mark);
+  if (isShown && !isAnswer && !answersWords) return { pinned: [id] };
   const dispute = disputeOf(scene, after, reply, pin);
   return {
     first: [pinnedBlock(id, pin, dispute), ...remarks(scene, pin), ...forKeepers(scene, holding.slice(1))],
     pinned: [id],
+    answersWords,
     shown: { case: kept, marks: [mark] },
     ...(dispute === undefined || dispute === pin.flagged ? {} : flag(id, pin, dispute)),
   };

@@ -18,8 +18,16 @@ import { namesOf } from "./scope-words.ts";
 
 export const pinningErrand = "pins";
 
-/** Begins, or goes on with, a draft. */
-export function showDraft(scene: CommunityScene, draft: Pin, remark?: string): Handled {
+/** Begins a draft, and says how it is changed. */
+export function showDraft(scene: CommunityScene, draft: Pin): Handled {
+  return shownDraft(scene, draft, { how: true });
+}
+
+function shownDraft(
+  scene: CommunityScene,
+  draft: Pin,
+  { remark, how }: { readonly remark?: string; readonly how: boolean },
+): Handled {
   const { speaker } = scene;
   const items = [
     { label: phrases.labelWords, value: draft.text },
@@ -34,7 +42,7 @@ export function showDraft(scene: CommunityScene, draft: Pin, remark?: string): H
     blocks: [
       ...(remark === undefined ? [] : [{ kind: "text", text: remark, tone: "aside" } as const]),
       { kind: "understood", lead: phrases.draftLead, items, remarks: [] },
-      { kind: "text", text: phrases.draftHow, tone: "aside" },
+      ...(how ? [{ kind: "text", text: phrases.draftHow, tone: "aside" } as const] : []),
       { kind: "choices", choices: choicesFor(scene, draft) },
     ],
     errand: { person: speaker.id, affair: pinningErrand, state: z.json().parse(draft) },
@@ -53,8 +61,8 @@ export function resumePinning(scene: CommunityScene, state: unknown): Handled | 
   const changed = changedDraft(scene, draft, said);
   if (changed === undefined) return undefined;
   return changed === "not read"
-    ? showDraft(scene, draft, phrases.draftNotRead(said))
-    : showDraft(scene, changed);
+    ? shownDraft(scene, draft, { remark: phrases.draftNotRead(said), how: true })
+    : shownDraft(scene, changed, { how: false });
 }
 
 function keep(scene: CommunityScene, draft: Pin): Handled {

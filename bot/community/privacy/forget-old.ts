@@ -2,6 +2,7 @@
 import { dayOfMilliseconds } from "../../../knowledge/index.ts";
 import type { Store } from "../../ports.ts";
 import type { CommunityMemories } from "../community-memory.ts";
+import { transcriptKind } from "../pages/page-records.ts";
 import { Person, personKind } from "../person/person-record.ts";
 import { whyForgotten } from "../phrases/privacy.ts";
 import { settingsIn } from "../settings-record.ts";
@@ -33,6 +34,8 @@ async function forgetIfOlder(store: Store, id: string, oldest: number, at: numbe
   const [last] = await store.history("conversation", id, (await store.version("conversation", id)) - 1);
   if (last === undefined || dayOfMilliseconds(last.at).from >= oldest) return false;
   const change = { kind: "conversation", id, by: nobody, at, why: whyForgotten };
-  await store.erase(change, () => undefined, { by: () => nobody, why: () => whyForgotten });
+  const also = { by: () => nobody, why: () => whyForgotten };
+  await store.erase(change, () => undefined, also);
+  await store.erase({ ...change, kind: transcriptKind }, () => undefined, also);
   return true;
 }

@@ -27,7 +27,10 @@ export function ownThings(scene: CommunityScene) {
   const own = <Value>(records: ReadonlyMap<string, Value>, isOwn: (value: Value) => boolean) =>
     [...records].filter(([, value]) => isOwn(value)).map(([recordId, value]) => ({ id: recordId, ...value }));
   return {
-    cases: cases.filter(({ facts, told = [] }) => facts.length + told.length > 0),
+    cases: cases.filter(
+      // Of a car alone, without a fact about a part, its date or its number's digest is kept all the same.
+      ({ facts, told = [], car = {} }) => facts.length + told.length + Object.keys(car).length > 0,
+    ),
     observations: own(observations.byId, ({ by }) => by === id),
     pins: own(pins.byId, ({ author }) => author === id),
     handedOver: own(handedOver, ({ asker }) => asker === id),

@@ -16,7 +16,10 @@ export const whichTrim = "Which trim is the car?";
 export const whichModel = "Which model is the car?";
 export const whichMarket = "Which market was the car built for?";
 
-export const inUnit = (question: string, unit: string) => `${question} (in ${unit}, or name your unit)`;
+/** "in in" would be no sentence. */
+const unitNames: Readonly<Record<string, string>> = { in: "inches", lb: "pounds", oz: "ounces" };
+export const inUnit = (question: string, unit: string) =>
+  `${question} (in ${unitNames[unit] ?? unit}, or name your unit)`;
 export const lookAgain = (question: string) => `Please look again: ${question}`;
 export const measuredWhere = (question: string) =>
   `Please measure again, and say from which edge to which: ${question}`;
@@ -27,8 +30,9 @@ export const noUnitSaid = (number: string, meant: string) =>
   `You wrote ${number} without a unit. Is it ${meant}?`;
 export const yes: Choice = { id: "yes", label: "yes", say: "yes" };
 export const no: Choice = { id: "no", label: "no", say: "no" };
+export const unitExample = "such as 420 mm or 42 cm";
 export const readingDropped = (said: string) =>
-  `Then I leave ${said} aside. Give it again with its unit, such as 420 mm or 42 cm.`;
+  `Then I leave ${said} aside. Give it again with its unit, ${unitExample}.`;
 export const unitKept = (reading: string) => `Good: ${reading}.`;
 
 /** Offered beside the question to somebody who cannot look. */

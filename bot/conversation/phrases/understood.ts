@@ -83,6 +83,8 @@ export const comparedWithTheCar = "You tell me what it has, so I check whether t
 
 export const notUnderstood = "I did not understand that.";
 export const answerNotOnOffer = "That is no answer to anything I ask about this part.";
+export const onlyPhotographs =
+  "I look at no photographs myself: say in words what it shows. “Record an observation” asks for photographs and keeps them.";
 export const nothingSaid = "There was nothing to read in that message.";
 export const readOnlySoFar = (characters: number) =>
   `That message is very long: I read the first ${thousands(characters)} characters.`;

@@ -29,6 +29,7 @@ import {
   answerNotOnOffer,
   nothingSaid,
   notUnderstood,
+  onlyPhotographs,
   partLabel,
   readOnlySoFar,
 } from "../phrases/understood.ts";
@@ -95,7 +96,7 @@ function isAboutQuestion({ kind }: Intent): boolean {
 
 /** One line when nothing could be made of the message; the open question follows. */
 function misunderstood({ heard, question }: Turn): readonly Block[] {
-  if (heard.isEmpty) return [aside(nothingSaid)];
+  if (heard.isEmpty) return [aside(heard.hasPhotographs ? onlyPhotographs : nothingSaid)];
   // What was asked or named already: the open question is the answer.
   if (heard.reading.intents.some(({ kind }) => kind === "goal") || heard.reading.parts.length > 0) return [];
   if (heard.isPressed) return [aside(answerNotOnOffer)];
@@ -111,7 +112,9 @@ function doneLines(knowledge: Knowledge, turn: Turn): readonly Block[] {
   const lines = [
     heard.isCut ? readOnlySoFar(longestMessage) : undefined,
     chosen.unknownCase === undefined ? undefined : noSuchCase(chosen.unknownCase),
-    isNew ? newCaseOpened(kept.number, Object.keys(kept.facts.car).length > 0) : undefined,
+    isNew
+      ? newCaseOpened(kept.number, !chosen.isOfOtherCar && Object.keys(kept.facts.car).length > 0)
+      : undefined,
     chosen.hasSwitched && !isNew ? caseInHandNow(kept.number, partNameOf(parts, kept)) : undefined,
     ...change.notes,
     waiting(knowledge, turn),

@@ -36,6 +36,7 @@ export interface Served {
 
 export interface ServedOptions {
   readonly hasMessageContent?: boolean;
+  readonly shards?: number;
   /** Puts something between the bot and the door. */
   readonly around?: (bot: Bot) => Bot;
   readonly publicAddress?: string;

@@ -171,6 +171,7 @@ test("somebody else's post is asked about by a command in answer to it, as that 
     from: `telegram:${anna}`,
     quoted: { from: `telegram:${hans}`, name: "Hans", text: mirrors },
   });
+  expect(newest(group).text).toContain("housing material: cast alloy");
 });
 
 test("button data that somebody made up changes nothing", async () => {

@@ -35,6 +35,8 @@ export interface Club {
   settled(): Promise<void>;
   /** What the bot has written in a chat and not taken back, oldest first. */
   written(chat: number): readonly Kept[];
+  /** Forgets what was heard and replied: for sessions that last. */
+  forget(): void;
   close(): Promise<void>;
 }
 
@@ -82,6 +84,11 @@ export async function openClub(options: ClubOptions = {}): Promise<Club> {
     store,
     settled: () => settled(double),
     written: (chat) => writtenIn(double.world.rooms.get(chat)),
+    forget() {
+      heard.length = 0;
+      replies.length = 0;
+      double.forget();
+    },
     close: async () => {
       await door.close();
       if (options.double === undefined) await double.close();
@@ -127,14 +134,14 @@ export async function newDouble(): Promise<TelegramDouble> {
 /** Every update fetched, handled and confirmed: the next fetch asks for a number past the last. */
 async function settled({ world, calls }: TelegramDouble): Promise<void> {
   const last = world.nextUpdate - 1;
-  const until = Date.now() + 20_000;
+  const until = Date.now() + 40_000;
   while (Date.now() < until) {
     const isTaken = world.updates.every(({ update_id }) => update_id > last);
     if (isTaken && world.webhook.url === "") return;
     if (calls.length > 100_000) break;
     await pause(5);
   }
-  throw new Error("not settled within 20 seconds");
+  throw new Error("not settled within 40 seconds");
 }
 
 function writtenIn(room: Room | undefined): readonly Kept[] {

@@ -56,7 +56,7 @@ test("one that falls after it sent and before it knew leaves no second message b
   };
   const first = await openClub({ double, store: dying, bot: botOn(inner) });
   double.people.say(anna, anna, mirrors);
-  await expect.poll(() => first.written(anna).length, { timeout: 20_000 }).toBe(1);
+  await expect.poll(() => first.written(anna).length, { timeout: 60_000 }).toBe(1);
   // It hangs with the update unconfirmed; another takes over, and is given the update again.
   const second = await openClub({
     double,
@@ -85,13 +85,13 @@ test("the program itself: killed without warning, started again, it answers what
   expect(await first.lines(3)).toContain("  Telegram as @witness_mark_bot, by long polling");
   double.people.say(anna, anna, mirrors);
   const written = () => double.world.rooms.get(anna)?.messages.filter(({ from }) => from !== anna) ?? [];
-  await expect.poll(() => written().length, { timeout: 20_000 }).toBe(1);
+  await expect.poll(() => written().length, { timeout: 60_000 }).toBe(1);
   first.process.kill("SIGKILL");
   await first.ended;
   double.people.say(anna, anna, "no week mark");
   const second = start(mainProgram, [], { folder, environment });
   await expect
-    .poll(() => written()[0]?.text, { timeout: 40_000 })
+    .poll(() => written()[0]?.text, { timeout: 90_000 })
     .toContain("week mark on the glass: no week mark");
   expect(written()).toHaveLength(1);
   second.process.kill("SIGTERM");
@@ -100,7 +100,7 @@ test("the program itself: killed without warning, started again, it answers what
   expect(err).not.toContain(double.token);
   await double.close();
   expect(double.violations).toEqual([]);
-});
+}, 180_000);
 
 test("by webhook: only what carries the secret is heard, and an update that comes twice is heard once", async () => {
   const double = await newDouble();

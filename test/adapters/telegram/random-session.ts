@@ -100,7 +100,7 @@ export async function randomSession(chance: Chance, store: Store): Promise<Sessi
         times.push(performance.now() - begun);
         if (step % 20 === 0) {
           look();
-          double.forget();
+          club.forget();
         }
       }
       return times;

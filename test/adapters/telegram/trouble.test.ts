@@ -1,4 +1,6 @@
+import { Api } from "grammy";
 import { afterEach, beforeEach, expect, test } from "vitest";
+import { rememberingLog } from "../../support/logs.ts";
 import { anna, type Club, group, karl, openClub } from "./club.ts";
 
 let club: Club;
@@ -21,6 +23,10 @@ function newest(chat: number) {
   const last = club.written(chat).at(-1);
   if (last === undefined) throw new Error("the bot has written nothing");
   return last;
+}
+
+function isConflict({ answer }: Club["double"]["calls"][number]): boolean {
+  return answer !== "cut" && !answer.ok && answer.error_code === 409;
 }
 
 async function versions(conversation: string): Promise<number> {
@@ -189,13 +195,41 @@ test("words that look like marks stand as they were written, and names in them r
   expect(club.written(group)).toHaveLength(1);
 });
 
-test("a fetch of updates that is cut, refused or met by another poller is tried again", async () => {
+test("another poller with the same token ends the fetch; it is tried again when that one is gone", async () => {
+  const api = new Api(club.double.token, { apiRoot: club.double.root });
+  await api.getUpdates({ timeout: 0 });
+  await expect.poll(() => club.double.calls.some(isConflict)).toBe(true);
+  club.double.people.say(anna, anna, mirrors);
+  await club.settled();
+  expect(newest(anna).text).toContain(read);
+});
+
+test("a fetch of updates that is cut or refused is tried again", async () => {
   const { people } = club.double;
   for (const kind of ["cut before", "server error"] as const) club.double.fail("getUpdates", { kind });
   people.say(anna, anna, mirrors);
   await club.settled();
   expect(newest(anna).text).toContain(read);
 });
+
+test("the log says what failed, and neither the token nor what people wrote", async () => {
+  const { log, lines } = rememberingLog();
+  const logged = await openClub({ log });
+  logged.double.people.say(anna, anna, mirrors);
+  logged.double.fail("sendMessage", { kind: "cut before" }, 4);
+  await logged.settled();
+  await logged.close();
+  const text = JSON.stringify(lines, (_, value) =>
+    value instanceof Error ? { ...value, ...asPlain(value) } : value,
+  );
+  expect(text).toContain("could not be handled");
+  expect(text).not.toContain(logged.double.token);
+  expect(text).not.toContain("alloy");
+});
+
+function asPlain({ name: kind, message, stack }: Error) {
+  return { kind, message, stack };
+}
 
 test("a webhook left over from another time is removed", async () => {
   const { people, world } = club.double;

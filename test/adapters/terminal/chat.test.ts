@@ -83,3 +83,16 @@ describe.skipIf(!hasPseudoTerminal)("the chat at a terminal (needs script of uti
     expect(read).toHaveLength(1);
   });
 });
+
+describe.skipIf(!hasPseudoTerminal)("notices at a terminal (needs script of util-linux)", () => {
+  test("what is for the keepers of home is told to its owner between messages", async () => {
+    const { text } = await atTerminal(["which rear spoiler is this?\r", "ask a keeper\r"]);
+    const plain = stripVTControlCharacters(text).replace(/\s+/gu, " ");
+    expect(plain.match(/The owner asks the keepers/gu)).toHaveLength(1);
+  });
+});
+
+test("in a pipe it is told after the reply, once", async () => {
+  const { out } = await run(commandLine, chat, "which rear spoiler is this?\nask a keeper\nrough inside\n");
+  expect(out.match(/asks the keepers/gu)).toHaveLength(1);
+});

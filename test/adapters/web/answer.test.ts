@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { systemClock } from "../../../adapters/clock.ts";
 import { readerAt, type Seen, webSite } from "./web-site.ts";
 
 const question =
@@ -18,7 +19,7 @@ test("a shared answer says what was asked and seen, the ranking, the weights, wh
     "About a rear spoiler: which kind it is.",
     "May 1980",
     "inside finish",
-    "said as “rough”",
+    "said as “rough",
     "very likely (92 %)",
     "Norrick re-make",
     "Weights of evidence",
@@ -86,4 +87,20 @@ test("addresses that were not given out lead nowhere, however they are written",
   ]) {
     expect([path, (await reader.get(path)).status]).toEqual([path, 404]);
   }
+});
+
+test("words share an answer in any chat, and take it back", async () => {
+  let now = Date.now();
+  const { address } = await webSite({ clock: systemClock(() => now) });
+  const reader = readerAt(address);
+  const asked = await reader.send(await reader.get("/"), 'id="say"', { text: question });
+  const said = await reader.send(asked, 'id="say"', { text: "share this answer" });
+  const path = /href="(\/answers\/home\/[0-9a-f]{32})"/u.exec(said.text)?.[1] ?? "none";
+  const stranger = readerAt(address);
+  expect((await stranger.get(path)).text).toContain("very likely (92 %)");
+  expect((await reader.get(path)).text).toContain("Withdraw this page");
+  await reader.send(said, 'id="say"', { text: "stop sharing answers" });
+  // A page that was shown lately is kept for some seconds.
+  now += 6000;
+  expect((await stranger.get(path)).status).toBe(404);
 });

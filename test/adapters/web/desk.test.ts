@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { systemClock } from "../../../adapters/clock.ts";
 import { makeSignInPath } from "../../../adapters/web/sign-in-links.ts";
+import { parseSightings } from "../../../knowledge/index.ts";
 import { type OpenSite, type Reader, readerAt, webSite } from "./web-site.ts";
 
 const owner = { person: "console:owner", community: "home", standing: "owner", name: "Ada" } as const;
@@ -205,7 +206,10 @@ test("what members saw waits at the desk with what it would change, and once acc
     expect(desk.text).toContain("moulded plastic");
     expect(desk.text).toContain("If it is accepted");
     const id = /Observation ([\w-]{9})/u.exec(desk.text)?.[1] ?? "";
-    if (count === 5) expect(desk.text).toMatch(/Second-type mirror: [\d.]+ %, then [\d.]+ %/u);
+    if (count === 5)
+      expect(desk.text).toMatch(
+        /built with the Second-type mirror<\/th><td[^>]*>[\d.]+ %<\/td><td[^>]*>[\d.]+ %<\/td>/u,
+      );
     await keeper.send(desk, `accept observation ${id}`, { words: `accept observation ${id}` });
   }
   expect((await keeper.get("/desk/observations")).text).toContain("No observation waits.");
@@ -214,5 +218,24 @@ test("what members saw waits at the desk with what it would change, and once acc
   expect(Number(after)).toBeGreaterThan(Number(before));
   const part = await reader.get("/handbook/wexcombe-shrike/door-mirror");
   expect(part.text).toContain("seen on 6 cars");
+  const csv = await keeper.get("/desk/export/sightings/wexcombe-shrike/door-mirror.csv");
+  expect(parseSightings(csv.text)).toMatchObject({ ok: true, value: { length: 6 } });
+  const json = await keeper.get("/desk/export/observations.json");
+  expect(JSON.parse(json.text)).toHaveLength(6);
+  expect(json.text).not.toContain("visitor");
+  expect((await reader.get("/desk/export/observations.json")).path).toBe("/sign-in");
   expect(part.text).toMatch(/gave way to Second-type mirror between .*\(nine in ten; 6 cars seen\)/u);
+});
+
+test("a keeper who asks in a chat gets a link for their eyes only, and a member does not", async () => {
+  const site = await webSite();
+  const ada = await keeperAt(site);
+  const said = await ada.send(await ada.get("/"), 'id="say"', { text: "sign in" });
+  const path = /href="(\/sign-in\/home\/[0-9a-f]{64})"/u.exec(said.text)?.[1] ?? "none";
+  const elsewhere = readerAt(site.address);
+  expect((await elsewhere.send(await elsewhere.get(path), "/sign-in/", {})).path).toBe("/desk");
+  const member = readerAt(site.address);
+  const refused = await member.send(await member.get("/"), 'id="say"', { text: "sign in" });
+  expect(refused.text).toContain("That is for a keeper to do.");
+  expect(refused.text).not.toContain("/sign-in/home/");
 });

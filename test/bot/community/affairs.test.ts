@@ -75,6 +75,14 @@ describe("a community over several processes", () => {
     expect(keepers).toHaveLength(1);
   });
 
+  test("an invitation is taken up in capitals and with a full stop as well", async () => {
+    const { one } = twoProcesses();
+    const reply = textOf(await one.receive(said("invite a keeper", { standing: "owner" })));
+    const code = /redeem ([0-9a-f]{20})/u.exec(reply)?.[1] ?? "";
+    const taken = await one.receive(said(`redeem “${code.toUpperCase()}”.`, { from: "bert" }));
+    expect(textOf(taken)).toContain("You are a keeper here now");
+  });
+
   test("a message that comes twice pins once and is told once", async () => {
     const { store, one, other } = twoProcesses();
     const settings = await one.settings("home");

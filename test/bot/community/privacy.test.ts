@@ -120,6 +120,16 @@ describe("erasing what is mine", () => {
     expect(await talk.say("(kim, keeper) observation <2>")).toContain("somebody who has left");
   });
 
+  test("a message that the platform delivers again is told that its answer is gone", async () => {
+    const store = memoryStore();
+    const { bot } = communityTalk(store);
+    const said = { conversation: "club:bench", from: "ann", id: "m1", text: "rear spoiler, rough inside" };
+    await bot.receive(said);
+    for (const text of ["erase mine", "erase all of it"]) await bot.receive({ ...said, id: text, text });
+    expect(JSON.stringify((await bot.receive(said)).blocks)).toContain("This answer was erased");
+    expect(JSON.stringify((await bot.receive({ ...said, id: "m2" })).blocks)).toContain("I read");
+  });
+
   test("asks first, and does nothing when left", async () => {
     const store = memoryStore();
     const talk = await told(store);
@@ -139,9 +149,17 @@ describe("erasing what is mine", () => {
     await interrupted.say("(anneliese) erase mine");
     await expect(interrupted.say("(anneliese) erase all of it")).rejects.toThrow("the power went");
     expect(await everything(store)).toContain(telling);
-    await eraseAllDue(store, Date.UTC(2026, 10, 2));
+    const place = (id: string, state: unknown) =>
+      store.advance({ kind: "door-place", id, by: "door", at: 1, why: "shown" }, () => ({
+        state,
+        outcome: null,
+      }));
+    await place("1", { asker: "anneliese" });
+    await place("2", { asker: "anneliese the second" });
+    await eraseAllDue(store, Date.UTC(2026, 10, 2), ["door-place"]);
     expect(await everything(store)).not.toContain(telling);
     expect(await talk.say("(anneliese) mine")).toContain("Nothing of yours is kept here.");
+    expect(await store.ids("door-place")).toEqual(["2"]);
   });
 
   test("the last owner is kept from locking everybody out", async () => {

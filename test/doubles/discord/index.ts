@@ -27,7 +27,7 @@ export interface DiscordDouble {
 }
 
 export async function openDiscordDouble(
-  options: { readonly hasMessageContent?: boolean; readonly port?: number } = {},
+  options: { readonly hasMessageContent?: boolean; readonly shards?: number; readonly port?: number } = {},
 ): Promise<DiscordDouble> {
   const world = newWorld(options);
   const requests: Requests = { faults: [], open: 0, last: 0, seen: [] };

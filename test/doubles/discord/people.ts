@@ -131,6 +131,7 @@ export function peopleIn(world: World, gateway: Gateway, host: () => string): Pe
       user,
       channel: channel.id,
       sentAt: performance.now(),
+      watchers: [],
       ...(on === undefined ? {} : { on }),
     };
     world.interactions.set(id, interaction);

@@ -4,8 +4,9 @@ import { Ajv2020, type ValidateFunction } from "ajv/dist/2020.js";
 import { toJSONSchema } from "zod";
 
 // The package declares its types in a file that TypeScript does not read.
-const place: string = "discord-api-spec/zod";
-const schemas: Readonly<Record<string, Parameters<typeof toJSONSchema>[0]>> = await import(place);
+const schemas: Readonly<Record<string, Parameters<typeof toJSONSchema>[0]>> = await import(
+  "discord-api-spec/zod" as string
+);
 
 const ajv = new Ajv2020({ strict: false, logger: false, validateFormats: false });
 const compiled = new Map<string, ValidateFunction>();

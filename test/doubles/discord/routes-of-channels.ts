@@ -90,7 +90,9 @@ function thread(asked: Asked): Json {
   const has = botPermissionsIn(world, parent);
   if ((has & permission.createThreads) === 0n) throw missingPermissions();
   const message = messageIn(asked);
-  world.violations.push(...againstDescription("CreateTextThreadWithMessageRequestSchema", body));
+  // discord.js names the type too, which the message decides.
+  const { type: _, ...described } = body;
+  world.violations.push(...againstDescription("CreateTextThreadWithMessageRequestSchema", described));
   if (message.thread !== undefined) throw invalidForm("A thread has already been created for this message");
   message.thread = message.id;
   const made: Channel = {

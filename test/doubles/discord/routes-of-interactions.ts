@@ -35,10 +35,7 @@ function callback(asked: Asked): unknown {
   const schema = schemaOfCallback[type];
   if (schema === undefined) throw invalidForm(`callback type ${type}`);
   if (interaction.acknowledgedAt !== undefined) throw acknowledgedAlready();
-  if (asked.arrived - interaction.sentAt > ACKNOWLEDGE_WITHIN) {
-    world.violations.push("acknowledged later than three seconds");
-    throw unknownInteraction();
-  }
+  refuseLate(asked, interaction);
   const data = (body.data ?? {}) as Json;
   const trouble = [
     ...againstDescription(schema, body),
@@ -53,7 +50,17 @@ function callback(asked: Asked): unknown {
   interaction.acknowledgedAt = asked.arrived;
   interaction.acknowledgedBy = type;
   applyCallback(asked, interaction, type, data);
+  for (const watcher of interaction.watchers) watcher();
   return asked.query.get("with_response") === "true" ? responseOf(asked, interaction) : undefined;
+}
+
+/** Discord gives a bot three seconds. */
+function refuseLate({ world, arrived }: Asked, interaction: Interaction): void {
+  if (arrived - interaction.sentAt <= ACKNOWLEDGE_WITHIN) return;
+  world.violations.push("acknowledged later than three seconds");
+  interaction.isExpired = true;
+  for (const watcher of interaction.watchers) watcher();
+  throw unknownInteraction();
 }
 
 function applyCallback(asked: Asked, interaction: Interaction, type: number, data: Json): void {
@@ -119,6 +126,7 @@ function editOriginal(asked: Asked): Json {
   if (isFirst) {
     const flags = Number(asked.body.flags ?? 0) | (interaction.isEphemeral === true ? ephemeral : 0);
     interaction.original = followUp(asked, interaction, { ...asked.body, flags });
+    for (const watcher of interaction.watchers) watcher();
     return asked.shown(interaction.original);
   }
   const message = edited(asked, named(asked, interaction), asked.body);

@@ -12,10 +12,10 @@ const applicationRoutes: readonly Route[] = [
   {
     method: "GET",
     path: /^\/gateway\/bot$/u,
-    answer: ({ gateway }) => ({
+    answer: ({ gateway, world }) => ({
       url: gateway.address(),
-      shards: 1,
-      session_start_limit: { total: 1000, remaining: 999, reset_after: 1000, max_concurrency: 1 },
+      shards: world.shards,
+      session_start_limit: { total: 1000, remaining: 999, reset_after: 1000, max_concurrency: 2 },
     }),
   },
   {

@@ -105,6 +105,8 @@ export interface Interaction {
   suggestions?: readonly { readonly name: string; readonly value: string }[];
   isExpired?: boolean;
   isEphemeral?: boolean;
+  /** Called whenever something came of it. */
+  readonly watchers: (() => void)[];
 }
 
 export const intents = {

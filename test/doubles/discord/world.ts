@@ -5,6 +5,8 @@ export interface World {
   readonly token: string;
   readonly application: string;
   readonly bot: User;
+  /** How many shards Discord asks for. */
+  readonly shards: number;
   /** The developer's page allows the privileged intent. */
   readonly hasMessageContent: boolean;
   readonly guilds: Map<string, Guild>;
@@ -32,13 +34,16 @@ function snowflakes(): () => string {
   };
 }
 
-export function newWorld(options: { readonly hasMessageContent?: boolean } = {}): World {
+export function newWorld(
+  options: { readonly hasMessageContent?: boolean; readonly shards?: number } = {},
+): World {
   const nextId = snowflakes();
   const application = nextId();
   return {
     token: "MTMwMDAwMDAwMDAwMDAwMDAw.GAAAAA.invented-token-of-the-double-000000000",
     application,
     bot: { id: application, username: "witness-mark", bot: true },
+    shards: options.shards ?? 1,
     hasMessageContent: options.hasMessageContent === true,
     guilds: new Map(),
     channels: new Map(),

@@ -77,6 +77,68 @@ describe("severities", () => {
   });
 });
 
+describe("what tells two variants apart", () => {
+  const alike: readonly (readonly [string, string])[] = [
+    [
+      "button: { brass: nearly always }\n      length: { mean: 132, spread: 0.5 }",
+      "button: { steel: nearly always }\n      length: { mean: 140, spread: 0.5 }",
+    ],
+  ];
+  const lockDate: readonly [string, string] = [
+    "causes:\n",
+    `  - { id: lock-date, kind: date, name: Lock date, question: What does the lock read?, check: Read the edge of the lock., effort: 2, photograph: true, forms: [month-year] }
+causes:
+`,
+  ];
+  const codes = (changes: readonly (readonly [string, string])[]) => {
+    const before = carefulHandbook["parts/door-handle.yaml"] ?? "";
+    const text = changes.reduce((rest, [from, to]) => {
+      expect(rest).toContain(from);
+      return rest.replace(from, () => to);
+    }, before);
+    return reviewHandbook(carefulFiles({ "parts/door-handle.yaml": text })).remarks.map(({ code }) => code);
+  };
+
+  test("is a date mark, when they were made at different times", () => {
+    expect(codes(alike)).toContain("variants-alike");
+    expect(codes([...alike, lockDate])).not.toContain("variants-alike");
+  });
+
+  test("is no date mark, when they were made at the same time", () => {
+    const sameTime: readonly [string, string] = [
+      "{ from: 1973-01, to: 1975-12, sources: [list-1974] }",
+      "{ from: 1970-01, to: 1972-12, share: 0.5, sources: [ledger] }",
+    ];
+    expect(codes([...alike, lockDate, sameTime])).toContain("variants-alike");
+  });
+
+  test("is a mark that one of them never carries, and the other always may", () => {
+    const early: readonly [string, string] = [
+      'button: { steel: "nearly always, 9 of 9", sources: [measured] }',
+      'button: { steel: "nearly always, 9 of 9", sources: [measured] }\n      lock-date: { not-there: never }',
+    ];
+    const late: readonly [string, string] = [
+      "button: { steel: nearly always }\n      length: { mean: 140, spread: 0.5 }",
+      "button: { steel: nearly always }\n      length: { mean: 140, spread: 0.5 }\n      lock-date: { not-there: always }",
+    ];
+    const sameTime: readonly [string, string] = [
+      "{ from: 1973-01, to: 1975-12, sources: [list-1974] }",
+      "{ from: 1970-01, to: 1972-12, share: 0.5, sources: [ledger] }",
+    ];
+    expect(codes([...alike, lockDate, early, late, sameTime])).not.toContain("variants-alike");
+  });
+
+  test("is a hidden cause that differs, and none that names only one of them", () => {
+    const other: readonly [string, string] = [
+      "flat-late: { harl: usually, orme: sometimes }",
+      "flat-late: { orme: always }",
+    ];
+    const silent: readonly [string, string] = ["      flat-late: { harl: usually, orme: sometimes }\n", ""];
+    expect(codes([...alike, other])).not.toContain("variants-alike");
+    expect(codes([...alike, silent])).toContain("variants-alike");
+  });
+});
+
 function startOf(text: string): RegExp {
   return new RegExp(`^${text.replaceAll(/[.*+?^${}()|[\]\\]/gu, "\\$&")}`, "u");
 }

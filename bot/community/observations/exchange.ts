@@ -1,0 +1,84 @@
+/** "export observations", "import observations: …": all of a community's observations as rows for a spreadsheet, and rows back in. */
+import { writeCommaSeparated } from "../../../knowledge/index.ts";
+import type { Block } from "../../reply.ts";
+import type { CommunityScene, Handled } from "../affair.ts";
+import { reaches } from "../keepers/standing.ts";
+import { notForYou } from "../phrases/keepers.ts";
+import * as phrases from "../phrases/observations.ts";
+import { newRecord } from "../record-change.ts";
+import { readRows } from "./exchange-read.ts";
+import { columns, rowOf } from "./exchange-row.ts";
+import { kindsOf } from "./kinds-of.ts";
+import type { Observation } from "./observation.ts";
+import { observationKind } from "./observations-view.ts";
+
+const mostFaults = 20;
+
+/** Undefined when the words ask for neither. Rows are taken from the message as it was sent, line by line. */
+export function exchange(scene: CommunityScene): Handled | undefined {
+  const { text = "" } = scene.message;
+  const asked = /^\s*export observations(?: as (csv|json))?[.!]?\s*$/iu.exec(text);
+  const rows = /^\s*import observations:?([\s\S]*)$/iu.exec(text)?.[1];
+  if (asked === null && rows === undefined) return undefined;
+  if (!reaches(scene.speaker.standing, "keeper")) return say(notForYou("keeper"));
+  if (rows === undefined) return exported(scene, asked?.[1]?.toLowerCase() === "json" ? "json" : "csv");
+  return rows.trim() === "" ? say(phrases.howToImport) : imported(scene, rows.trimStart());
+}
+
+function exported({ memory }: CommunityScene, ending: "csv" | "json"): Handled {
+  const all = [...memory.observations.byId].sort(([one], [other]) => (one < other ? -1 : 1));
+  const text =
+    ending === "json"
+      ? `${JSON.stringify(
+          all.map(([id, observation]) => ({ id, ...observation })),
+          null,
+          1,
+        )}\n`
+      : writeCommaSeparated([columns, ...all.map(([id, observation]) => rowOf(id, observation))]);
+  return {
+    blocks: [
+      { kind: "text", text: phrases.exported(all.length) },
+      {
+        kind: "file",
+        name: phrases.exportName(ending),
+        mediaType: ending === "json" ? "application/json" : "text/csv",
+        text,
+        alternative: phrases.exportName(ending),
+      },
+      ...(ending === "csv" ? [{ kind: "text", text: phrases.exportNote, tone: "aside" } as const] : []),
+    ],
+    isPrivate: true,
+  };
+}
+
+function imported(scene: CommunityScene, text: string): Handled {
+  const { rows, faults } = readRows(scene, text);
+  const { byId } = scene.memory.observations;
+  const fresh = rows.filter(({ id }) => !byId.has(id));
+  const known = rows.length - fresh.length;
+  const records = fresh.map(({ id, observation }) => ({ id, observation: settled(scene, observation) }));
+  const waiting = records.filter(({ observation }) => observation.stands === "waiting").length;
+  const shown = faults.slice(0, mostFaults).map(({ row, fault }) => phrases.rowFault(row, fault));
+  const left = faults.length - shown.length;
+  const items = [...shown, ...(left > 0 ? [phrases.moreFaults(left)] : [])];
+  const list: readonly Block[] =
+    items.length === 0 ? [] : [{ kind: "list", lead: phrases.rowsNotRead, items }];
+  return {
+    blocks: [{ kind: "text", text: phrases.imported(records.length, waiting, known) }, ...list],
+    changes: records.map(({ id, observation }) =>
+      newRecord(observationKind, id, phrases.whyImported(id), observation),
+    ),
+    isPrivate: true,
+  };
+}
+
+/** An accepted one counts with the kinds that today's handbook gives it. */
+function settled(scene: CommunityScene, observation: Observation): Observation {
+  return observation.stands === "accepted"
+    ? { ...observation, kinds: kindsOf(scene, observation.saw) }
+    : observation;
+}
+
+function say(words: string): Handled {
+  return { blocks: [{ kind: "text", text: words }] };
+}

@@ -1,0 +1,45 @@
+/** What was asked for by a button and needs words: a reason, a question, a reply. The words are asked for, and go on as if they had been said at once. */
+import { z } from "zod";
+import type { CommunityScene, Handled } from "../affair.ts";
+import * as phrases from "../phrases/observations.ts";
+import { isRequest, spoken } from "../spoken.ts";
+import { observingErrand, stepPrefix } from "./step-names.ts";
+
+export const WordsWanted = z.strictObject({ verb: z.string(), id: z.string() }).readonly();
+export type WordsWanted = z.output<typeof WordsWanted>;
+
+const feature = `${stepPrefix}words`;
+
+export function askForWords({ speaker }: CommunityScene, wanted: WordsWanted, question: string): Handled {
+  const leaveIt = { id: "leave-it", label: phrases.leaveIt, say: phrases.leaveIt };
+  return {
+    blocks: [
+      {
+        kind: "question",
+        feature,
+        text: question,
+        effort: 1,
+        photographDoes: false,
+        answers: [],
+        expects: "words",
+        besides: [leaveIt],
+      },
+    ],
+    errand: { person: speaker.id, affair: observingErrand, state: z.json().parse(wanted) },
+  };
+}
+
+/** The whole request, now that its words are there; null: it is left; undefined: the message is about something else. */
+export function withWords({ message }: CommunityScene, { verb, id }: WordsWanted): string | null | undefined {
+  const said = saidTo(message);
+  if (said === undefined) return undefined;
+  return isRequest(said, /^(?:leave[ -]it|cancel|stop)$/u) ? null : `${verb} ${id}: ${said}`;
+}
+
+function saidTo(message: CommunityScene["message"]): string | undefined {
+  const { answer } = message;
+  if (answer === undefined) return spoken(message);
+  if (answer.feature !== feature) return undefined;
+  if ("reading" in answer) return answer.reading;
+  return "state" in answer ? answer.state : phrases.leaveIt;
+}

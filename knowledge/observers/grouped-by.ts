@@ -1,0 +1,14 @@
+/** A list in groups, in the order in which their keys turn up. */
+export function groupedBy<Item>(
+  items: readonly Item[],
+  keyOf: (item: Item) => string,
+): ReadonlyMap<string, readonly Item[]> {
+  const groups = new Map<string, Item[]>();
+  for (const item of items) {
+    const key = keyOf(item);
+    const group = groups.get(key);
+    if (group === undefined) groups.set(key, [item]);
+    else group.push(item);
+  }
+  return groups;
+}

@@ -1,0 +1,86 @@
+// A shared answer's page while a forum sends a crowd: two hundred requests a second over loopback to a process on one core, and the same
+// to the least page that the framework can give, in turns.
+
+import { spawn } from "node:child_process";
+import { once } from "node:events";
+import { platform } from "node:os";
+import { createInterface } from "node:readline";
+import { fileURLToPath } from "node:url";
+import autocannon from "autocannon";
+import type { Row } from "../row.ts";
+
+const PER_SECOND = 200;
+const SECONDS = 6;
+const ROUNDS = 3;
+const CONNECTIONS = 10;
+/** Of util-linux; elsewhere the process has the whole machine. */
+const ON_ONE_CORE = ["taskset", "-c", "0"];
+const server = fileURLToPath(new URL("../answer-page-server.ts", import.meta.url));
+
+export const answerPage: Row = {
+  name: "answer-page",
+  about: `shared answers at ${PER_SECOND} requests a second, ${ROUNDS} times ${SECONDS} s, beside a bare page`,
+  starts: [],
+  measure: async () => {
+    const [command, ...words] =
+      platform() === "linux" ? [...ON_ONE_CORE, process.execPath] : [process.execPath];
+    const child = spawn(command ?? process.execPath, [...words, server], {
+      stdio: ["pipe", "pipe", "inherit"],
+    });
+    try {
+      const [line] = (await once(createInterface(child.stdout), "line")) as [string];
+      const { web, paths, bare }: Where = JSON.parse(line);
+      await load(web, paths, 2);
+      const answers: Load[] = [];
+      const bares: Load[] = [];
+      for (let round = 0; round < ROUNDS; round += 1) {
+        answers.push(await load(web, paths, SECONDS));
+        bares.push(await load(bare, ["/"], SECONDS));
+      }
+      const p99 = middle(answers.map((one) => one.p99));
+      const bareP99 = middle(bares.map((one) => one.p99));
+      const failed = answers.reduce((sum, one) => sum + one.failed, 0);
+      return [
+        { what: "99 of 100 within", value: p99, unit: "ms", budget: { atMost: 20 } },
+        { what: "bare page, 99 of 100 within", value: bareP99, unit: "ms" },
+        // The loader counts whole milliseconds.
+        { what: "ratio", value: Math.max(1, p99) / Math.max(1, bareP99), unit: "x", budget: { atMost: 3 } },
+        { what: "mean", value: middle(answers.map((one) => one.mean)), unit: "ms" },
+        { what: "bare page, mean", value: middle(bares.map((one) => one.mean)), unit: "ms" },
+        { what: "not answered", value: failed, unit: "", budget: { atMost: 0 } },
+      ];
+    } finally {
+      child.stdin.end();
+      await once(child, "exit");
+    }
+  },
+};
+
+interface Where {
+  readonly web: string;
+  readonly paths: readonly string[];
+  readonly bare: string;
+}
+
+interface Load {
+  readonly p99: number;
+  readonly mean: number;
+  readonly failed: number;
+}
+
+async function load(url: string, paths: readonly string[], duration: number): Promise<Load> {
+  const requests = paths.map((path) => ({ path }));
+  const result = await autocannon({
+    url,
+    duration,
+    requests,
+    connections: CONNECTIONS,
+    overallRate: PER_SECOND,
+  });
+  const { latency, errors, non2xx } = result;
+  return { p99: latency.p99, mean: latency.average, failed: errors + non2xx };
+}
+
+function middle(values: readonly number[]): number {
+  return values.toSorted((one, other) => one - other)[Math.floor(values.length / 2)] ?? Number.NaN;
+}

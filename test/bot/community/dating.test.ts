@@ -1,0 +1,151 @@
+// What the accepted sightings say of time: in words, with a picture, and refused where their conditions are not met.
+import { describe, expect, test } from "vitest";
+import { changeoverPicture } from "../../../adapters/pictures/changeover-picture.ts";
+import { memoryStore } from "../../../adapters/store/memory.ts";
+import { type Block, plainText } from "../../../bot/index.ts";
+import { clockFrom, communityTalk } from "../../support/community-talk.ts";
+import { keepSeen, type SeenCar, seenCar, seenId } from "../../support/seen-cars.ts";
+
+const [first, second] = ["first-drained", "second"] as const;
+const cars: readonly SeenCar[] = [
+  ...[1, 2, 3, 4].map((month) => ({ variant: first, year: 1980, month })),
+  ...[5, 6, 7, 8].map((month) => ({ variant: second, year: 1980, month })),
+  { variant: first, year: 1983, month: 3, grade: "history-unknown" },
+];
+
+async function talkWith(seen: readonly SeenCar[]) {
+  const store = memoryStore();
+  await keepSeen(
+    store,
+    seen.map((car, number) => seenCar(number, car)),
+  );
+  return communityTalk(store, clockFrom());
+}
+
+async function blocksOf(seen: readonly SeenCar[], text: string): Promise<readonly Block[]> {
+  const { bot } = await talkWith(seen);
+  return (await bot.receive({ conversation: "club:bench", from: "ann", text })).blocks;
+}
+
+const textOf = (blocks: readonly Block[]) => plainText({ blocks } as Parameters<typeof plainText>[0]);
+
+describe("changeovers", () => {
+  test("the date, the suspects and the timeline come from the sightings", async () => {
+    const blocks = await blocksOf(cars, "when did the rear spoiler change?");
+    const text = textOf(blocks);
+    expect(text).toMatch(
+      /The Second spoiler took the place of the First spoiler with drains most likely in (?:April|May) 1980/u,
+    );
+    expect(text).toContain("That is from 9 accepted sightings and the handbook’s periods together.");
+    expect(text).toMatch(/looks swapped or misread: a000-0008, First spoiler with drains, built March 1983/u);
+    const timeline = blocks.find((block) => block.kind === "timeline");
+    expect(timeline?.chart.marks).toHaveLength(9);
+    expect(timeline?.chart.marks.filter(({ isSuspect }) => isSuspect)).toHaveLength(1);
+    expect(changeoverPicture(timeline?.chart as never)).toContain("</svg>");
+    expect(timeline?.table.rows.map(([built]) => built)).toContain("March 1983");
+  });
+
+  test("a change seen by nobody is the handbook's alone, and has no picture", async () => {
+    const blocks = await blocksOf([], "changeovers of the rear spoiler");
+    expect(textOf(blocks)).toContain("that is the handbook’s periods alone");
+    expect(blocks.some(({ kind }) => kind === "timeline")).toBe(false);
+  });
+
+  test("without a part every change has a row", async () => {
+    const [table] = await blocksOf(cars, "changeovers");
+    expect(table?.kind === "table" && table.rows.map(([part]) => part)).toEqual(
+      expect.arrayContaining(["rear spoiler", "door mirror"]),
+    );
+  });
+
+  test("trims and markets stand apart when two of them were seen", async () => {
+    const seen = cars.map((car, at) => ({ ...car, car: { market: at % 2 === 0 ? "home" : "us" } }));
+    expect(textOf(await blocksOf(seen, "changeovers of the rear spoiler"))).toMatch(/Home market: about/u);
+  });
+});
+
+describe("cars wanted", () => {
+  test("the months next to the change are wanted", async () => {
+    const text = textOf(await blocksOf(cars, "cars wanted for the rear spoiler"));
+    expect(text).toMatch(
+      /when the First spoiler with drains gave way to the Second spoiler.*\n {2}- built (?:April|May) 1980/u,
+    );
+  });
+
+  test("the owner of such a car is asked, once, and not when they have recorded it", async () => {
+    const talk = await talkWith(cars);
+    await talk.say(
+      "(ann) rear spoiler on my Shrike S built may 1980, rough inside, tips square, home market",
+    );
+    let replies = "";
+    for (let answers = 0; answers < 12; answers += 1) replies += await talk.say("(ann) cannot tell");
+    expect(replies.split("Yours would help to narrow when").length).toBe(2);
+    expect(await talk.say("(ann) note it as an observation")).toContain("Which kind of rear spoiler was it?");
+  });
+
+  test("a car far from the change is not asked for", async () => {
+    const talk = await talkWith(cars);
+    await talk.say(
+      "(ann) rear spoiler on my Shrike S built may 1978, rough inside, tips square, home market",
+    );
+    let replies = "";
+    for (let answers = 0; answers < 12; answers += 1) replies += await talk.say("(ann) cannot tell");
+    expect(replies).not.toContain("Yours would help");
+  });
+});
+
+describe("the ends of use and numbers", () => {
+  test("sightings that are not trusted name no last one", async () => {
+    const doubtful = [{ variant: second, year: 1980, month: 6, grade: "history-unknown" } as const];
+    expect(textOf(await blocksOf(doubtful, "last seen second spoiler"))).toContain(
+      "not even a last one can be named",
+    );
+  });
+
+  test("trusted ones do, with each method's assumption or refusal", async () => {
+    const text = textOf(await blocksOf(cars, "when was the second spoiler last seen?"));
+    expect(text).toContain("In use at least until");
+    expect(text).toMatch(/end, by Strauss & Sadler 1989: .* if /u);
+  });
+
+  test("numbers built follow Goodman 1952, and less is said of fewer serials", async () => {
+    const text = textOf(await blocksOf([], "how many were built: 19, 40, 42, 60"));
+    expect(text).toContain("about 74 were built");
+    expect(text).toContain("on average 89, give or take 50");
+    expect(textOf(await blocksOf([], "how many were built: 60"))).toContain(
+      "cannot say: a limit needs two serials",
+    );
+  });
+
+  test("a kind's share comes with Wilson's interval", async () => {
+    const text = textOf(await blocksOf(cars, "how many had the second spoiler?"));
+    expect(text).toContain("The Second spoiler was on 4 of 9 cars");
+    // Wilson (Newcombe 1998, method 3) for 4 of 9: .189 to .733.
+    expect(text).toContain("between 19 % and 73 %");
+  });
+});
+
+describe("review in few presses", () => {
+  test("accepting is shown in numbers before it is done, and not when it teaches nothing", async () => {
+    const talk = await talkWith([...cars, { variant: second, year: 1980, month: 4, stands: "waiting" }]);
+    const shown = await talk.say(`(kim, keeper) observation ${seenId(9)}`);
+    expect(shown).toContain("If it is accepted");
+    expect(shown).toMatch(/such a car was built with the Second spoiler +[\d.]+ % +[\d.]+ %/u);
+    expect(shown).toMatch(/the First spoiler with drains gave way to the Second spoiler \(90 %\)/u);
+    expect(await talk.say("(ann) observation <1>")).not.toContain("If it is accepted");
+  });
+
+  test("a press on decline or ask about is followed by a question for the words, which can be left", async () => {
+    const talk = await talkWith([{ variant: second, year: 1980, month: 4, stands: "waiting" }]);
+    const id = seenId(0);
+    expect(await talk.say(`(kim, keeper) decline observation ${id}`)).toContain("Why is");
+    expect(await talk.say("(kim, keeper) leave it")).toContain("Nothing is changed.");
+    expect(await talk.say(`(kim, keeper) ask about observation ${id}`)).toContain("What do you want to know");
+    expect(await talk.say("(kim, keeper) is it yours?")).toContain("has your question");
+    expect(await talk.say(`(kim, keeper) decline observation ${id}`)).toContain("Why is");
+    expect(await talk.say("(kim, keeper) the picture shows another car")).toContain("Declined");
+    expect(await talk.say(`(kim, keeper) observation ${id}`)).toContain(
+      "Declined because the picture shows another car",
+    );
+  });
+});
