@@ -21,6 +21,8 @@ export { EVEN_REPLACEMENTS } from "./dating/dated-change.ts";
 export type { EndSighting } from "./dating/ends-of-use.ts";
 export type { UseEnd, UseLimit } from "./dating/last-sighting.ts";
 export { firstSighting, lastSighting } from "./dating/last-sighting.ts";
+export type { DocumentedPair } from "./dating/lead-learning.ts";
+export { learnLead } from "./dating/lead-learning.ts";
 export type { LikelyMonth } from "./dating/likely-month.ts";
 export { likelyMonth } from "./dating/likely-month.ts";
 export { swapByGrade } from "./dating/provenance-swap.ts";
@@ -77,6 +79,7 @@ export type {
   ObservedState,
 } from "./identification/identification.ts";
 export { identify } from "./identification/identify.ts";
+export type { LearntLead } from "./identification/lead-time.ts";
 export type { LearntChange } from "./identification/learnt-change.ts";
 export type { ModelTables } from "./identification/model-tables.ts";
 export { modelTables } from "./identification/model-tables.ts";

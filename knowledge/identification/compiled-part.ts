@@ -13,6 +13,7 @@ import { type DateLinks, dateLinks } from "./date-chain.ts";
 import { markEra, productionSpan, yearlyProduction } from "./eras.ts";
 import { type HypothesisSpace, hypothesisSpace } from "./hypothesis-space.ts";
 import type { ObservedState } from "./identification.ts";
+import type { LearntLead } from "./lead-time.ts";
 import { changesOf, type LearntChange } from "./learnt-change.ts";
 import { type MeasurementTable, measurementTable } from "./measurement-table.ts";
 import { saleSpans } from "./sale-spans.ts";
@@ -50,14 +51,15 @@ export interface CompiledPart {
 const couplings = { loose: 0.3, close: 0.6, "one-cause": 1 } as const;
 
 /**
- * `observed`: accepted sightings of states; `learnt`: changeovers as sightings taught them. Undefined when the handbook
- * has no such part kind. Cost: variants × (features + months of production).
+ * `observed`: accepted sightings of states; `learnt`, `leads`: changeovers and leads as sightings taught them. Undefined
+ * when the handbook has no such part kind. Cost: variants × (features + months of production).
  */
 export function compilePart(
   handbook: Handbook,
   partId: string,
   observed: readonly ObservedState[] = [],
   learnt: readonly LearntChange[] = [],
+  leads: readonly LearntLead[] = [],
 ): CompiledPart | undefined {
   const part = handbook.parts.find(({ id }) => id === partId);
   if (!part) return undefined;
@@ -78,7 +80,7 @@ export function compilePart(
     space: hypothesisSpace(part),
     features: new Map(part.features.map((feature) => [feature.id, feature])),
     ...tables,
-    dates: dateLinks(part),
+    dates: dateLinks(part, leads),
     groups: groupsOf(part),
     causes: causesOf(part, tables.states),
     productionSpan: span,

@@ -1,24 +1,31 @@
 /** Which mark comes before which: the handbook's `before` links, shortened to the marks that were read. */
 import type { DateFeature, PartKind } from "../handbook/schema.ts";
 import type { ChainMark, MarkReading } from "./date-marks.ts";
-import { type LeadTime, leadOverBoth } from "./lead-time.ts";
+import { type LeadTime, type LearntLead, leadOverBoth } from "./lead-time.ts";
 
 interface DateLink {
   readonly feature: DateFeature;
   readonly lead: LeadTime;
+  /** On how many documented cars the lead rests; 0: on the handbook. */
+  readonly cars: number;
   /** Id of the mark made next; undefined: the car's build date. */
   readonly next: string | undefined;
 }
 export type DateLinks = ReadonlyMap<string, DateLink>;
 
-/** The links of a part kind, by feature. */
-export function dateLinks(part: PartKind): DateLinks {
+/** The links of a part kind, by feature. A lead learnt is that of the last mark before the car, so it stands for no other link. */
+export function dateLinks(part: PartKind, learnt: readonly LearntLead[] = []): DateLinks {
   const dates = part.features.filter((feature) => feature.kind === "date");
   const known = new Set(dates.map((feature) => feature.id));
   return new Map(
     dates.map((feature) => {
       const next = feature.before !== undefined && known.has(feature.before) ? feature.before : undefined;
-      return [feature.id, { feature, lead: feature.lead ?? part.lead, next }];
+      const found =
+        next === undefined
+          ? learnt.find((one) => one.part === part.id && one.feature === feature.id)
+          : undefined;
+      const lead = found?.lead ?? feature.lead ?? part.lead;
+      return [feature.id, { feature, lead, cars: found?.cars ?? 0, next }];
     }),
   );
 }

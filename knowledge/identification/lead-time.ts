@@ -11,6 +11,14 @@ export interface LeadTime {
   readonly sigma: number;
 }
 
+/** What documented cars taught of the lead from a part kind's last date mark to the car. */
+export interface LearntLead {
+  readonly part: string;
+  readonly feature: string;
+  readonly lead: LeadTime;
+  readonly cars: number;
+}
+
 const clip = (x: number): number => Math.min(1, Math.max(0, x));
 
 /**

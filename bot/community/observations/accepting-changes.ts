@@ -16,6 +16,7 @@ import * as phrases from "../phrases/observations.ts";
 import { kindsOf, plainFor } from "./kinds-of.ts";
 import { changesSeen } from "./learnt-changes.ts";
 import { sharpenedPart } from "./learnt-knowledge.ts";
+import { learntLeads } from "./learnt-leads.ts";
 import type { Observation } from "./observation.ts";
 import { emptyTally, leastTaught, type PartTally, tallyKey, tallyWith } from "./observations-view.ts";
 
@@ -50,7 +51,7 @@ export function acceptingChanges(
   };
   const now = scene.memory.observations.parts.get(tallyKey(observation.saw)) ?? emptyTally();
   const trial: Trial = { plain, part, accepted, now, after: tallyWith(now, id, accepted) };
-  const rows = [...shareRows(trial), ...changeRows(trial)];
+  const rows = [...shareRows(trial), ...changeRows(trial), ...leadRows(trial)];
   if (rows.length === 0) return [{ kind: "text", text: phrases.wouldTeachNothing, tone: "aside" }];
   return [{ kind: "table", caption: phrases.wouldChange, head: phrases.wouldChangeHead, rows }];
 }
@@ -102,6 +103,19 @@ function stateRows(
     if (Math.abs(share(trial) - share(today)) < leastMove) return [];
     const what = phrases.shareOfState(variant.name, feature.name, stateName(feature, value.state));
     return [[what, phrases.percent(share(today)), phrases.percent(share(trial))]];
+  });
+}
+
+/** The usual months from a date mark to the car, learnt with and without it. */
+function leadRows({ part, now, after: then }: Trial): readonly Row[] {
+  const before = new Map(learntLeads(part, now).map((one) => [one.feature, one]));
+  return learntLeads(part, then).flatMap(({ feature: id, lead, cars }): readonly Row[] => {
+    const feature = featureById(part, id);
+    const known = before.get(id);
+    if (feature?.kind !== "date" || known?.cars === cars) return [];
+    const { median } = known?.lead ?? feature.lead ?? part.lead;
+    const [was, is] = [phrases.inMonths(median), phrases.inMonths(lead.median)];
+    return was === is ? [] : [[phrases.leadOf(feature.name), was, is]];
   });
 }
 

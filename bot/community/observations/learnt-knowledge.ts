@@ -1,10 +1,11 @@
 /**
- * A handbook sharpened by what members saw: how often each kind shows what, and when one gave way to the next. Worked out part by part when
+ * A handbook sharpened by what members saw: how often each kind shows what, when one gave way to the next, how long parts lay. Worked out part by part when
  * first asked for, and again only after something of that part was accepted, changed or withdrawn.
  */
 import { type CompiledPart, compilePart, type PartKind } from "../../../knowledge/index.ts";
 import { findPart, type Knowledge } from "../../conversation/knowledge.ts";
 import { learntChanges } from "./learnt-changes.ts";
+import { learntLeads } from "./learnt-leads.ts";
 import {
   type ObservationsView,
   observedStates,
@@ -51,5 +52,11 @@ export function sharpenedPart(
   part: PartKind,
   tally: PartTally,
 ): CompiledPart | undefined {
-  return compilePart(handbook, part.id, observedStates(part.id, tally), learntChanges(handbook, part, tally));
+  return compilePart(
+    handbook,
+    part.id,
+    observedStates(part.id, tally),
+    learntChanges(handbook, part, tally),
+    learntLeads(part, tally),
+  );
 }

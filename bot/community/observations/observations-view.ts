@@ -9,6 +9,7 @@ import {
   textDigest,
 } from "../../../knowledge/index.ts";
 import type { RecordKind } from "../record-kind.ts";
+import { type DatedMark, datedMarks } from "./dated-marks.ts";
 import { Observation } from "./observation.ts";
 
 export interface PartTally {
@@ -23,6 +24,8 @@ export interface PartTally {
   readonly sightings: Map<string, DatedSighting>;
   /** The same, those that cannot be told apart as one with their number, by what they say. */
   readonly alike: Map<string, DatedSighting & { readonly count: number }>;
+  /** What stands on a date mark of a car whose build date and history are known, by observation. */
+  readonly marks: Map<string, readonly DatedMark[]>;
 }
 
 export interface ObservationsView {
@@ -90,6 +93,7 @@ export function tallyWith(tally: PartTally, id: string, observation: Observation
     states: new Map([...tally.states].map(([key, entry]) => [key, { ...entry }])),
     sightings: new Map(tally.sightings),
     alike: new Map(tally.alike),
+    marks: new Map(tally.marks),
   };
   addTo(copy, id, observation, 1);
   return copy;
@@ -98,6 +102,9 @@ export function tallyWith(tally: PartTally, id: string, observation: Observation
 function addTo(tally: PartTally, id: string, observation: Observation, sign: 1 | -1): void {
   tally.version += 1;
   addStates(tally, observation, sign);
+  const marks = sign === 1 ? datedMarks(observation) : [];
+  if (marks.length > 0) tally.marks.set(id, marks);
+  else tally.marks.delete(id);
   const sighting = datedSighting(id, observation);
   if (sighting === undefined) return;
   if (sign === 1) tally.sightings.set(id, sighting);
@@ -168,7 +175,7 @@ function datedSighting(id: string, { saw, kinds, isRuledAsBuilt }: Observation):
 
 /** A tally of nothing. */
 export function emptyTally(): PartTally {
-  return { version: 0, states: new Map(), sightings: new Map(), alike: new Map() };
+  return { version: 0, states: new Map(), sightings: new Map(), alike: new Map(), marks: new Map() };
 }
 
 /** What was seen of a part kind, in a fixed order. */

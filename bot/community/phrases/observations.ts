@@ -77,6 +77,8 @@ export const wouldTeachNothing =
 export const shareOfKind = (kind: string) => `such a car was built with ${withThe(kind)}`;
 export const shareOfState = (kind: string, feature: string, state: string) =>
   `${withThe(kind)} shows ${feature}: ${state}`;
+export const leadOf = (mark: string) => `from ${withThe(mark)} to the car, usually`;
+export const inMonths = (months: number) => `${months.toFixed(1)} months`;
 export const changeBetween = (old: string, fresh: string) =>
   `${withThe(old)} gave way to ${withThe(fresh)} (90 %)`;
 export const declinedBecause = (reason: string) => `Declined because ${reason}`;

@@ -1,11 +1,11 @@
 /** Months from a mark to the car, in words. */
 import { capitalised, numberInWords } from "./grammar.ts";
 
-/** `months` from mark to car; most parts of the kind take `from` to `to`. All in months, > 0. */
-export function leadTime(mark: string, months: number, from: number, to: number): string {
+/** `months` from mark to car; most parts of the kind take `from` to `to`, all > 0. `cars`: how many taught that; 0: the handbook says it. */
+export function leadTime(mark: string, months: number, from: number, to: number, cars = 0): string {
   const range = `most take ${roundMonths(from)} to ${roundMonths(to)}`;
   const judged = months >= from && months <= to ? "usual" : months < from ? "short" : "long";
-  return `${capitalised(monthsInWords(months))} from the ${mark} to the car: ${judged} (${range}).`;
+  return `${capitalised(monthsInWords(months))} from the ${mark} to the car: ${judged} (${range}${cars === 0 ? "" : `, learnt from ${cars} documented cars`}).`;
 }
 
 function monthsInWords(months: number): string {

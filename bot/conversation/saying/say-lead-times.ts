@@ -20,12 +20,15 @@ export function sayLeadTimes(assessed: Assessed, justTold: readonly string[]): r
     const mark = feature === undefined ? undefined : onlyReading(assessed, feature);
     if (feature?.kind !== "date" || mark === undefined || feature.before !== undefined || broken.has(id))
       return [];
-    const { median, sigma } = feature.lead ?? part.lead;
+    const link = assessed.compiled.dates.get(id);
+    const { median, sigma } = link?.lead ?? feature.lead ?? part.lead;
     const months = middle(built) - middle(mark);
     const factor = Math.exp(fourFifths * sigma);
     const width = mark.to - mark.from + built.to - built.from;
     if (months < 0 || width > widestDates) return [];
-    return [{ kind: "text", text: leadTime(feature.name, months, median / factor, median * factor) }];
+    return [
+      { kind: "text", text: leadTime(feature.name, months, median / factor, median * factor, link?.cars) },
+    ];
   });
 }
 
