@@ -1,8 +1,10 @@
 /** "car sheet", "share car sheet", "stop sharing car sheet": the owner's own, private until shared. */
+
 import { keyedDigest } from "../../../knowledge/index.ts";
 import { caseInHand } from "../../conversation/conversation.ts";
 import type { Block } from "../../reply.ts";
 import type { Affair, CommunityScene, Handled } from "../affair.ts";
+import { oldestFirst } from "../oldest-first.ts";
 import { ownConversations, ownQueries } from "../person/own-records.ts";
 import * as phrases from "../phrases/car-sheet.ts";
 import { keptRecord, newRecord, type RecordChange } from "../record-change.ts";
@@ -92,7 +94,7 @@ function sheetOf(scene: CommunityScene, car: OwnCar): CarSheet | undefined {
     carSheet(
       knowledge,
       car,
-      ownPhotographs(scene.memory.observations.byId.values(), scene.speaker.id, car),
+      ownPhotographs(scene.memory.observations.byId, scene.speaker.id, car),
       scene.today,
     )
   );
@@ -100,26 +102,32 @@ function sheetOf(scene: CommunityScene, car: OwnCar): CarSheet | undefined {
 
 /** Photographs of the owner's own observations of this car, by part kind. */
 export function ownPhotographs(
-  observations: Iterable<{ readonly by: string; readonly stands: string; readonly saw: Seen }>,
+  observations: ReadonlyMap<string, Own>,
   person: string,
   { description }: OwnCar,
 ): ReadonlyMap<string, readonly string[]> {
   const found = new Map<string, readonly string[]>();
-  for (const { by, stands, saw } of observations) {
+  const own = oldestFirst([...observations].filter(([, { by }]) => by === person));
+  for (const [, { stands, saw }] of own) {
     const isOther =
       description.serialDigest !== undefined &&
       saw.car.serialDigest !== undefined &&
       saw.car.serialDigest !== description.serialDigest;
-    if (by !== person || stands === "withdrawn" || isOther) continue;
+    if (stands === "withdrawn" || isOther) continue;
     found.set(saw.part, [...(found.get(saw.part) ?? []), ...saw.photographs]);
   }
   return found;
 }
 
-interface Seen {
-  readonly part: string;
-  readonly car: OwnCar["description"];
-  readonly photographs: readonly string[];
+interface Own {
+  readonly by: string;
+  readonly at: number;
+  readonly stands: string;
+  readonly saw: {
+    readonly part: string;
+    readonly car: OwnCar["description"];
+    readonly photographs: readonly string[];
+  };
 }
 
 function share(scene: CommunityScene, { cases }: OwnCar): Handled {

@@ -34,7 +34,7 @@ export async function readSharedSheet(
   const plain = served.find(({ handbook }) => handbook.cover.id === car?.handbook);
   if (car === undefined || plain === undefined) return undefined;
   const knowledge = learntKnowledge(plain, memory.observations);
-  return carSheet(knowledge, car, ownPhotographs(memory.observations.byId.values(), person, car), today);
+  return carSheet(knowledge, car, ownPhotographs(memory.observations.byId, person, car), today);
 }
 
 async function conversationsOf(store: Store, ids: readonly string[]): Promise<readonly OwnConversation[]> {

@@ -42,7 +42,8 @@ function seenTwice({ memory, served }: CommunityScene): readonly Seen[] {
       .find(({ handbook }) => handbook.cover.id === saw.handbook)
       ?.handbook.parts.find(({ id }) => id === saw.part)
       ?.variants.map(({ id }) => id) ?? [];
-  const all = [...bySerial].flatMap(([serial, ids]) =>
+  const cars = [...bySerial].sort(([one], [other]) => (one < other ? -1 : 1));
+  const all = cars.flatMap(([serial, ids]) =>
     [...ids].sort().flatMap((id): readonly Seen[] => {
       const one = byId.get(id);
       const kind = one?.saw.variant ?? one?.kinds[0]?.variant;

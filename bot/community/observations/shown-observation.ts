@@ -4,6 +4,7 @@ import { findPart } from "../../conversation/knowledge.ts";
 import type { Block } from "../../reply.ts";
 import type { CommunityScene, Handled } from "../affair.ts";
 import { reaches } from "../keepers/standing.ts";
+import { oldestFirst } from "../oldest-first.ts";
 import * as phrases from "../phrases/observations.ts";
 import { acceptingChanges } from "./accepting-changes.ts";
 import type { Observation } from "./observation.ts";
@@ -15,7 +16,9 @@ const mostKinds = 3;
 
 /** For keepers those that wait, then one's own; for others one's own. */
 export function listObservations(scene: CommunityScene): Handled {
-  const own = [...scene.memory.observations.byId].filter(([, { by }]) => by === scene.speaker.id);
+  const own = oldestFirst(
+    [...scene.memory.observations.byId].filter(([, { by }]) => by === scene.speaker.id),
+  );
   const isKeeper = reaches(scene.speaker.standing, "keeper");
   const blocks = [
     ...(isKeeper ? waitingBlocks(scene) : []),
@@ -28,8 +31,9 @@ export function listObservations(scene: CommunityScene): Handled {
 /** Those that wait for a keeper, the oldest first; nothing when there are none. */
 export function waitingBlocks(scene: CommunityScene): readonly Block[] {
   const waiting = [...scene.memory.observations.byId].filter(([, { stands }]) => stands === "waiting");
-  const oldestFirst = waiting.sort(([, one], [, other]) => one.at - other.at);
-  return waiting.length === 0 ? [] : [listOf(scene, phrases.waitingLead(waiting.length), oldestFirst)];
+  return waiting.length === 0
+    ? []
+    : [listOf(scene, phrases.waitingLead(waiting.length), oldestFirst(waiting))];
 }
 
 function listOf(

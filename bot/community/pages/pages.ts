@@ -14,6 +14,7 @@ import { isOpen } from "../hand-over/hand-over-affair.ts";
 import { keepersIn, type Role } from "../keepers/keepers-record.ts";
 import { standingOf } from "../keepers/standing.ts";
 import { learntKnowledge } from "../observations/learnt-knowledge.ts";
+import { oldestFirst } from "../oldest-first.ts";
 import { standingPins } from "../pins/pin.ts";
 import { disputedByPeriods } from "../pins/pin-dispute.ts";
 import { pinnedBlock } from "../pins/pinned-block.ts";
@@ -103,26 +104,23 @@ export function pagesOf(surroundings: Surroundings): Pages {
     },
     async cases(community) {
       const { handedOver } = await memories.upToDate(community);
-      return [...handedOver]
-        .filter(([, record]) => isOpen(record))
-        .sort(([, one], [, other]) => one.at - other.at)
-        .map(([id, { askerName, part, at, notes, sayings }]) => ({
+      return oldestFirst([...handedOver].filter(([, record]) => isOpen(record))).map(
+        ([id, { askerName, part, at, notes, sayings }]) => ({
           id,
           askerName,
           part,
           at,
           notes,
           sayings,
-        }));
+        }),
+      );
     },
     async observations(keeper, limit) {
       const memory = await memories.upToDate(keeper.community ?? homeCommunity);
       const at = clock.milliseconds();
       const served = surroundings.knowledge();
       const circumstances = { served, memory, today: clock.today(), at, secretKey, found: new Map() };
-      return [...memory.observations.byId]
-        .filter(([, { stands }]) => stands === "waiting")
-        .sort(([, one], [, other]) => one.at - other.at)
+      return oldestFirst([...memory.observations.byId].filter(([, { stands }]) => stands === "waiting"))
         .slice(0, limit)
         .map(([id]) => {
           const message = { ...keeper, text: `observation ${id}` };

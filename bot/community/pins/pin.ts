@@ -1,6 +1,7 @@
 /** A pinned answer: a keeper's own words, what they hold for, and what they rest on. */
 import { z } from "zod";
 import { goals, type Interval, type TextIndex, textIndex } from "../../../knowledge/index.ts";
+import { oldestFirst } from "../oldest-first.ts";
 import type { RecordKind } from "../record-kind.ts";
 
 const Span: z.ZodType<Interval> = z.strictObject({ from: z.number(), to: z.number() }).readonly();
@@ -64,9 +65,7 @@ export const pinKind: RecordKind<Pin, PinsView> = {
 
 /** The pins that stand, by id; newest last. */
 export function standingPins(view: PinsView): readonly (readonly [string, Pin])[] {
-  return [...view.byId]
-    .filter(([, pin]) => pin.stands === "standing")
-    .sort(([, one], [, other]) => one.at - other.at);
+  return oldestFirst([...view.byId].filter(([, pin]) => pin.stands === "standing"));
 }
 
 /** Over text, question and sources of the standing pins. */

@@ -1,9 +1,11 @@
 /** What of somebody is kept: counted for "mine", whole for "export mine". */
+
 import { findPart } from "../../conversation/knowledge.ts";
 import type { Block } from "../../reply.ts";
 import type { CommunityScene, Handled } from "../affair.ts";
 import { SharedSheet, sharedSheetKind } from "../car-sheet/shared-sheet.ts";
 import { keepersIn } from "../keepers/keepers-record.ts";
+import { oldestFirst } from "../oldest-first.ts";
 import { ownConversations } from "../person/own-records.ts";
 import { standingNames } from "../phrases/keepers.ts";
 import * as phrases from "../phrases/privacy.ts";
@@ -24,8 +26,14 @@ export function ownThings(scene: CommunityScene) {
         facts: one.facts.reports.filter(({ by }) => by === id),
       })),
   );
-  const own = <Value>(records: ReadonlyMap<string, Value>, isOwn: (value: Value) => boolean) =>
-    [...records].filter(([, value]) => isOwn(value)).map(([recordId, value]) => ({ id: recordId, ...value }));
+  const own = <Value extends { readonly at: number }>(
+    records: ReadonlyMap<string, Value>,
+    isOwn: (value: Value) => boolean,
+  ) =>
+    oldestFirst([...records].filter(([, value]) => isOwn(value))).map(([recordId, value]) => ({
+      id: recordId,
+      ...value,
+    }));
   return {
     cases: cases.filter(
       // Of a car alone, without a fact about a part, its date or its number's digest is kept all the same.

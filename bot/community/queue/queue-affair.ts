@@ -5,6 +5,7 @@ import type { Affair, CommunityScene, Handled } from "../affair.ts";
 import { isOpen, queueLine } from "../hand-over/hand-over-affair.ts";
 import { reaches } from "../keepers/standing.ts";
 import { waitingBlocks } from "../observations/shown-observation.ts";
+import { oldestFirst } from "../oldest-first.ts";
 import { queueEmpty, queueLead } from "../phrases/hand-over.ts";
 import { notForYou } from "../phrases/keepers.ts";
 import { disputeForKeepers, disputesLead, reviewsLead } from "../phrases/pins.ts";
@@ -32,9 +33,8 @@ function queue(scene: CommunityScene): Handled {
 
 function handedOverBlocks(scene: CommunityScene): readonly Block[] {
   const open = [...scene.memory.handedOver].filter(([, record]) => isOpen(record));
-  const oldestFirst = open.sort(([, one], [, other]) => one.at - other.at);
   if (open.length === 0) return [];
-  const items = oldestFirst.map(([id, record]) => queueLine(scene, id, record));
+  const items = oldestFirst(open).map(([id, record]) => queueLine(scene, id, record));
   return [{ kind: "list", lead: queueLead(open.length), items }];
 }
 
