@@ -2,6 +2,7 @@
 import { parseDateText } from "../calendar/date-text.ts";
 import type { FittedPeriod, Handbook, PartKind, Variant } from "../handbook/schema.ts";
 import type { ChangeoverSetting } from "./dated-change.ts";
+import { replacementsSold } from "./replacements-sold.ts";
 import { statedChange } from "./stated-change.ts";
 
 export interface Succession {
@@ -26,12 +27,14 @@ export function successionsOf(handbook: Handbook, part: PartKind): readonly Succ
       .filter((earlier) => earlier.id !== later.id && followed(earlier, later))
       .map((earlier): Succession => {
         const stated = statedChange(earlier.fitted, later.fitted);
+        const [old, fresh] = replacementsSold(part, [earlier.id, later.id]) ?? [];
         return {
           old: earlier.id,
           new: later.id,
           setting: {
             ...ground,
             ...(stated === undefined ? {} : { stated }),
+            ...(old === undefined || fresh === undefined ? {} : { replacements: { old, new: fresh } }),
           },
         };
       }),
