@@ -14,6 +14,8 @@ export type { Changeover } from "./dating/changeover.ts";
 export { changeover } from "./dating/changeover.ts";
 export type { MarketChangeover } from "./dating/changeover-by-market.ts";
 export { changeoverByMarket } from "./dating/changeover-by-market.ts";
+export type { ScopedShares } from "./dating/changes-by-scope.ts";
+export { changesByScope } from "./dating/changes-by-scope.ts";
 // Dating
 export { readCommaSeparated, unescapedCell, writeCommaSeparated } from "./dating/comma-separated.ts";
 export type { ChangeoverSetting } from "./dating/dated-change.ts";

@@ -9,9 +9,9 @@ export interface Form {
   readonly files: readonly File[];
 }
 
-/** The form of a request: the last of fields of one name, the files named "photographs" that hold anything. */
+/** The form of a request: the last of fields of one name, the files named "photographs" that hold anything. One that is torn is empty. */
 export async function formOf(context: Context): Promise<Form> {
-  const body = await context.req.parseBody({ all: true });
+  const body = await bodyOf(context);
   const fields: Record<string, string> = {};
   for (const [name, value] of Object.entries(body)) {
     const last = Array.isArray(value) ? value.at(-1) : value;
@@ -21,6 +21,16 @@ export async function formOf(context: Context): Promise<Form> {
   const all = Array.isArray(sent) ? sent : [sent];
   const files = all.filter((file) => file instanceof File && file.size > 0) as File[];
   return { fields, files };
+}
+
+/** A body that is not what its type says is a fault of who sent it: it carries no token either, and is refused for that. */
+async function bodyOf(context: Context): Promise<Record<string, unknown>> {
+  try {
+    return await context.req.parseBody({ all: true });
+  } catch (failure) {
+    if (failure instanceof TypeError) return {};
+    throw failure;
+  }
 }
 
 export type TakenIn =

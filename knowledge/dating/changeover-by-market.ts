@@ -3,7 +3,7 @@
 import type { Interval } from "../calendar/interval.ts";
 import { byCodeUnit } from "../handbook/problem.ts";
 import { sharesOf } from "./as-built-shares.ts";
-import { borderLikelihoods } from "./border-likelihood.ts";
+import { borderLikelihoods, type LikelihoodMemory } from "./border-likelihood.ts";
 import { type CellGrid, cellGrid, instantOf } from "./cells.ts";
 import { borderPrior, circumstances, overlapMonths, widthPrior } from "./change-priors.ts";
 import type { AsBuiltShares } from "./changeover.ts";
@@ -32,19 +32,26 @@ const LEVEL = 0.9;
 
 /**
  * One changeover per group, sorted by name; groups of `named` without sightings are included and rest on the others.
- * Exact (the common date is the centre of a star). O(circumstances · widths · groups · borders).
+ * With a `memory` kept beside the setting, as for `changeover`, less has to be worked out again. Exact (the common date is the centre of a star). O(circumstances · widths · groups · borders).
  */
 export function changeoverByMarket(
   setting: ChangeoverSetting,
   sightings: readonly MarketSighting[],
   named: readonly string[] = [],
+  memory?: LikelihoodMemory,
 ): Result<readonly MarketChangeover[], Refusal> {
   const grid = cellGrid(setting.window, setting.production, setting.cell);
   if (!grid) return refused("no-window", "the window of build dates is empty or longer than a century");
   const markets = [...new Set([...named, ...sightings.map(({ market }) => market)])].sort(byCodeUnit);
   const months = setting.overlaps ?? overlapMonths;
   const widths = months.map((width) => Math.round(width / grid.cell));
-  const ground = { grid, widths, circumstances, replacements: setting.replacements ?? EVEN_REPLACEMENTS };
+  const ground = {
+    grid,
+    widths,
+    circumstances,
+    replacements: setting.replacements ?? EVEN_REPLACEMENTS,
+    ...(memory ? { memory } : {}),
+  };
   const likelihoods = markets.map((market) =>
     borderLikelihoods(
       ground,

@@ -60,6 +60,7 @@ export function spansFor(spans: readonly FittedSpan[], car: CarDescription): rea
 /** What the mix of a kind of car is made of. */
 export interface MixGround {
   readonly spans: readonly FittedSpan[];
+  /** One of each two variants: those that stand for such a car. */
   readonly changes: readonly ChangeOfMix[];
   /** Indices of the production variants. */
   readonly production: readonly number[];

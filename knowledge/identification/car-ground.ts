@@ -7,6 +7,7 @@ import { type BuildMix, buildMix } from "./build-mix.ts";
 import type { Classes } from "./classes.ts";
 import type { CompiledPart } from "./compiled-part.ts";
 import { buildInterval } from "./eras.ts";
+import { changesFor } from "./learnt-change.ts";
 import { mountingFits } from "./mounting-fit.ts";
 import { priorOf } from "./prior.ts";
 import { markSpans, saleLeft } from "./sale-spans.ts";
@@ -60,6 +61,7 @@ function workOut(compiled: CompiledPart, car: CarDescription): CarGround {
   const mix = buildMix(timeGrid(built, compiled.yearlyProduction), {
     ...compiled.fleet,
     spans: spansFor(compiled.fleet.spans, car),
+    changes: changesFor(compiled.changes, car),
   });
   const earliestSale = car.built ? midpoint(built) : compiled.productionSpan.from;
   const prior = priorOf({

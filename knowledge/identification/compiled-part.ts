@@ -14,7 +14,7 @@ import { markEra, productionSpan, yearlyProduction } from "./eras.ts";
 import { type HypothesisSpace, hypothesisSpace } from "./hypothesis-space.ts";
 import type { ObservedState } from "./identification.ts";
 import type { LearntLead } from "./lead-time.ts";
-import { changesOf, type LearntChange } from "./learnt-change.ts";
+import { type ChangeOfMix, changesFor, changesOf, type LearntChange } from "./learnt-change.ts";
 import { type MeasurementTable, measurementTable } from "./measurement-table.ts";
 import { saleSpans } from "./sale-spans.ts";
 import { observedOf, presenceTable, type StateTable, stateTable } from "./state-table.ts";
@@ -38,8 +38,10 @@ export interface CompiledPart {
   readonly productionSpan: Interval;
   readonly markEra: Interval;
   readonly yearlyProduction: ReadonlyMap<number, number>;
-  /** What the as-built mix of any car is made of. */
+  /** What the as-built mix of any car is made of; its changes are those of cars of which nothing is known. */
   readonly fleet: MixGround;
+  /** All changes that were taught, with the cars they are of. */
+  readonly changes: readonly ChangeOfMix[];
   readonly sales: readonly (readonly Interval[])[];
   /** As-built mix over all cars, whatever their trim: where used parts come from. */
   readonly allCars: BuildMix;
@@ -67,9 +69,10 @@ export function compilePart(
   const production = part.variants.flatMap(({ origin }, index) => (origin === "production" ? [index] : []));
   const span = productionSpan(handbook);
   const era = markEra(handbook);
+  const changes = changesOf(part, learnt);
   const fleet: MixGround = {
     spans: fittedSpans(part),
-    changes: changesOf(part, learnt),
+    changes: changesFor(changes, {}),
     production,
     variantCount: part.variants.length,
   };
@@ -87,6 +90,7 @@ export function compilePart(
     markEra: era,
     yearlyProduction: yearly,
     fleet,
+    changes,
     sales: part.variants.map((variant) => saleSpans(variant, { from: span.from, to: era.to })),
     allCars: buildMix(timeGrid(span, yearly), fleet),
     grounds: new Map(),

@@ -2,6 +2,7 @@
 import {
   type BriefChangeover,
   briefChangeover,
+  changesByScope,
   type Handbook,
   type LearntChange,
   type LikelihoodMemory,
@@ -50,12 +51,13 @@ export function changesSeen(
   });
 }
 
-/** The changes of which enough was seen. */
+/** The changes of which enough was seen: of all cars, and of trims and markets that took them up at another time. */
 export function learntChanges(handbook: Handbook, part: PartKind, tally: PartTally): readonly LearntChange[] {
-  return changesSeen(handbook, part, tally, leastSightings).map(({ succession, change }) => ({
-    part: part.id,
-    old: succession.old,
-    new: succession.new,
-    shares: change.asBuilt,
-  }));
+  const sightings = sightingsAlike(tally);
+  return changesSeen(handbook, part, tally, leastSightings).flatMap(({ succession, change }) => {
+    const of = { part: part.id, old: succession.old, new: succession.new };
+    const memory = memoryOf(part, succession);
+    const scoped = changesByScope({ handbook, part, succession, sightings, least: leastSightings }, memory);
+    return [{ ...of, shares: change.asBuilt }, ...scoped.map((one) => ({ ...of, ...one }))];
+  });
 }

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { formsIn, hiddenIn, readerAt, webSite } from "./web-site.ts";
+import { formsIn, hiddenIn, readerAt, silent, webSite } from "./web-site.ts";
 
 const question = "which rear spoiler is this? rough inside, home market car built may 1980";
 
@@ -122,6 +122,18 @@ test("too large a form and too many of them are refused in words", async () => {
     statuses.push((await reader.post("/said", { token, text: "" })).status);
   expect(statuses[0]).toBe(200);
   expect(statuses.at(-1)).toBe(429);
+});
+
+test("a form that is torn on the way is refused as one without a token, and is no fault of the site", async () => {
+  const failures: string[] = [];
+  const log = { ...silent, error: (_: object, words: string) => failures.push(words) };
+  const { address } = await webSite({ log });
+  const headers = { "content-type": "multipart/form-data; boundary=x" };
+  for (const path of ["/said", "/share", "/sign-out", "/desk/said", "/embed/said"]) {
+    const { status } = await fetch(`${address}${path}`, { method: "POST", headers, body: "--y\r\ntext" });
+    expect([path, status < 500]).toEqual([path, true]);
+  }
+  expect(failures).toEqual([]);
 });
 
 test("a turn said in one window arrives in the other", async () => {
