@@ -6,7 +6,7 @@ import { openStoreFile } from "../../../adapters/store/open-store.ts";
 import { silentLog } from "../../support/logs.ts";
 import { newPostgresDatabase } from "../../support/postgres-database.ts";
 import { keepSeen, seenCar } from "../../support/seen-cars.ts";
-import { commandLine, newFolder, run } from "../program.ts";
+import { commandLine, type Ended, newFolder, run } from "../program.ts";
 
 async function clubFolder(): Promise<string> {
   const folder = newFolder();
@@ -20,13 +20,18 @@ async function clubFolder(): Promise<string> {
   return folder;
 }
 
+const observationsIn =
+  (folder: string) =>
+  (...words: string[]): Promise<Ended> =>
+    run(commandLine, ["observations", ...words], "", { folder });
+
 test.each([
-  ["as JSON", ["--json"], newPostgresDatabase],
-  ["as rows", [], async () => "other.sqlite"],
-] as const)("%s, what goes out of one store comes out of another the same", async (_, form, newPlace) => {
+  ["as JSON", ["--json"], "a database"],
+  ["as rows", [], "a file"],
+] as const)("%s, what goes out of one store comes out of another the same", async (_, form, kept) => {
   const folder = await clubFolder();
-  const place = await newPlace();
-  const observations = (...words: string[]) => run(commandLine, ["observations", ...words], "", { folder });
+  const place = kept === "a file" ? "other.sqlite" : await newPostgresDatabase();
+  const observations = observationsIn(folder);
   const { status, out, err } = await observations("export", ...form, "--store", "club.sqlite");
   expect({ status, err }).toEqual({ status: 0, err: "" });
   // A name that a spreadsheet would work out is none in a cell.
@@ -42,7 +47,7 @@ test.each([
 
 test("rows that cannot be read are named by their line, the others are taken in, and the status is 2", async () => {
   const folder = newFolder();
-  const observations = (...words: string[]) => run(commandLine, ["observations", ...words], "", { folder });
+  const observations = observationsIn(folder);
   const rows = [
     "part,kind,built from,history",
     "rear spoiler,second,1980-06,one-owner",
