@@ -14,6 +14,8 @@ export type { Changeover } from "./dating/changeover.ts";
 export { changeover } from "./dating/changeover.ts";
 export type { MarketChangeover } from "./dating/changeover-by-market.ts";
 export { changeoverByMarket } from "./dating/changeover-by-market.ts";
+export type { ChainSetting } from "./dating/changeover-chain.ts";
+export { changeoverChain } from "./dating/changeover-chain.ts";
 export type { ScopedShares } from "./dating/changes-by-scope.ts";
 export { changesByScope } from "./dating/changes-by-scope.ts";
 // Dating
@@ -27,7 +29,9 @@ export type { DocumentedPair } from "./dating/lead-learning.ts";
 export { learnLead } from "./dating/lead-learning.ts";
 export type { LikelyMonth } from "./dating/likely-month.ts";
 export { likelyMonth } from "./dating/likely-month.ts";
+export { pairInChain, widerInterval } from "./dating/pair-in-chain.ts";
 export { swapByGrade } from "./dating/provenance-swap.ts";
+export { replacementsSold } from "./dating/replacements-sold.ts";
 export type { Refusal, Result } from "./dating/result.ts";
 export type { NumbersBuilt } from "./dating/serial-numbers.ts";
 export { numbersBuilt } from "./dating/serial-numbers.ts";
@@ -35,7 +39,7 @@ export type { ShapeOfChange, ShapesOfChange } from "./dating/shape-of-change.ts"
 export { shapeOfChange } from "./dating/shape-of-change.ts";
 export { shareOfVariant } from "./dating/share-of-variant.ts";
 export type { Sighting } from "./dating/sighting.ts";
-export { sightingsOfChange } from "./dating/sighting.ts";
+export { sightingsOfChain, sightingsOfChange } from "./dating/sighting.ts";
 export { parseSightings } from "./dating/sightings.ts";
 export { statedChange } from "./dating/stated-change.ts";
 export type { Succession } from "./dating/successions.ts";

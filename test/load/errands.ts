@@ -28,7 +28,7 @@ const kinds: readonly Kind[] = [
       { words: "rough inside", fact: ["inside-finish", "rough"] },
       { words: "square tips", fact: ["tips", "square"] },
       { words: "two drain notches", fact: ["drain-notches", "notches"] },
-      { words: "no mark", fact: ["maker-mark", "no-mark"] },
+      { words: "no moulder's mark", fact: ["maker-mark", "no-mark"] },
       { words: "six screws", fact: ["fixing", "six-screws"] },
     ],
   },

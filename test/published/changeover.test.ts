@@ -9,6 +9,7 @@ import { borderWeights, changeoverPosterior } from "../../knowledge/dating/chang
 import { shortestRun, spreadQuantile } from "../../knowledge/dating/credible-run.ts";
 import { type ChangeoverSighting, groupReports } from "../../knowledge/dating/report-groups.ts";
 import { shapeOfChange } from "../../knowledge/dating/shape-of-change.ts";
+import { instantOfChange } from "../support/continuous-changepoint.ts";
 import { readDataTable } from "../support/data-tables.ts";
 import { granted } from "../support/granted.ts";
 import { rateChange } from "../support/poisson-changepoint.ts";
@@ -79,6 +80,31 @@ describe("coal-mining disasters 1851–1962 (Jarrett 1979; exact posterior, Carl
     expect(run.last + 1).toBeLessThanOrEqual(46);
     expect(spreadQuantile(chances, 0.5) + 1).toBeGreaterThan(39.5);
     expect(spreadQuantile(chances, 0.5) + 1).toBeLessThan(41.5);
+  });
+});
+
+// Data: Jarrett 1979. Mode 10 March 1890: A. E. Raftery & V. E. Akman, "Bayesian analysis of a Poisson process with a
+// change-point", Biometrika 73, 1986 (from memory). The other dates: the exact posterior, computed apart from this project.
+describe("the same disasters by date, a change at any instant", () => {
+  const events = readDataTable("coal-dates").rows.map((row) => Number(row[0]));
+  const span = [events[0] ?? Number.NaN, events.at(-1) ?? Number.NaN] as const;
+  const day = 1 / 365.25;
+  /** A day of a year as in the data, where 15 March 1851, the 74th day, is 1851.2026. */
+  const dated = (year: number, ofYear: number): number => year + ofYear * day;
+  test.each([
+    // 28 January 1887, 15 June 1890, 13 July 1896.
+    [0.5, 1e-9, dated(1890, 166), [dated(1887, 28), dated(1896, 195)]],
+    // 11 July 1890.
+    [1, 1, dated(1890, 192), undefined],
+  ])("rates Gamma(%f, %f): tolerance two days", (shape, rate, median, ends) => {
+    const { instants, chances } = instantOfChange(events, span, shape, rate);
+    const mode = instants[chances.indexOf(Math.max(...chances))] ?? Number.NaN;
+    expect(Math.abs(mode - dated(1890, 69))).toBeLessThan(2 * day);
+    const at = (share: number): number => span[0] + (spreadQuantile(chances, share) + 0.5) * day;
+    expect(Math.abs(at(0.5) - median)).toBeLessThan(2 * day);
+    ends?.forEach((end, side) => {
+      expect(Math.abs(at(side === 0 ? 0.025 : 0.975) - end)).toBeLessThan(2 * day);
+    });
   });
 });
 

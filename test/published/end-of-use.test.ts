@@ -3,6 +3,7 @@
 import { describe, expect, test } from "vitest";
 import { jaricRobertsEnd } from "../../knowledge/dating/doubtful-end.ts";
 import { solowEnd, straussSadlerEnd } from "../../knowledge/dating/even-end.ts";
+import { lastSighting } from "../../knowledge/dating/last-sighting.ts";
 import { robertsSolowEnd } from "../../knowledge/dating/thinning-end.ts";
 import { granted } from "../support/granted.ts";
 
@@ -109,5 +110,45 @@ test("too few sightings are refused, with the reason", () => {
   );
   expect(solowEnd({ places: [1, 2, 3], begun: 0, looked: 3 })).toMatchObject({
     problem: { code: "after-the-end" },
+  });
+});
+
+// The ivory-billed woodpecker: record of D. L. Roberts, C. S. Elphick & J. M. Reed, Conservation Biology 24, 2010, 1897 to
+// 2010. Solow's figures for the 22 certain years: his formulas worked out by hand. First posterior mode of the extinction,
+// 1944: A. Solow and others, Conservation Biology 26, 2012 (abstract).
+describe("the ivory-billed woodpecker, seen for certain until 1939 and doubtfully until 2006", () => {
+  const certain = [
+    1897, 1898, 1899, 1900, 1901, 1902, 1904, 1905, 1906, 1907, 1908, 1909, 1910, 1913, 1914, 1917, 1924,
+    1925, 1932, 1935, 1938, 1939,
+  ];
+  const doubtful = [
+    1911, 1916, 1920, 1921, 1923, 1926, 1929, 1930, 1931, 1933, 1934, 1936, 1937, 1941, 1942, 1943, 1944,
+    1946, 1948, 1949, 1950, 1951, 1952, 1955, 1958, 1959, 1962, 1966, 1967, 1968, 1969, 1971, 1972, 1973,
+    1974, 1976, 1981, 1982, 1985, 1986, 1987, 1988, 1999, 2004, 2005, 2006,
+  ];
+  // A year stands for a month, which the dating of cars counts in.
+  const seen = (years: readonly number[], asBuilt: number) =>
+    years.map((year) => ({ built: { from: year, to: year }, asBuilt }));
+  const window = { from: 1897, to: 2010 };
+  const found = granted(lastSighting({ window }, [...seen(certain, 0.99), ...seen(doubtful, 0.2)]));
+  const solow = granted(found.solow);
+
+  test("the certain sightings alone: p 9.40996e-10, Bayes factor 5.06345e-8, relative tolerance 1e-5", () => {
+    const end = granted(solowEnd({ places: certain, looked: 2010 }));
+    near(end.silenceChance, 9.40996e-10, 1e-5);
+    near(end.stillInUseFactor, 5.06345e-8, 1e-5);
+  });
+  test("the last trusted sighting, the estimate and the limit, to a hundredth of a year", () => {
+    expect(found.atLeast).toBe(1939);
+    expect(solow.sightings).toBe(21);
+    expect(Math.abs(solow.estimate - 1941)).toBeLessThan(0.01);
+    expect(Math.abs(solow.limit - 1945.44)).toBeLessThan(0.01);
+  });
+  test("the published first mode, 1944, lies between the last trusted sighting and the limit", () => {
+    expect(1944).toBeGreaterThan(found.atLeast ?? Number.NaN);
+    expect(1944).toBeLessThan(solow.limit);
+  });
+  test("doubtful sightings that count for something put the end later than the certain ones alone", () => {
+    expect(granted(found.jaricRoberts).estimate).toBeGreaterThan(solow.limit);
   });
 });

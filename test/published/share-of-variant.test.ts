@@ -19,6 +19,25 @@ test.each([
   expect(Math.abs(share.jeffreys.low - (jeffreys[0] as number))).toBeLessThanOrEqual(5e-5);
   expect(Math.abs(share.jeffreys.high - (jeffreys[1] as number))).toBeLessThanOrEqual(5e-5);
 });
+// R. G. Newcombe, "Interval estimation for the difference between independent proportions", Statistics in Medicine 17,
+// 1998, table II method 10, which is made of Wilson's limits: √ of the sum of squares of their distances (from memory).
+test.each([
+  [56, 70, 48, 80, [0.0524, 0.3339]],
+  [9, 10, 3, 10, [0.1705, 0.809]],
+  [6, 7, 2, 7, [0.0582, 0.8062]],
+  [5, 56, 0, 29, [-0.0381, 0.1926]],
+  [0, 10, 0, 20, [-0.1611, 0.2775]],
+])(
+  "Wilson's limits of %i of %i and %i of %i give the published limits of their difference",
+  (a, m, b, n, limits) => {
+    const [one, other] = [granted(shareOfVariant(a, m)).wilson, granted(shareOfVariant(b, n)).wilson];
+    const [p, q] = [a / m, b / n];
+    const low = p - q - Math.hypot(p - one.low, other.high - q);
+    const high = p - q + Math.hypot(one.high - p, q - other.low);
+    expect(Math.abs(low - (limits[0] as number))).toBeLessThanOrEqual(5.1e-5);
+    expect(Math.abs(high - (limits[1] as number))).toBeLessThanOrEqual(5.1e-5);
+  },
+);
 test("the true share behind labels with known errors", () => {
   expect(granted(trueShare(0.25, 0.9, 0.85)).raw).toBeCloseTo(0.1333333333, 9);
   expect(granted(trueShare(0.05, 0.8, 0.95)).raw).toBeCloseTo(0, 9);

@@ -2,8 +2,16 @@
 import { formatInterval, provenanceGrades, swapByGrade } from "../../../knowledge/index.ts";
 import type { ChangeoverFindings } from "./findings.ts";
 import { sideName } from "./names.ts";
-import { assumptionWords, gradeWords } from "./phrases.ts";
+import { assumptionWords, gradeWords, shareWords } from "./phrases.ts";
 import type { ChangeoverQuestion } from "./question.ts";
+
+function replacementsTaken(question: ChangeoverQuestion): string {
+  const { replacements } = question.setting;
+  if (replacements === undefined) return assumptionWords.replacements;
+  const whole = replacements.old + replacements.new;
+  const share = (side: "old" | "new") => shareWords(sideName(question, side), replacements[side] / whole);
+  return assumptionWords.replacementsSold(`${share("old")}, ${share("new")}`);
+}
 
 export function assumptionsOf(question: ChangeoverQuestion, findings: ChangeoverFindings): readonly string[] {
   const { setting, windowFrom, chosen } = question;
@@ -21,6 +29,6 @@ export function assumptionsOf(question: ChangeoverQuestion, findings: Changeover
     ...(chosen === "order" ? [order] : []),
     isChange ? assumptionWords.swaps(swaps) : assumptionWords.swapsFixed(swaps),
     ...(ruled > 0 ? [assumptionWords.rulings(ruled)] : []),
-    ...(isChange ? [assumptionWords.replacements] : []),
+    ...(isChange ? [replacementsTaken(question)] : []),
   ];
 }

@@ -105,11 +105,11 @@ function limitAsJson(limit: Result<UseLimit, Refusal>): object {
   return { estimate: day(estimate), limit: day(last), isOpen, assumption, sightings };
 }
 
-function stretch({ from, to }: Interval): { readonly from: string; readonly to: string } {
+export function stretch({ from, to }: Interval): { readonly from: string; readonly to: string } {
   return { from: day(from), to: day(Math.max(from, to - 1e-5)) };
 }
 
-function day(instant: number): string {
+export function day(instant: number): string {
   const { year, month, day: ofMonth } = civilDayAt(instant);
   return `${year}-${String(month).padStart(2, "0")}-${String(ofMonth).padStart(2, "0")}`;
 }

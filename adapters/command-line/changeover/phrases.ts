@@ -47,7 +47,9 @@ export const optionRefusals = {
   onBothSides: (id: string) => `--old and --new: ${JSON.stringify(id)} cannot be both`,
   noneSeen: (counts: string) => `--old and --new: no sighting of either; the list has ${counts}`,
   noneBuilt: (when: string) => `no sighting was built within production, ${when}`,
-  which: (counts: string) => `--old and --new are needed: the list has ${counts}`,
+  which: (counts: string) =>
+    `--old and --new are needed: the handbook has not two of them fitted by the works; the list has ${counts}`,
+  pictureOfChain: "--picture: --old and --new are needed with it, for a list of more than two variants",
 } as const;
 
 const MOST_LISTED = 8;
@@ -61,6 +63,8 @@ export function listedCounts(counts: ReadonlyMap<string, number>): string {
 
 export const headings = {
   change: (part: string | undefined) => (part === undefined ? "The change" : `The change of the ${part}`),
+  chain: (part: string | undefined) =>
+    part === undefined ? "The changes, all at once" : `The changes of the ${part}, all at once`,
   oneVariant: (part: string | undefined) => (part === undefined ? "One variant" : `The ${part}, one variant`),
   suspects: "Looks swapped or misread",
   wanted: "Cars wanted next, the most telling first; ask again after each",
@@ -93,6 +97,9 @@ export const noSuspects = "none is more likely than not";
 export const nothingWanted = "no build month would tell more";
 export const wantedWords = (when: string, chance: string) => `${when}: the new one on it is ${chance}`;
 
+export const fromTo = (old: string, fresh: string) => `${old} to ${fresh}`;
+export const seenWords = (name: string, count: number) => `${name} ${count}`;
+export const shareWords = (name: string, share: number) => `${name} ${Math.round(100 * share)} %`;
 export const countOfOne = (count: number) => `${count}`;
 export const countWords = (count: number, old: number, fresh: number) => `${count}: ${old} old, ${fresh} new`;
 export const outsideWords = (ids: string) => `not used, built outside production: ${ids}`;
@@ -112,6 +119,11 @@ export const assumptionWords = {
   swapsFixed: (chances: string) => `chance of a swap: ${chances}`,
   rulings: (count: number) => `${sightingsCounted(count)} counted as built by a keeper's ruling`,
   replacements: "replacements of the old and of the new kind are equally easy to have",
+  replacementsSold: (shares: string) =>
+    `replacements to be had, by the months of sale in the handbook: ${shares}`,
+  chain: "each gave way to the next on all cars; of kinds fitted side by side ask with --old and --new",
+  chainByHandbook: "they followed each other in the order in which the handbook has them begin",
+  chainByCars: "they followed each other as the mean build dates of their cars do",
 } as const;
 
 export const tableColumns = ["id", "built", "type", "history", "not the type built with"] as const;

@@ -6,6 +6,7 @@ import {
   midpoint,
   type PartKind,
   parseDateText,
+  replacementsSold,
   type Sighting,
   statedChange,
 } from "../../../knowledge/index.ts";
@@ -38,6 +39,8 @@ export interface ChangeoverQuestion {
   readonly new: readonly string[];
   /** asked: by option; order: of two in the list, the one on the older cars is the old one; alone: the list has but one. */
   readonly chosen: "asked" | "order" | "alone";
+  /** All variants of the list in the order in which they followed each other, when they are more than two and none was asked for; else none. */
+  readonly chain: readonly string[];
   readonly setting: ChangeoverSetting;
   readonly windowFrom: "options" | "handbook";
   readonly part: PartKind | undefined;
@@ -60,7 +63,7 @@ export async function openQuestion(options: ChangeoverOptions): Promise<Changeov
     ...sides,
     part,
     windowFrom: asked === undefined ? "handbook" : "options",
-    setting: { window, ...productionOf(handbook), ...statedBy(part, sides) },
+    setting: { window, ...productionOf(handbook), ...statedBy(part, sides), ...soldBy(part, sides) },
   };
 }
 
@@ -102,7 +105,17 @@ function partNamed(handbook: Handbook, written: string | undefined): PartKind | 
   throw new OutsideError(optionRefusals.unknown("part", written, closestName(written, ids), ids.join(", ")));
 }
 
-type Sides = Pick<ChangeoverQuestion, "old" | "new" | "chosen">;
+type Sides = Pick<ChangeoverQuestion, "old" | "new" | "chosen" | "chain">;
+
+/** What the handbook says is on sale, old against new type; nothing where it does not say. */
+function soldBy(part: PartKind | undefined, sides: Sides): Pick<ChangeoverSetting, "replacements"> {
+  const sold = part && replacementsSold(part, [...sides.old, ...sides.new]);
+  if (sold === undefined || sides.old.length === 0 || sides.new.length === 0) return {};
+  const sum = (months: readonly number[]): number => months.reduce((all, one) => all + one, 0);
+  return {
+    replacements: { old: sum(sold.slice(0, sides.old.length)), new: sum(sold.slice(sides.old.length)) },
+  };
+}
 
 function statedBy(part: PartKind | undefined, sides: Sides): Pick<ChangeoverSetting, "stated"> {
   const periodsOf = (ids: readonly string[]) =>
@@ -117,7 +130,7 @@ function sidesOf(
   part: PartKind | undefined,
 ): Sides {
   const counts = countsOf(sightings);
-  if (options.old === undefined && options.new === undefined) return sidesFound(sightings, counts);
+  if (options.old === undefined && options.new === undefined) return sidesFound(sightings, counts, part);
   const known = [...new Set([...counts.keys(), ...(part?.variants ?? []).map(({ id }) => id)])];
   const named = (option: "old" | "new"): readonly string[] => {
     const ids = (options[option] ?? "").split(",").flatMap((id) => (id.trim() === "" ? [] : [id.trim()]));
@@ -132,23 +145,44 @@ function sidesOf(
   if (![...sides.old, ...sides.new].some((id) => counts.has(id))) {
     throw new OutsideError(optionRefusals.noneSeen(oneLine(listedCounts(counts))));
   }
-  return { ...sides, chosen: "asked" };
+  return { ...sides, chosen: "asked", chain: [] };
 }
 
-/** Of two variants the one on the older cars gave way; of more nobody can tell which pair is asked about. */
-function sidesFound(sightings: readonly Sighting[], counts: ReadonlyMap<string, number>): Sides {
+/** Of two variants the one on the older cars gave way; more are a chain. */
+function sidesFound(
+  sightings: readonly Sighting[],
+  counts: ReadonlyMap<string, number>,
+  part: PartKind | undefined,
+): Sides {
   const meanDate = (variant: string): number => {
     const dates = sightings.filter((one) => one.variant === variant).map(({ built }) => midpoint(built));
     return dates.reduce((sum, date) => sum + date, 0) / dates.length;
   };
-  const [first, second, ...more] = [...counts.keys()].sort(
+  const byMeanDate = [...counts.keys()].sort(
     (one, other) => meanDate(one) - meanDate(other) || (one < other ? -1 : 1),
   );
-  if (more.length > 0) throw new OutsideError(optionRefusals.which(oneLine(listedCounts(counts))));
-  if (first === undefined || second === undefined) {
-    return { old: first === undefined ? [] : [first], new: [], chosen: "alone" };
+  const [first, second] = byMeanDate;
+  if (byMeanDate.length > 2) {
+    const chain = part === undefined ? byMeanDate : fittedInOrder(part, counts);
+    if (chain.length < 2) throw new OutsideError(optionRefusals.which(oneLine(listedCounts(counts))));
+    return { old: chain.slice(0, -1), new: chain.slice(-1), chosen: "order", chain };
   }
-  return { old: [first], new: [second], chosen: "order" };
+  if (first === undefined || second === undefined) {
+    return { old: first === undefined ? [] : [first], new: [], chosen: "alone", chain: [] };
+  }
+  return { old: [first], new: [second], chosen: "order", chain: [] };
+}
+
+/** Those of the list that the works fitted, by the beginning of their first period. */
+function fittedInOrder(part: PartKind, counts: ReadonlyMap<string, number>): readonly string[] {
+  return part.variants
+    .filter(({ id, origin, fitted }) => counts.has(id) && origin === "production" && fitted.length > 0)
+    .map(({ id, fitted }) => ({
+      id,
+      began: Math.min(...fitted.map(({ from }) => parseDateText(from)?.from ?? Number.POSITIVE_INFINITY)),
+    }))
+    .sort((one, other) => one.began - other.began)
+    .map(({ id }) => id);
 }
 
 export function countsOf(sightings: readonly Sighting[]): ReadonlyMap<string, number> {

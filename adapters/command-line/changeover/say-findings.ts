@@ -64,7 +64,7 @@ export function sayFindings(question: ChangeoverQuestion, findings: ChangeoverFi
   ];
 }
 
-type Row = readonly [label: string, text: string];
+export type Row = readonly [label: string, text: string];
 
 function sayChange(question: ChangeoverQuestion, findings: ChangeFindings): readonly string[] {
   const { change } = findings;
@@ -208,12 +208,12 @@ function listedIds(sightings: readonly { readonly id: string }[]): string {
   return [...ids, ...(left > 0 ? [`${left} more`] : [])].join(", ");
 }
 
-function section(heading: string, body: readonly Row[]): readonly string[] {
+export function section(heading: string, body: readonly Row[]): readonly string[] {
   return ["", heading, ...rows(body)];
 }
 
 /** Labels in a column, their texts wrapped beside it; a long label takes a line of its own. */
-function rows(body: readonly Row[]): readonly string[] {
+export function rows(body: readonly Row[]): readonly string[] {
   const column = Math.min(28, Math.max(0, ...body.map(([label]) => textWidth(label))));
   return body.flatMap(([label, text]) => {
     const first = `  ${padded(label, column)}  `;

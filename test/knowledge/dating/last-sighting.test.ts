@@ -41,6 +41,12 @@ describe("a variant whose successor nobody has reported", () => {
     expect(end.atLeast).toBe(18.5);
     expect(granted(lastSighting(setting, [...seen, at(30, 0.4)])).atLeast).toBe(18.5);
   });
+  test("is not told anything by cars built before the window or after it", () => {
+    expect(granted(lastSighting(setting, [...seen, at(-3), at(36), at(90)]))).toEqual(end);
+  });
+  test("is told as much by the sighting that just reaches the trust asked for as by a sure one", () => {
+    expect(granted(lastSighting(setting, [...seen, at(24, 0.9)])).atLeast).toBe(24.5);
+  });
   test("has a limit beyond it by every method, and every method says what it assumes", () => {
     for (const limit of [end.solow, end.straussSadler, end.robertsSolow, end.jaricRoberts]) {
       const { limit: month, estimate, assumption } = granted(limit);

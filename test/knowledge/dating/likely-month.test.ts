@@ -34,3 +34,11 @@ test("without a sighting no month has more than its share, and the first is name
   expect(likely?.chance).toBeGreaterThan(0.9 / 24);
   expect(change.reported).toBe("none");
 });
+
+test("where all that was seen is of one kind, the month is of the window still, and takes nothing from there having been no change", () => {
+  const allNew = Array.from({ length: 30 }, (_, index) => inCell(3 * index, true));
+  const allOld = Array.from({ length: 30 }, (_, index) => inCell(3 * index + 5, false));
+  const likely = [allNew, allOld].map((sightings) => monthOf(sightings).likely);
+  expect(likely.map((one) => one?.month.from)).toEqual([0, 23]);
+  for (const one of likely) expect(one?.chance).toBeLessThan(0.5);
+});
