@@ -152,6 +152,19 @@ export const usages: Readonly<Record<string, Usage>> = {
       "all of it also while the program serves",
     ],
   },
+  observations: {
+    purpose: "take a community's observations out, or others in",
+    lines: [
+      "witness-mark observations export [--json] [--store FILE] [--community NAME]",
+      "witness-mark observations import FILE [--store FILE] [--community NAME] [--handbook DIR]",
+      "  FILE             comma-separated rows under a row of headings, or JSON, as they were exported",
+      "  --json           every record whole; without it rows for a spreadsheet, formulas made harmless",
+      "  --store FILE     a store's file, or a database's postgres:// address; without it the one of DATABASE_URL, or else of DATA_DIR",
+      "  --community NAME whose; home when left out",
+      "  --handbook DIR   a handbook's folder; without it those of HANDBOOKS, or the one that is shipped",
+      "each row that could not be read is named, the others are taken in; status 2 when there is one",
+    ],
+  },
   help: {
     purpose: "this, or one command in full",
     lines: ["witness-mark help [COMMAND]"],
@@ -164,6 +177,6 @@ export const commandNames: readonly string[] = Object.keys(usages);
 export function usageText(command?: string): string {
   const usage = command === undefined ? undefined : usages[command];
   if (usage !== undefined) return usage.lines.join("\n");
-  const rows = Object.entries(usages).map(([name, { purpose }]) => `  ${name.padEnd(12)}${purpose}`);
+  const rows = Object.entries(usages).map(([name, { purpose }]) => `  ${name.padEnd(14)}${purpose}`);
   return ["witness-mark COMMAND [options]", ...rows].join("\n");
 }

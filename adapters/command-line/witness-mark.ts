@@ -24,6 +24,7 @@ const commands: Readonly<Record<string, () => Promise<{ readonly run: Run }>>> =
   schema: () => import("./schema.ts"),
   "sign-in": () => import("./sign-in.ts"),
   store: () => import("./store.ts"),
+  observations: () => import("./observations.ts"),
 };
 
 async function perform([command, ...written]: readonly string[]): Promise<void> {

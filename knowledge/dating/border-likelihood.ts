@@ -6,6 +6,7 @@ import type { Circumstance } from "./change-priors.ts";
 import { type OverlapProfile, overlapProfile, profileName } from "./overlap-profile.ts";
 import { type Replacements, reportChance, reportTerms } from "./report-chance.ts";
 import type { ReportGroup } from "./report-groups.ts";
+import { type RawSums, runningSums } from "./running-sums.ts";
 import { wholeLogarithm } from "./whole-logarithm.ts";
 
 export interface LikelihoodGround {
@@ -36,28 +37,45 @@ export interface StepTable {
 
 /**
  * Whole logarithms, circumstances × widths × (cells + 1) borders. Border 0 means "after the change all through the
- * window", the last border "before it all through". O(circumstances · groups · Σ(width + length of stretch)).
+ * window", the last border "before it all through". O(circumstances · groups · Σ(width + length of stretch)); with a
+ * memory only of the groups that differ from the last time.
  */
 export function borderLikelihoods(ground: LikelihoodGround, groups: readonly ReportGroup[]): Float64Array {
-  const { grid, widths, circumstances } = ground;
+  const { grid, widths, circumstances, memory } = ground;
   const borders = grid.cells + 1;
-  const sums = new Float64Array(circumstances.length * widths.length * borders);
-  const after = new Float64Array(circumstances.length);
-  const before = new Float64Array(circumstances.length);
-  const tables = ground.memory ?? new Map<string, StepTable>();
-  for (const group of groups) {
-    const { isNew, swap, misread, isSought, units, lo, hi } = group;
-    const name = [isNew, swap, misread, isSought, profileName(grid.cars, lo, hi)].join(" ");
-    const table = tables.get(name) ?? stepTable(ground, group);
-    tables.set(name, table);
-    for (let c = 0; c < circumstances.length; c += 1) {
-      after[c] = (after[c] as number) + units * (table.after[c] as number);
-      before[c] = (before[c] as number) + units * (table.before[c] as number);
-      addSteps(sums, table, group, c, borders);
-    }
+  const tables = memory ?? new Map<string, StepTable>();
+  const empty = (): RawSums => ({
+    sums: new Float64Array(circumstances.length * widths.length * borders),
+    after: new Float64Array(circumstances.length),
+    before: new Float64Array(circumstances.length),
+  });
+  const add = (raw: RawSums, group: ReportGroup, units: number): void =>
+    addGroup(raw, tableOf(ground, tables, group), { ...group, units }, borders);
+  const { sums, after, before } = runningSums(tables, groups, empty, add);
+  const accumulated = sums.slice();
+  accumulate(accumulated, after, before, widths.length, borders);
+  return accumulated;
+}
+
+function tableOf(ground: LikelihoodGround, tables: LikelihoodMemory, group: ReportGroup): StepTable {
+  const { isNew, swap, misread, isSought, lo, hi } = group;
+  const name = [isNew, swap, misread, isSought, profileName(ground.grid.cars, lo, hi)].join(" ");
+  const table = tables.get(name) ?? stepTable(ground, group);
+  tables.set(name, table);
+  return table;
+}
+
+function addGroup(
+  { sums, after, before }: RawSums,
+  table: StepTable,
+  group: ReportGroup,
+  borders: number,
+): void {
+  for (let c = 0; c < after.length; c += 1) {
+    after[c] = (after[c] as number) + group.units * (table.after[c] as number);
+    before[c] = (before[c] as number) + group.units * (table.before[c] as number);
+    addSteps(sums, table, group, c, borders);
   }
-  accumulate(sums, after, before, widths.length, borders);
-  return sums;
 }
 
 function addSteps(

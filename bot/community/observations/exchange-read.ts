@@ -13,12 +13,8 @@ import type { CommunityScene } from "../affair.ts";
 import { faults as words } from "../phrases/observations.ts";
 import { recordId, recordIdOf, recordIdPattern } from "../record-id.ts";
 import { type Column, columns } from "./exchange-row.ts";
+import type { FoundRows } from "./found-rows.ts";
 import type { Observation } from "./observation.ts";
-
-export interface ReadRows {
-  readonly rows: readonly { readonly id: string; readonly observation: Observation }[];
-  readonly faults: readonly { readonly row: number; readonly fault: string }[];
-}
 
 /** A row that cannot be read; caught for each row. */
 class RowFault extends Error {
@@ -27,7 +23,7 @@ class RowFault extends Error {
 
 type CellOf = (column: Column) => string;
 
-export function readRows(scene: CommunityScene, text: string): ReadRows {
+export function readRows(scene: CommunityScene, text: string): FoundRows {
   const {
     rows: [head, ...body],
     faults: written,
@@ -35,16 +31,16 @@ export function readRows(scene: CommunityScene, text: string): ReadRows {
   const places = new Map(head?.cells.map(({ text: name }, at) => [name.trim().toLowerCase(), at]) ?? []);
   const missing = (["part", "kind", "history"] as const).find((column) => !places.has(column));
   if (missing !== undefined)
-    return { rows: [], faults: [{ row: head?.row ?? 1, fault: words.noHead(missing) }] };
+    return { rows: [], faults: [{ place: words.row(head?.row ?? 1), fault: words.noHead(missing) }] };
   const rows: { id: string; observation: Observation }[] = [];
-  const faults = written.map(({ row, message }) => ({ row, fault: message }));
+  const faults = written.map(({ row, message }) => ({ place: words.row(row), fault: message }));
   for (const { row, cells } of body) {
     const cell: CellOf = (column) => unescapedCell((cells[places.get(column) ?? -1]?.text ?? "").trim());
     try {
       rows.push({ id: idOf(scene, cell), observation: observationOf(scene, cell) });
     } catch (fault) {
       if (!(fault instanceof RowFault)) throw fault;
-      faults.push({ row, fault: fault.message });
+      faults.push({ place: words.row(row), fault: fault.message });
     }
   }
   return { rows, faults };

@@ -11,6 +11,7 @@ import { columns, rowOf } from "./exchange-row.ts";
 import { kindsOf } from "./kinds-of.ts";
 import type { Observation } from "./observation.ts";
 import { observationKind } from "./observations-view.ts";
+import { readJson } from "./read-json.ts";
 
 const mostFaults = 20;
 
@@ -52,13 +53,14 @@ function exported({ memory }: CommunityScene, ending: "csv" | "json"): Handled {
 }
 
 function imported(scene: CommunityScene, text: string): Handled {
-  const { rows, faults } = readRows(scene, text);
+  const { rows, faults } = text.startsWith("[") ? readJson(scene, text) : readRows(scene, text);
   const { byId } = scene.memory.observations;
-  const fresh = rows.filter(({ id }) => !byId.has(id));
+  // What is there twice in one text is taken in once.
+  const fresh = [...new Map(rows.map((one) => [one.id, one])).values()].filter(({ id }) => !byId.has(id));
   const known = rows.length - fresh.length;
   const records = fresh.map(({ id, observation }) => ({ id, observation: settled(scene, observation) }));
   const waiting = records.filter(({ observation }) => observation.stands === "waiting").length;
-  const shown = faults.slice(0, mostFaults).map(({ row, fault }) => phrases.rowFault(row, fault));
+  const shown = faults.slice(0, mostFaults).map(({ place, fault }) => phrases.rowFault(place, fault));
   const left = faults.length - shown.length;
   const items = [...shown, ...(left > 0 ? [phrases.moreFaults(left)] : [])];
   const list: readonly Block[] =
@@ -72,9 +74,9 @@ function imported(scene: CommunityScene, text: string): Handled {
   };
 }
 
-/** An accepted one counts with the kinds that today's handbook gives it. */
+/** An accepted one counts with the kinds it was accepted with; without any, with those that today's handbook gives it. */
 function settled(scene: CommunityScene, observation: Observation): Observation {
-  return observation.stands === "accepted"
+  return observation.stands === "accepted" && observation.kinds.length === 0
     ? { ...observation, kinds: kindsOf(scene, observation.saw) }
     : observation;
 }

@@ -134,12 +134,18 @@ export const exported = (count: number) => `${counted(count, "observation")} to 
 export const exportNote = "Cells that a spreadsheet would take for formulas begin with an apostrophe.";
 export const imported = (count: number, waiting: number, known: number) =>
   `${counted(count, "observation")} taken in, ${waiting} of them waiting for a keeper${known === 0 ? "" : `; ${known} were there already`}.`;
-export const rowsNotRead = "These rows were not read:";
-export const rowFault = (row: number, fault: string) => `row ${row}: ${fault}`;
+export const rowsNotRead = "These were not read:";
+export const rowFault = (place: string, fault: string) => `${place}: ${fault}`;
 export const moreFaults = (count: number) => `and ${count} more`;
 export const howToImport =
-  "Paste the rows after the words: “import observations:”, then a row of headings (part, kind, built from, built to, history …) and a row for each car.";
+  "Paste the rows after the words: “import observations:”, then a row of headings (part, kind, built from, built to, history …) and a row for each car; or what “export observations as json” gave.";
 export const faults = {
+  row: (row: number) => `row ${row}`,
+  listed: (number: number) => `observation ${number}`,
+  wholeText: "the text",
+  noList: "begins like JSON and is no list of observations",
+  field: (name: string) => `${quoted(name)} is missing, or not as it is exported`,
+  handbook: (id: string) => `${quoted(id)} is no handbook that serves here`,
   noHead: (missing: string) => `the first row names no column “${missing}”`,
   part: (text: string) => `${quoted(text)} is no part of the handbook`,
   kind: (text: string) => `${quoted(text)} is no kind of that part`,

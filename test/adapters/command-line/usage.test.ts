@@ -19,6 +19,7 @@ test("help names every command, and each command explains itself", async () => {
     "table",
     "schema",
     "store",
+    "observations",
   ]) {
     expect(out).toContain(command);
     const byWord = await run(commandLine, ["help", command]);

@@ -101,6 +101,47 @@ describe("export and import", () => {
     );
   });
 
+  test("JSON that was exported is taken in whole elsewhere, and pasted twice it is there once", async () => {
+    const here = await clubWith(cars);
+    const there = await clubWith([]);
+    const records = fileOf(await here.keeper("export observations as json"));
+    const said = `import observations:\n${records}`;
+    expect(textsOf(await there.keeper(said))).toContain("3 observations taken in, 1 of them waiting");
+    expect(fileOf(await there.keeper("export observations as json"))).toBe(records);
+    expect(textsOf(await there.keeper(said))).toContain("3 were there already");
+  });
+
+  test("an observation in JSON that cannot be read is named with its place, and the others are taken", async () => {
+    const here = await clubWith([...cars, ...cars]);
+    const { keeper } = await clubWith([]);
+    const whole = fileOf(await here.keeper("export observations as json"));
+    const [one, other, third, fourth, fifth, sixth] = JSON.parse(whole);
+    const list = [
+      one,
+      { ...other, id: "x" },
+      { ...third, saw: { ...third.saw, grade: "garage queen" } },
+      { ...fourth, saw: { ...fourth.saw, part: "sunroof" } },
+      { ...fifth, kinds: [{ variant: "third", chance: 1 }] },
+      { ...sixth, weight: 12 },
+      7,
+      one,
+    ];
+    const text = textsOf(await keeper(`import observations: ${JSON.stringify(list)}`));
+    expect(text.split("\n")).toEqual([
+      "1 observation taken in, 0 of them waiting for a keeper; 1 were there already.",
+      "These were not read:",
+      "observation 2: “id” is missing, or not as it is exported",
+      "observation 3: “saw.grade” is missing, or not as it is exported",
+      "observation 4: “sunroof” is no part of the handbook",
+      "observation 5: “third” is no kind of that part",
+      "observation 6: “weight” is missing, or not as it is exported",
+      "observation 7: “id” is missing, or not as it is exported",
+    ]);
+    expect(textsOf(await keeper("import observations: [{"))).toContain(
+      "the text: begins like JSON and is no list of observations",
+    );
+  });
+
   test("as JSON every record is whole", async () => {
     const { keeper } = await clubWith(cars);
     const records: readonly { readonly stands: string }[] = JSON.parse(
