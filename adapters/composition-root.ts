@@ -215,7 +215,7 @@ function stopSignal(): AbortSignal {
 
 function aborted(signal: AbortSignal): Promise<void> {
   return new Promise((resolve) => {
-    if (signal.aborted) resolve();
+    if (signal.aborted) return resolve();
     // A signal handler keeps no process alive, and without a door nothing else would.
     const alive = setInterval(() => undefined, 60_000);
     signal.addEventListener("abort", () => {

@@ -1,6 +1,7 @@
 import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, writeFileSync } from "node:fs";
 import { createServer, type Server } from "node:net";
 import { join } from "node:path";
+import { setTimeout as pause } from "node:timers/promises";
 import { expect, test } from "vitest";
 import { commandLine, mainProgram, newFolder, type Running, run, shrike, start } from "./program.ts";
 import { hasPseudoTerminal, screenOf } from "./screen.ts";
@@ -22,6 +23,17 @@ test("without a terminal it serves its health until it is asked to stop, and sto
     running.process.kill(signal);
     expect(await running.ended).toMatchObject({ status: 0, signal: null });
     expect(readdirSync(join(folder, "data")).toSorted()).toEqual(["secret.key", "witness-mark.sqlite"]);
+  }
+});
+
+test("it ends at whatever moment it is asked to, also while it is still starting", async () => {
+  for (const milliseconds of [200, 600, 1000, 1400, 2000]) {
+    const running = start(mainProgram, [], { folder: newFolder(), environment: { PORT: "0" } });
+    await pause(milliseconds);
+    running.process.kill("SIGTERM");
+    const { status, signal } = await running.ended;
+    // Before it listens for signals the system ends it.
+    expect(status === 0 || signal === "SIGTERM").toBe(true);
   }
 });
 
