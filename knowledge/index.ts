@@ -5,7 +5,7 @@ export { civilDayAt } from "./calendar/civil-day.ts";
 export { formatInterval, parseDateText } from "./calendar/date-text.ts";
 export { dayOfMilliseconds } from "./calendar/day-of-milliseconds.ts";
 export type { Interval } from "./calendar/interval.ts";
-export { midpoint } from "./calendar/interval.ts";
+export { midpoint, monthInterval } from "./calendar/interval.ts";
 export type { LikelihoodMemory } from "./dating/border-likelihood.ts";
 export { type BriefChangeover, briefChangeover } from "./dating/brief-changeover.ts";
 export type { CarWanted } from "./dating/cars-wanted.ts";
