@@ -2,9 +2,8 @@
  * A month of build said without its year, "it's a 77, built in March I think", "march": the year is the one told beside it or before. A month
  * that could belong to two years, or to none, is left alone: no year is guessed.
  */
-import { type CarFinding, type Interval, monthInterval } from "../../knowledge/index.ts";
+import { type CarFinding, type Interval, monthInterval, monthNumber } from "../../knowledge/index.ts";
 
-const names = ["jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"];
 const month = String.raw`(?<month>jan(?:uary)?|feb(?:ruary)?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?|sept?(?:ember)?|oct(?:ober)?|nov(?:ember)?|dec(?:ember)?)\b\.?`;
 const withoutYear = String.raw`(?!,? ?(?:of |in )?'?\d)`;
 /** Said of the car's build: a month by itself may be of anything, and "march" and "may" are words besides. */
@@ -44,7 +43,8 @@ function monthSaid(
     ofTheBuild.exec(text) ?? (mayBeBare && !/\d/.test(text) ? bare.exec(text.replace(besides, "")) : null);
   const name = match?.groups?.month;
   if (name === undefined) return undefined;
-  return { month: names.indexOf(name.slice(0, 3).toLowerCase()) + 1, words: name };
+  const number = monthNumber(name);
+  return number === undefined ? undefined : { month: number, words: name };
 }
 
 /** The one month of that name within; a month told before is corrected within its year. */

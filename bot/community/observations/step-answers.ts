@@ -1,7 +1,9 @@
 /** What an answer to a step of the recording means: pressed, or in words that the reader understands. */
 import {
   type CarFinding,
+  dateAgo,
   dayOfMilliseconds,
+  findDates,
   parseDateText,
   provenanceGrades,
   type Report,
@@ -115,20 +117,18 @@ function gradeNamed(scene: CommunityScene, draft: Draft, said: string): Draft["g
 
 const unknownHistory = /\b(?:not|un|isn['’]t) ?known\b|\bno (?:papers|history|idea)\b/iu;
 
+/** A two-figure year is one of the last fifty years; in months. */
+const longestMemory = 600;
+
 function seenAnswer({ today, at }: CommunityScene, draft: Draft, said: string): StepAnswer {
   const answered = [...draft.answered, "seen" as const];
   if (doesNotKnow.test(said) || said === "not-sure") return { ...draft, answered, seen: null };
-  if (/^today[.!]?$/iu.test(said)) return { ...draft, answered, seen: dayOfMilliseconds(at) };
-  const seen = parseDateText(said) ?? monthAndYear(said);
+  const era = { production: { from: today.to - longestMemory, to: today.to }, today };
+  const seen =
+    parseDateText(said) ??
+    findDates(said.toLowerCase(), era)[0]?.interval ??
+    dateAgo(said.toLowerCase(), dayOfMilliseconds(at));
   return seen === undefined || seen.from >= today.to ? undefined : { ...draft, answered, seen };
-}
-
-const months = ["jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"];
-
-function monthAndYear(said: string) {
-  const [, name = "", year = ""] = /^(?:in )?([a-z]{3})[a-z]*\.? (\d{4})[.!]?$/iu.exec(said.trim()) ?? [];
-  const month = months.indexOf(name.toLowerCase()) + 1;
-  return month === 0 ? undefined : parseDateText(`${year}-${String(month).padStart(2, "0")}`);
 }
 
 const mostLinks = 10;
