@@ -47,7 +47,11 @@ export function answeredStep(scene: CommunityScene, draft: Draft, step: Step, sa
   }
 }
 
-const doesNotKnow = /^(?:cannot tell|can't tell|not sure|don't know|dunno|no idea|unknown)[.!]?$/iu;
+const doesNotKnow =
+  /^(?:i )?(?:(?:cannot|can['’]?t|could ?n['’]?t) (?:tell|say|remember)|(?:['’]?a?m )?not sure|(?:don['’]?t|do not) know|dunno|idk|no (?:idea|clue)|unknown)[.!]?$/iu;
+/** Of a list of kinds with what was told at its head: that, and no other of it. */
+const leavesItToFacts =
+  /^(?:as (?:i )?(?:told|said)|(?:just |go by )?what i (?:told|said|saw|described)(?: decides)?|the facts(?: decide)?|yes|that|that one|same)[.!]?$/iu;
 
 function partNamed(scene: CommunityScene, draft: Draft, said: string): string | undefined {
   const { handbook, lexicon } = knowledgeFor(scene, draft);
@@ -63,7 +67,10 @@ function kindAnswer(scene: CommunityScene, draft: Draft, said: string): StepAnsw
   const answered = [...draft.answered, "kind" as const];
   if (part.variants.some(({ id }) => id === said)) return { ...draft, answered, variant: said };
   const isLeftToFacts =
-    said === "as-told" || said.toLowerCase() === phrases.asTold.toLowerCase() || doesNotKnow.test(said);
+    said === "as-told" ||
+    said.toLowerCase() === phrases.asTold.toLowerCase() ||
+    leavesItToFacts.test(said) ||
+    doesNotKnow.test(said);
   if (isLeftToFacts) return draft.reports.length === 0 ? undefined : { ...draft, answered, variant: null };
   const read = readMessage(said, knowledge.lexicon, { today: scene.today, part: part.id });
   const named = read.variants.find((mention) => mention.part === part.id)?.variant;
@@ -132,12 +139,14 @@ function seenAnswer({ today, at }: CommunityScene, draft: Draft, said: string): 
 }
 
 const mostLinks = 10;
+const hasNone =
+  /^(?:sorry,? )?(?:i )?(?:(?:have |have ?n['’]?t |did ?n['’]?t take )?(?:none|no|nope|nothing|any|not yet|skip)(?: (?:photographs?|photos?|pictures?|pics?|links?|of those|either|of it|yet))*)[.!]?$/iu;
 
 function photographsAnswer({ message }: CommunityScene, draft: Draft, said: string): StepAnswer {
   const answered = [...draft.answered, "photographs" as const];
   const links = [...said.matchAll(/https?:\/\/[^\s<>"]{1,500}/giu)].map(([link]) => link);
   const photographs = [...draft.photographs, ...(message.photographs ?? [])];
-  const isNone = /^(?:none|no|nope|no photographs?|nothing)[.!]?$/iu.test(said) || doesNotKnow.test(said);
+  const isNone = hasNone.test(said) || doesNotKnow.test(said);
   if (!isNone && links.length === 0 && (message.photographs ?? []).length === 0) return undefined;
   return { ...draft, answered, photographs, links: [...draft.links, ...links].slice(0, mostLinks) };
 }
