@@ -93,7 +93,7 @@ describe("a community of sewing machines", () => {
       ));
     const card = answerCard([finch], conversation, { person: "ann" });
     expect(card).toMatchObject({ thing: "machine", car: [{ label: "built", value: "1936" }] });
-    expect(JSON.stringify({ ...card, car: [] })).not.toMatch(/\bcars?\b/iu);
+    expect(JSON.stringify(Object.values(card ?? {}))).not.toMatch(/\bcars?\b/iu);
   });
 
   test("is understood when it speaks of its machines", async () => {
