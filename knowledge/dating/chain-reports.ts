@@ -36,15 +36,15 @@ export function groupChain(
 ): readonly ChainGroup[] {
   const alike = new Map<string, ChainGroup & { count: number }>();
   const ofInterval = new Map<string, number>();
-  for (const { variant, built, swap, misread: said } of sightings) {
-    const range = cellsOf(grid, built);
-    if (!range || !(variant >= 0 && variant < variants)) continue;
-    const misread = Math.max(LEAST_MISREAD, said);
-    const key = [variant, range.lo, range.hi, swap, misread].join(" ");
-    const entry = alike.get(key) ?? { variant, ...range, swap, misread, count: 0 };
+  for (const sighting of sightings) {
+    const group = groupOfSighting(grid, sighting, variants);
+    if (!group) continue;
+    const { variant, lo, hi, swap, misread } = group;
+    const key = [variant, lo, hi, swap, misread].join(" ");
+    const entry = alike.get(key) ?? { ...group, count: 0 };
     entry.count += 1;
     alike.set(key, entry);
-    const interval = `${range.lo}-${range.hi}`;
+    const interval = `${lo}-${hi}`;
     ofInterval.set(interval, (ofInterval.get(interval) ?? 0) + 1);
   }
   const counted = [...alike.values()].map((group): ChainGroup => {
@@ -60,6 +60,17 @@ export function groupChain(
       one.swap - other.swap ||
       one.misread - other.misread,
   );
+}
+
+/** What tells one sighting from another; undefined for one outside the window or of no known variant. */
+export function groupOfSighting(
+  grid: CellGrid,
+  { variant, built, swap, misread }: ChainSighting,
+  variants: number,
+): Omit<ChainGroup, "count"> | undefined {
+  const range = cellsOf(grid, built);
+  if (!range || !(variant >= 0 && variant < variants)) return undefined;
+  return { variant, ...range, swap, misread: Math.max(LEAST_MISREAD, misread) };
 }
 
 /** P(report of a variant) = floor + slope · its share at the works. */
