@@ -56,6 +56,7 @@ export { type PhotographRefusal, photographRefusals } from "./conversation/phras
 export { pinnedLead } from "./conversation/phrases/pinned.ts";
 export { type AnswerCard, answerCard } from "./conversation/saying/answer-card.ts";
 // Charts, and the tables that say the same
+export type { ChainChart } from "./conversation/saying/chain-chart.ts";
 export type { ChangeoverChart } from "./conversation/saying/changeover-chart.ts";
 export { type EvidenceChart, evidenceChart, evidenceTable } from "./conversation/saying/evidence-chart.ts";
 export { type FittedChart, fittedChart, fittedTable } from "./conversation/saying/fitted-chart.ts";

@@ -23,7 +23,8 @@ export function chainCarsWanted({ posterior }: ChangeoverChain, change: number):
     const hi = Math.min(grid.cells, lo + perMonth);
     if ((grid.cars[lo] as number) <= 1) continue;
     const newByPlace = places.map((weight) => line.base * weight);
-    for (let cell = lo; cell < hi; cell += 1) addRisen(posterior, ramp, cell, line.slope / (hi - lo), newByPlace);
+    for (let cell = lo; cell < hi; cell += 1)
+      addRisen(posterior, ramp, cell, line.slope / (hi - lo), newByPlace);
     wanted.push({
       built: { from: instantOf(grid, lo), to: instantOf(grid, hi) },
       ...expectedInformation(places, newByPlace, 1),

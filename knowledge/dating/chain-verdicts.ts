@@ -82,9 +82,7 @@ function overShares(
     return before;
   };
   const come =
-    variant === 0
-      ? { begun: 1, done: 1 }
-      : passed(ramps[variant - 1], (chance, risen) => add(chance, risen));
+    variant === 0 ? { begun: 1, done: 1 } : passed(ramps[variant - 1], (chance, risen) => add(chance, risen));
   const gone =
     ramps[variant] === undefined
       ? { begun: 0, done: 0 }

@@ -5,7 +5,9 @@ import type { ChangeScope } from "../identification/learnt-change.ts";
 import type { LikelihoodMemory } from "./border-likelihood.ts";
 import { briefChangeover } from "./brief-changeover.ts";
 import type { AsBuiltShares } from "./changeover.ts";
-import { changeoverByMarket, type MarketChangeover } from "./changeover-by-market.ts";
+import { changeoverByMarket } from "./changeover-by-market.ts";
+import type { ScopedChangeover, ScopedSighting } from "./changeover-by-trim-and-market.ts";
+import { apartWithin, areApart } from "./scopes-apart.ts";
 import { type Sighting, sightingsOfChange } from "./sighting.ts";
 import { statedChange } from "./stated-change.ts";
 import type { Succession } from "./successions.ts";
@@ -32,12 +34,20 @@ const fields = [
 
 type Field = (typeof fields)[number];
 
-/** The change market by market and then trim by trim; neither where nothing tells them apart. */
+/**
+ * The change market by market, then trim by trim, then by trim and market together; none of them where nothing tells the cars
+ * apart. The narrowest scope that holds a car decides, so cars of a trim and market of which too little was seen go by one of the two.
+ */
 export function changesByScope(change: ChangeOfScopes, memory?: LikelihoodMemory): readonly ScopedShares[] {
-  return fields.flatMap((field) => {
-    const stated = statedApart(change, field);
-    return stated.length > 0 ? byHandbook(change, field, stated, memory) : bySightings(change, field, memory);
-  });
+  return [
+    ...fields.flatMap((field) => {
+      const stated = statedApart(change, field);
+      return stated.length > 0
+        ? byHandbook(change, field, stated, memory)
+        : bySightings(change, field, memory);
+    }),
+    ...byBoth(change, memory),
+  ];
 }
 
 interface StatedOf {
@@ -103,9 +113,39 @@ function bySightings(
   return found.value.map(({ market, asBuilt }) => ({ scope: { [by]: market }, shares: asBuilt }));
 }
 
-/** With two groups neither is known to be the one away from the common date; that their intervals do not meet needs no such choice. */
-function areApart(groups: readonly MarketChangeover[]): boolean {
-  const latestStart = Math.max(...groups.map(({ interval }) => interval.from));
-  const earliestEnd = Math.min(...groups.map(({ interval }) => interval.to));
-  return latestStart > earliestEnd;
+/**
+ * Trims within markets. Where the handbook states one of the two apart, the other may differ within it; else both have to matter:
+ * trims within a market and markets within a trim.
+ */
+function byBoth(change: ChangeOfScopes, memory: LikelihoodMemory | undefined): readonly ScopedShares[] {
+  const { succession, least } = change;
+  const sightings = scopedSightings(change);
+  const stated = fields.map((field) => ({ field, groups: statedApart(change, field) }));
+  const [known, other] = stated.filter(({ groups }) => groups.length > 0);
+  if (other !== undefined) return [];
+  if (known !== undefined) {
+    const { by } = known.field;
+    return known.groups.flatMap(({ id, stated: said }) => {
+      const { stated: _, ...rest } = succession.setting;
+      const setting = { ...rest, ...(said === undefined ? {} : { stated: said }) };
+      const own = sightings.filter((one) => one[by] === id);
+      return apartWithin(setting, own, least, by, memory).map(sharesOfScope);
+    });
+  }
+  const found = apartWithin(succession.setting, sightings, least, "market", memory);
+  if (found.length === 0) return [];
+  const acrossMarkets = apartWithin(succession.setting, sightings, least, "trim", memory);
+  return acrossMarkets.length === 0 ? [] : found.map(sharesOfScope);
+}
+
+function sharesOfScope({ trim, market, asBuilt }: ScopedChangeover): ScopedShares {
+  return { scope: { trim, market }, shares: asBuilt };
+}
+
+function scopedSightings({ succession, sightings }: ChangeOfScopes): readonly ScopedSighting[] {
+  const carOf = new Map(sightings.map((sighting) => [sighting.id, sighting]));
+  return sightingsOfChange(sightings, [succession.old], [succession.new]).flatMap((report) => {
+    const { trim, market } = carOf.get(report.id) ?? {};
+    return trim === undefined || market === undefined ? [] : [{ ...report, trim, market }];
+  });
 }

@@ -65,7 +65,7 @@ export interface OneVariantFindings extends Used {
 export type ChangeoverFindings = ChangeFindings | OneVariantFindings;
 export type { Judged };
 
-const MOST_WANTED = 3;
+export const MOST_WANTED = 3;
 /** From here a sighting is a suspect: more likely than not the works did not fit what was reported. */
 const SUSPECT = 0.5;
 

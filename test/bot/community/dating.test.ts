@@ -39,8 +39,9 @@ describe("changeovers", () => {
     expect(text).toContain("That is from 9 accepted sightings and the handbook’s periods together.");
     expect(text).toMatch(/looks swapped or misread: a000-0008, First spoiler with drains, built March 1983/u);
     const timeline = blocks.find((block) => block.kind === "timeline");
-    expect(timeline?.chart.marks).toHaveLength(9);
-    expect(timeline?.chart.marks.filter(({ isSuspect }) => isSuspect)).toHaveLength(1);
+    const marks = timeline !== undefined && "marks" in timeline.chart ? timeline.chart.marks : [];
+    expect(marks).toHaveLength(9);
+    expect(marks.filter(({ isSuspect }) => isSuspect)).toHaveLength(1);
     expect(changeoverPicture(timeline?.chart as never)).toContain("</svg>");
     expect(timeline?.table.rows.map(([built]) => built)).toContain("March 1983");
   });

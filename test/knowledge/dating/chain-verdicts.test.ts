@@ -113,7 +113,13 @@ describe("cars wanted between the kinds of a chain", () => {
   const years = { window: { from: 0, to: 72 }, replacements: [1, 1, 1] };
   const cars = Array.from({ length: 24 }, (_, at): ChainSighting => {
     const from = 3 * at;
-    return { id: `car-${at}`, variant: Math.floor(at / 8), built: { from, to: from + 1 }, swap: 0.05, misread: 0.01 };
+    return {
+      id: `car-${at}`,
+      variant: Math.floor(at / 8),
+      built: { from, to: from + 1 },
+      swap: 0.05,
+      misread: 0.01,
+    };
   });
   const chain = granted(changeoverChain(years, cars));
 
