@@ -32,11 +32,14 @@ export { type Knowledge, knowledgeOf } from "./conversation/knowledge.ts";
 export { wordedFor } from "./conversation/named-thing.ts";
 export {
   builtWords,
+  commonDateWords,
   dayWords,
   gradeSigns,
   gradesTooHopeful,
   gradeWords,
+  groupsLean,
   groupWords,
+  leastOfBoth,
   monthWords,
   notAsBuiltWords,
   notOneChange,

@@ -90,7 +90,7 @@ function strip({ interval, words }: ChainChart["changes"][number], top: number, 
   return {
     lines: [
       `<path class="ink" d="${outline}${years.join("")}"/>`,
-      `<path class="ink doubt" d="${band(interval, scale, top, bottom)}"/>`,
+      `<path class="ink" d="${band(interval, scale, top, bottom)}"/>`,
       ...said.lines,
     ],
     end: said.end,

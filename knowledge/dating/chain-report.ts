@@ -14,7 +14,7 @@ import {
 import { type EndsOfUse, endsOfUse } from "./ends-of-use.ts";
 import type { JudgedSighting } from "./judged-sighting.ts";
 import { type LikelyMonth, likeliestMonth } from "./likely-month.ts";
-import { pairInChain, pairOfChain, widerInterval } from "./pair-in-chain.ts";
+import { type PairOfChain, pairInChain, pairOfChain, widerInterval } from "./pair-in-chain.ts";
 import { found, type Refusal, type Result } from "./result.ts";
 import { type ShapesOfChange, shapeOfChange } from "./shape-of-change.ts";
 
@@ -30,6 +30,8 @@ export interface ChainChange {
   readonly overMonths: number;
   /** Of the two kinds by themselves, between the neighbouring changes; undefined where these leave no time or no car. */
   readonly shapes: ShapesOfChange | undefined;
+  /** What is asked of the two kinds by themselves, for asking the same of trims and markets. */
+  readonly pair: PairOfChain | undefined;
   readonly ends: EndsOfUse;
   /** The most telling build month first. */
   readonly wanted: readonly CarWanted[];
@@ -84,6 +86,7 @@ function described(
     withinWeeks: chanceOf((months) => months <= 2),
     overMonths: chanceOf((months) => months >= 4),
     shapes: shapes?.ok === true ? shapes.value : undefined,
+    pair: pair.ok ? pair.value : undefined,
     ends: endsOfPair(sightings, judged, at),
     wanted: chainCarsWanted(chain, at),
   };

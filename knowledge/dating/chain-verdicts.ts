@@ -8,7 +8,7 @@ import { type ReportVerdict, swapChance } from "./report-chance.ts";
 
 /**
  * A verdict for every sighting within the window, in the order given: for a share f of the reported variant at the works
- * not as built = 1 − f[(1−σ)(1−m) + σ·r] ÷ (floor + slope·f), swapped = σ·r ÷ (the same), r = e + (1−m−e)q. Averaged over the
+ * not as built = floor·(1 − f) ÷ (floor + slope·f), swapped = σ·r ÷ (the same), r = e + (1−m−e)q. Averaged over the
  * posterior, exactly where the build date is known to a cell; an imprecise date takes the mean share of its stretch. The
  * posterior already contains the sighting. O(kinds of sightings · factors · Σ widths).
  */
@@ -38,27 +38,21 @@ function verdictOf(posterior: ChainPosterior, kind: Kind): ReportVerdict {
     const terms = verdictTerms(ground, kind, swapOdds);
     const add = (weight: number, share: number): void => {
       const read = terms.floor + terms.slope * share;
-      sum.notAsBuilt += chance * weight * (1 - (share * terms.kept) / read);
+      sum.notAsBuilt += (chance * weight * terms.floor * (1 - share)) / read;
       sum.swapped += (chance * weight * terms.replaced) / read;
     };
     if (kind.hi - kind.lo === 1) overShares(ground, ramps, kind, add);
     else add(1, meanShareOver(posterior, kind));
   }
-  return sum;
+  return { notAsBuilt: Math.min(1, sum.notAsBuilt), swapped: Math.min(1, sum.swapped) };
 }
 
 function verdictTerms({ replacements }: ChainGround, kind: Kind, swapOdds: number) {
   const share = replacements[kind.variant] ?? 0;
   const { floor, slope } = reportLine(kind, swapOdds, share, replacements.length);
   const error = kind.misread / Math.max(1, replacements.length - 1);
-  const swapped = swapChance(kind.swap, swapOdds);
   const readSwapped = error + (1 - kind.misread - error) * share;
-  return {
-    floor,
-    slope,
-    kept: (1 - swapped) * (1 - kind.misread) + swapped * readSwapped,
-    replaced: swapped * readSwapped,
-  };
+  return { floor, slope, replaced: swapChance(kind.swap, swapOdds) * readSwapped };
 }
 
 /** Every share the variant may have had in the cell, with its chance: ramps never overlap, so one of them alone decides. */
@@ -101,5 +95,5 @@ function meanShareOver({ ground: { grid }, means }: ChainPosterior, { variant, l
     made += cars;
     fitted += cars * Math.max(0, come - (means[variant]?.[cell] ?? 0));
   }
-  return fitted / made;
+  return Math.min(1, fitted / made);
 }

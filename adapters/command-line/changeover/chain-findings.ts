@@ -12,12 +12,14 @@ import {
 } from "../../../knowledge/index.ts";
 import { OutsideError } from "../../errors.ts";
 import { type Judged, MOST_WANTED } from "./findings.ts";
+import { type GroupedFindings, groupsOf } from "./groups-of.ts";
 import { optionRefusals } from "./phrases.ts";
 import type { ChangeoverQuestion } from "./question.ts";
 
 export interface ChangeOfChain extends ChainChange {
   readonly old: string;
   readonly new: string;
+  readonly grouped: readonly GroupedFindings[];
 }
 
 export interface ChainFindings {
@@ -49,6 +51,7 @@ export function chainFindings(question: ChangeoverQuestion): ChainFindings {
       ...change,
       old: variants[at] ?? "",
       new: variants[at + 1] ?? "",
+      grouped: change.pair === undefined ? [] : groupsOf(change.pair.setting, change.pair.sightings, used),
       wanted: change.wanted.filter(({ informationBits }) => informationBits > 0).slice(0, MOST_WANTED),
     })),
     sold: sold?.map((months) => months / total),
