@@ -12,6 +12,7 @@ export type { CarWanted } from "./dating/cars-wanted.ts";
 export { carsWanted } from "./dating/cars-wanted.ts";
 export type { ChainChange, ChainReport } from "./dating/chain-report.ts";
 export { chainReport } from "./dating/chain-report.ts";
+export { chainsOf } from "./dating/chains-of.ts";
 export type { Changeover } from "./dating/changeover.ts";
 export { changeover } from "./dating/changeover.ts";
 export type { MarketChangeover } from "./dating/changeover-by-market.ts";

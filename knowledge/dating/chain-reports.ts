@@ -12,6 +12,8 @@ export interface ChainSighting {
   readonly built: Interval;
   readonly swap: number;
   readonly misread: number;
+  /** How many cars alike it stands for; one when left out. */
+  readonly count?: number;
 }
 
 /** Sightings that cannot be told apart. */
@@ -42,10 +44,11 @@ export function groupChain(
     const { variant, lo, hi, swap, misread } = group;
     const key = [variant, lo, hi, swap, misread].join(" ");
     const entry = alike.get(key) ?? { ...group, count: 0 };
-    entry.count += 1;
+    const cars = sighting.count ?? 1;
+    entry.count += cars;
     alike.set(key, entry);
     const interval = `${lo}-${hi}`;
-    ofInterval.set(interval, (ofInterval.get(interval) ?? 0) + 1);
+    ofInterval.set(interval, (ofInterval.get(interval) ?? 0) + cars);
   }
   const counted = [...alike.values()].map((group): ChainGroup => {
     if (group.hi - group.lo === 1) return group;

@@ -14,7 +14,7 @@ import type { Block, TableBlock } from "../../reply.ts";
 import { type ChangeFindings, isSuspect, type JudgedSighting } from "./changeover-findings.ts";
 
 export function timelineBlock(part: PartKind, findings: ChangeFindings): Block {
-  return { kind: "timeline", chart: chartOf(part, findings), table: tableOf(part, findings) };
+  return { kind: "timeline", chart: chartOf(part, findings), table: tableOf(part, findings.judged) };
 }
 
 function chartOf(part: PartKind, findings: ChangeFindings): ChangeoverChart {
@@ -54,7 +54,10 @@ export function nameOf(part: PartKind, variant: string): string {
   return variantById(part, variant)?.name ?? variant;
 }
 
-function wordsOf(part: PartKind, { id, variant, built, grade, count, notAsBuilt }: JudgedSighting): string {
+export function wordsOf(
+  part: PartKind,
+  { id, variant, built, grade, count, notAsBuilt }: JudgedSighting,
+): string {
   return [
     count === 1 ? id : words.sightingsCounted(count),
     nameOf(part, variant),
@@ -64,14 +67,14 @@ function wordsOf(part: PartKind, { id, variant, built, grade, count, notAsBuilt 
   ].join(", ");
 }
 
-function spanOf(judged: readonly JudgedSighting[], band: Interval): Interval {
+export function spanOf(judged: readonly JudgedSighting[], band: Interval): Interval {
   return judged.reduce<Interval>(
     (whole, { built }) => ({ from: Math.min(whole.from, built.from), to: Math.max(whole.to, built.to) }),
     band,
   );
 }
 
-function legendOf(judged: readonly JudgedSighting[], hasMonth: boolean): ChangeoverChart["legend"] {
+export function legendOf(judged: readonly JudgedSighting[], hasMonth: boolean): ChangeoverChart["legend"] {
   const { pictureWords, gradeSigns } = words;
   const shown = (
     isShown: boolean,
@@ -98,7 +101,7 @@ function legendOf(judged: readonly JudgedSighting[], hasMonth: boolean): Changeo
 }
 
 /** Cars of one build date and kind in a row, with the worst doubt among them. */
-function tableOf(part: PartKind, { judged }: ChangeFindings): TableBlock {
+export function tableOf(part: PartKind, judged: readonly JudgedSighting[]): TableBlock {
   const rows = new Map<string, { readonly cells: readonly [string, string]; count: number; doubt: number }>();
   for (const { variant, built, count, notAsBuilt } of judged) {
     const cells = [formatInterval(built), nameOf(part, variant)] as const;

@@ -22,11 +22,21 @@ export const firstNew = (kind: string, id: string, built: string, chance: string
 export const withoutSuspects = (line: string) => `without suspects, ${line}`;
 export const suspectLine = (id: string, kind: string, built: string, history: string, chance: string) =>
   `looks swapped or misread: ${id}, ${kind}, built ${built}, ${history}; not the type it was built with: ${chance}`;
+export const inMarket = (trim: string, market: string) => `${trim}, ${market}`;
 export const groupLine = (name: string, said: string) => `${name}: ${said}`;
 export const changeAssumptions = (production: string, hasProduction: boolean) =>
   `Taken for granted: production ran ${production}, ${
     hasProduction ? "so many cars a year as the handbook says" : "as many cars in one month as in another"
   }; both kinds are reported as readily, or up to three times more so; a chance of a swap for each car by its history, which the sightings correct.`;
+export const inARow = (kinds: string, part: string) =>
+  `${sentence(`the ${part} came as ${kinds}, one after the other`)} All changes at once:`;
+export const wantedBetween = (old: string, fresh: string, months: string) =>
+  `cars wanted for ${withThe(old)} giving way to ${withThe(fresh)}: built ${months}`;
+export const chainAssumptions = (production: string, hasProduction: boolean) =>
+  `Taken for granted: production ran ${production}, ${
+    hasProduction ? "so many cars a year as the handbook says" : "as many cars in one month as in another"
+  }; each kind gave way to the next on all cars; a chance of a swap for each car by its history, which the sightings correct.`;
+export const moreOfOne = (kind: string) => `“when did ${withThe(kind)} change” says more of one change.`;
 export const changesLead = (part: string) => `Changes of the ${part}:`;
 export const changesCaption = "When the works changed over";
 export const changesHead = ["part", "from", "to", "nine in ten", "sightings"] as const;
