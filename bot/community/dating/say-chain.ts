@@ -15,9 +15,9 @@ const mostWanted = 3;
 const leastBits = 0.02;
 
 export function sayChain(part: PartKind, chain: ChainOfPart): readonly Block[] {
-  const { variants, changes, setting, seen, judged } = chain;
+  const { variants, setting, seen, judged } = chain;
   const names = variants.map((variant) => nameOf(part, variant));
-  const pairs = changes.map((change, at) => ({ change, old: names[at] ?? "", fresh: names[at + 1] ?? "" }));
+  const pairs = pairsOf(part, chain);
   return [
     { kind: "text", text: phrases.inARow(listed(names.map(withThe)), part.name), tone: "answer" },
     {
@@ -45,21 +45,24 @@ export function sayChain(part: PartKind, chain: ChainOfPart): readonly Block[] {
         }),
       ],
     },
-    { kind: "timeline", chart: chartOf(part, chain, pairs), table: tableOf(part, judged) },
+    chainTimelineBlock(part, chain),
     aside(phrases.chainAssumptions(formatInterval(setting.window), setting.production !== undefined)),
     aside(phrases.moreOfOne(names[1] ?? "")),
   ];
 }
 
-function chartOf(
-  part: PartKind,
-  { variants, judged, setting, seen }: ChainOfPart,
-  pairs: readonly {
-    readonly change: ChainOfPart["changes"][number];
-    readonly old: string;
-    readonly fresh: string;
-  }[],
-): ChainChart {
+export function chainTimelineBlock(part: PartKind, chain: ChainOfPart): Block {
+  return { kind: "timeline", chart: chartOf(part, chain), table: tableOf(part, chain.judged) };
+}
+
+function pairsOf(part: PartKind, { variants, changes }: ChainOfPart) {
+  const name = (at: number): string => nameOf(part, variants[at] ?? "");
+  return changes.map((change, at) => ({ change, old: name(at), fresh: name(at + 1) }));
+}
+
+function chartOf(part: PartKind, chain: ChainOfPart): ChainChart {
+  const { variants, judged, setting, seen } = chain;
+  const pairs = pairsOf(part, chain);
   const title = words.changeTitle(part.name);
   const changes = pairs.map(({ change: { interval } }) => ({
     interval,

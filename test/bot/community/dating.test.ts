@@ -150,3 +150,46 @@ describe("review in few presses", () => {
     );
   });
 });
+
+describe("kinds that followed each other in a row", () => {
+  const panels = ["engine-turned", "crackle", "crackle-symbols"] as const;
+  const row = (kind: string, months: readonly number[], year: number): readonly SeenCar[] =>
+    months.map((month) => ({ part: "instrument-panel", variant: kind, year, month }));
+  const seen: readonly SeenCar[] = [
+    ...row(panels[0], [1, 4, 7, 10], 1977),
+    ...row(panels[1], [2, 5, 8, 11], 1979),
+    ...row(panels[2], [3, 6, 9, 12], 1983),
+    { part: "instrument-panel", variant: panels[0], year: 1984, month: 2, grade: "history-unknown" },
+  ];
+
+  test("are told all at once: every change, the suspects, the cars wanted between them, one drawing", async () => {
+    const blocks = await blocksOf(seen, "changeovers of the instrument panel");
+    const text = textOf(blocks);
+    expect(text).toMatch(/The instrument panel came as .*, one after the other\. All changes at once:/u);
+    expect(text.match(/took the place of/gu)?.length).toBeGreaterThanOrEqual(2);
+    expect(text).toMatch(/looks swapped or misread: a000-000c, .*built February 1984/u);
+    expect(text.match(/cars wanted for the .* giving way to the .*: built /gu)).toHaveLength(2);
+    const chart = blocks.flatMap((block) => (block.kind === "timeline" ? [block.chart] : []))[0];
+    if (chart === undefined || !("lanes" in chart)) throw new Error("a chain has a drawing of its own");
+    expect(chart.lanes.map(({ marks }) => marks.length)).toEqual([5, 4, 4]);
+    expect(chart.changes).toHaveLength(2);
+    expect(changeoverPicture(chart)).toContain("</svg>");
+  });
+
+  test("one of them that is asked for is told by itself", async () => {
+    const text = textOf(await blocksOf(seen, "when did the crackle panel change?"));
+    expect(text).not.toContain("All changes at once");
+  });
+});
+
+test("trims in each market stand apart when enough of them were seen, and it is said from whom they borrow", async () => {
+  const seen = [0, 1, 2, 3].flatMap((group) =>
+    cars.slice(0, 8).map((car) => ({
+      ...car,
+      car: { market: group % 2 === 0 ? "home" : "america", trim: group < 2 ? "s" : "standard" },
+    })),
+  );
+  const text = textOf(await blocksOf(seen, "changeovers of the rear spoiler"));
+  expect(text).toMatch(/, Home market: about .*; with the others: /u);
+  expect(text).toContain("Within a market each trim leans on the other trims of that market");
+});
