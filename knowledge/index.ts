@@ -31,6 +31,7 @@ export type { UseEnd, UseLimit } from "./dating/last-sighting.ts";
 export { firstSighting, lastSighting } from "./dating/last-sighting.ts";
 export type { DocumentedPair } from "./dating/lead-learning.ts";
 export { learnLead } from "./dating/lead-learning.ts";
+export { type LeadPlausibility, leadPlausibility } from "./dating/lead-plausibility.ts";
 export type { LikelyMonth } from "./dating/likely-month.ts";
 export { likelyMonth } from "./dating/likely-month.ts";
 export { swapByGrade } from "./dating/provenance-swap.ts";
@@ -72,14 +73,25 @@ export { handbookJsonSchemas } from "./handbook/json-schemas.ts";
 export type { LoadedHandbook } from "./handbook/load-handbook.ts";
 export { loadHandbook } from "./handbook/load-handbook.ts";
 export { citation, featureById, partById, sourceById, stateName, variantById } from "./handbook/look-up.ts";
+export { usualLead } from "./handbook/part-schema.ts";
 export type { Problem } from "./handbook/problem.ts";
 export { problemText, sortedProblems } from "./handbook/problem.ts";
-export type { Cars, Claim, Feature, Handbook, PartKind, Source, Variant } from "./handbook/schema.ts";
+export type {
+  Cars,
+  Claim,
+  DateFeature,
+  Feature,
+  Handbook,
+  PartKind,
+  Source,
+  Variant,
+} from "./handbook/schema.ts";
 
 // Identification
 export { endDeviationMonths } from "./identification/as-built-mix.ts";
 export type { CompiledPart } from "./identification/compiled-part.ts";
 export { compilePart } from "./identification/compiled-part.ts";
+export { nextMark } from "./identification/date-chain.ts";
 export { duelOfVariants } from "./identification/duel.ts";
 export type {
   BrokenDateLink,
@@ -89,7 +101,7 @@ export type {
   ObservedState,
 } from "./identification/identification.ts";
 export { identify } from "./identification/identify.ts";
-export type { LearntLead } from "./identification/lead-time.ts";
+export type { LeadTime, LearntLead } from "./identification/lead-time.ts";
 export type { LearntChange } from "./identification/learnt-change.ts";
 export type { ModelTables } from "./identification/model-tables.ts";
 export { modelTables } from "./identification/model-tables.ts";

@@ -73,6 +73,12 @@ export const beginningWords = (method: string, said: string) => `beginning, by $
 export const useAssumptions =
   "These go by the kind’s own sightings and nothing else; of the ends trust the latest, of the beginnings the earliest.";
 
+// Lead times
+export const leadsOf = (part: string) => `How long before the car a ${part} was dated:`;
+export const ownDates = "Of yours:";
+export const noDateMarks = (part: string | undefined) =>
+  part === undefined ? "The handbook knows no date mark." : `The handbook knows no date mark on a ${part}.`;
+
 // How many
 export const howManyNeeds =
   "Serial numbers are not kept in clear, so say some that survive: “how many were built: 12, 45, 300”. Of a kind: “how many had the second spoiler”.";

@@ -193,3 +193,25 @@ test("trims in each market stand apart when enough of them were seen, and it is 
   expect(text).toMatch(/, Home market: about .*; with the others: /u);
   expect(text).toContain("Within a market each trim leans on the other trims of that market");
 });
+
+describe("lead times", () => {
+  test("of every mark of a part stand with what they rest on", async () => {
+    const text = textOf(await blocksOf([], "lead times of the door mirror"));
+    expect(text).toContain("How long before the car a door mirror was dated:");
+    expect(text).toMatch(/from the casting date to the [^:]*? most take .* months, as the handbook has it/u);
+    expect(text.match(/ {2}- from the /gu)).toHaveLength(3);
+    expect(
+      textOf(await blocksOf([], "lead times")).match(/How long before the car/gu)?.length,
+    ).toBeGreaterThan(3);
+  });
+
+  test.each([
+    ["week 14 of 1982", "they go together"],
+    ["week 50 of 1982", "dated after the car was built: a later part, a wrong build date or a misread mark"],
+    ["week 2 of 1978", "long on the shelf"],
+  ])("glass of %s in a car of June 1982: %s", async (read, verdict) => {
+    const talk = await talkWith([]);
+    await talk.say(`(ann) door mirror on my Shrike S built june 1982, week mark on the glass is ${read}`);
+    expect(await talk.say("(ann) lead times")).toContain(verdict);
+  });
+});
