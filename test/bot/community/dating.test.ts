@@ -198,7 +198,9 @@ describe("lead times", () => {
   test("of every mark of a part stand with what they rest on", async () => {
     const text = textOf(await blocksOf([], "lead times of the door mirror"));
     expect(text).toContain("How long before the car a door mirror was dated:");
-    expect(text).toMatch(/from the casting date to the [^:]*? most take .* months, as the handbook has it/u);
+    expect(text).toMatch(
+      /from the casting dial to the week mark on the glass most take .* months, as the handbook has it/u,
+    );
     expect(text.match(/ {2}- from the /gu)).toHaveLength(3);
     expect(
       textOf(await blocksOf([], "lead times")).match(/How long before the car/gu)?.length,

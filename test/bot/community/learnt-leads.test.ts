@@ -182,7 +182,7 @@ describe("the lead from one mark to the next", () => {
       ).reply,
     );
     expect(said).toMatch(
-      /from the casting date to the [^:"]*: usual \(most take [^)]*, learnt from 10 parts with both marks\)/u,
+      /from the casting dial to the week mark on the glass: usual \(most take [^)]*, learnt from 10 parts with both marks\)/u,
     );
   });
 });
