@@ -100,24 +100,37 @@ export function legendOf(judged: readonly JudgedSighting[], hasMonth: boolean): 
   ];
 }
 
-/** Cars of one build date and kind in a row, with the worst doubt among them. */
+/** More rows than these are a row a year. */
+const mostRows = 24;
+
+/** Cars of one build date and kind in a row, or of one year where that would be long, with the worst doubt among them. */
 export function tableOf(part: PartKind, judged: readonly JudgedSighting[]): TableBlock {
+  const closely = rowsOf(part, judged, ({ built }) => built);
+  const rows = closely.length <= mostRows ? closely : rowsOf(part, judged, ({ built }) => yearOf(built));
+  return { kind: "table", caption: words.changeTitle(part.name), head: words.timelineHead, rows };
+}
+
+function yearOf({ from }: Interval): Interval {
+  const january = 12 * Math.floor(from / 12);
+  return { from: january, to: january + 12 };
+}
+
+function rowsOf(
+  part: PartKind,
+  judged: readonly JudgedSighting[],
+  dated: (one: JudgedSighting) => Interval,
+): TableBlock["rows"] {
   const rows = new Map<string, { readonly cells: readonly [string, string]; count: number; doubt: number }>();
-  for (const { variant, built, count, notAsBuilt } of judged) {
-    const cells = [formatInterval(built), nameOf(part, variant)] as const;
+  for (const one of judged) {
+    const cells = [formatInterval(dated(one)), nameOf(part, one.variant)] as const;
     const row = rows.get(cells.join("|")) ?? { cells, count: 0, doubt: 0 };
-    row.count += count;
-    row.doubt = Math.max(row.doubt, notAsBuilt);
+    row.count += one.count;
+    row.doubt = Math.max(row.doubt, one.notAsBuilt);
     rows.set(cells.join("|"), row);
   }
-  return {
-    kind: "table",
-    caption: words.changeTitle(part.name),
-    head: words.timelineHead,
-    rows: [...rows.values()].map(({ cells, count, doubt }) => [
-      ...cells,
-      String(count),
-      sayProbability(doubt),
-    ]),
-  };
+  return [...rows.values()].map(({ cells, count, doubt }) => [
+    ...cells,
+    String(count),
+    sayProbability(doubt),
+  ]);
 }

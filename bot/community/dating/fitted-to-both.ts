@@ -5,7 +5,7 @@ import * as phrases from "../phrases/dating.ts";
 
 const fields = ["models", "trims", "markets"] as const;
 
-/** "Shrike S and Touring"; "any" where nothing is left out. */
+/** "Shrike S and Touring"; "any car" where nothing is left out. */
 export function fittedToBoth({ cars }: Handbook, part: PartKind, { old, new: fresh }: Succession): string {
   const said = fields.flatMap((field): readonly string[] => {
     const [ofOld, ofNew] = [old, fresh].map((id) =>

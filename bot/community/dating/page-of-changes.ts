@@ -57,22 +57,18 @@ function timelinesOf(handbook: Handbook, part: PartKind, tally: PartTally): read
 }
 
 function wantedBlocks(handbook: Handbook, part: PartKind, tally: PartTally): readonly Block[] {
-  const rows = wantedOf(handbook, part, tally)
+  const lists = wantedOf(handbook, part, tally)
     .filter(({ wanted }) => wanted.length > 0)
-    .map(({ succession, wanted }) => [
-      nameOf(part, succession.old),
-      nameOf(part, succession.new),
-      fittedToBoth(handbook, part, succession),
-      wanted
+    .map(({ succession, wanted }): Block => {
+      const cars = fittedToBoth(handbook, part, succession);
+      const lead = phrases.wantedOnPage(nameOf(part, succession.old), nameOf(part, succession.new), cars);
+      const items = wanted
         .slice(0, mostMonths)
         .map(({ built, reportedNew }) =>
-          phrases.wantedMonth(formatInterval(built), sayProbability(reportedNew)),
-        )
-        .join("; "),
-    ]);
-  if (rows.length === 0) return [{ kind: "text", text: phrases.nothingWantedOfPart }];
-  return [
-    { kind: "table", caption: phrases.wantedOnPage, head: phrases.wantedOnPageHead, rows },
-    { kind: "text", text: phrases.wantedHow, tone: "aside" },
-  ];
+          phrases.wantedLine(formatInterval(built), sayProbability(reportedNew)),
+        );
+      return { kind: "list", lead, items };
+    });
+  if (lists.length === 0) return [{ kind: "text", text: phrases.nothingWantedOfPart }];
+  return [...lists, { kind: "text", text: phrases.wantedHow, tone: "aside" }];
 }

@@ -50,10 +50,9 @@ export const wantedLead = (part: string, old: string, fresh: string) =>
   `Of ${withThe(part)}, when ${withThe(old)} gave way to ${withThe(fresh)} (the most telling first):`;
 export const wantedCaption = "Cars wanted, built in";
 export const wantedHead = ["part", "from", "to", "built"] as const;
-export const anyCar = "any";
-export const wantedOnPage = "Cars wanted: what would narrow each change most";
-export const wantedOnPageHead = ["from", "to", "cars", "built in, the most telling first"] as const;
-export const wantedMonth = (built: string, chance: string) => `${built} (the newer one is ${chance})`;
+export const anyCar = "any car";
+export const wantedOnPage = (old: string, fresh: string, cars: string) =>
+  `${sentence(`when ${withThe(old)} gave way to ${withThe(fresh)}`)} Look at: ${cars}; the most telling month first.`;
 export const nothingWantedOfPart = "No build month would tell more of any change of this part.";
 export const wantedLine = (built: string, chance: string) =>
   `built ${built}: the newer one on it is ${chance}`;

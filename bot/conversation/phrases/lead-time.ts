@@ -42,9 +42,9 @@ export function usualLeadOf(
 export const leadVerdicts = {
   fits: "they go together",
   "dated-after-built":
-    "the part is dated after the car was built: a later part, a wrong build date or a misread mark, and no lead at all",
-  "hardly-time": "hardly time enough for it to come from the works: look at the mark again",
-  "long-on-the-shelf": "long on the shelf, or from an older part: unusual for a part as built",
+    "the part is dated after the car was built, which is no lead at all (a later part, a wrong build date or a misread mark)",
+  "hardly-time": "hardly time enough for the part to reach the works (look at the mark again)",
+  "long-on-the-shelf": "long on the shelf, or an older part: unusual for a part as built",
 } as const;
 export const pairJudged = (mark: string, read: string, built: string, verdict: string) =>
   `the ${mark}, ${read}, and the car, built ${built}: ${verdict}`;

@@ -22,9 +22,9 @@ describe("a part's page", () => {
   test("names the wanted cars by build month and by the trims both kinds were fitted to, also before anything was seen", async () => {
     const wanted = await wantedAt(await webSite());
     expect(wanted).toMatch(
-      /First spoiler with drains<\/t[hd]>[\s\S]*?July 1980 \(the newer one is about as likely as not/u,
+      /When the First spoiler with drains gave way to the Second spoiler\. Look at: Standard Shrike or Shrike S;[\s\S]*?<li>built July 1980: the newer one on it is about as likely as not/u,
     );
-    expect(wanted).toMatch(/Moulded spoiler<\/t[hd]>/u);
+    expect(wanted).toContain("When the Second spoiler gave way to the Moulded spoiler.");
     expect(wanted).toContain("in this site’s own community");
   });
 
@@ -36,7 +36,7 @@ describe("a part's page", () => {
       /<figure class="picture"><img[^>]*alt="When the rear spoiler changed; most likely/u,
     );
     expect(section(text, "when")).toContain("March 1983");
-    expect(section(text, "wanted")).toMatch(/(?:April|May) 1980 \(the newer one is/u);
+    expect(section(text, "wanted")).toMatch(/<li>built (?:April|May) 1980: the newer one on it is/u);
   });
 
   test("draws kinds that followed each other in a row as one", async () => {

@@ -209,7 +209,7 @@ describe("lead times", () => {
 
   test.each([
     ["week 14 of 1982", "they go together"],
-    ["week 50 of 1982", "dated after the car was built: a later part, a wrong build date or a misread mark"],
+    ["week 50 of 1982", "dated after the car was built, which is no lead at all"],
     ["week 2 of 1978", "long on the shelf"],
   ])("glass of %s in a car of June 1982: %s", async (read, verdict) => {
     const talk = await talkWith([]);
