@@ -1,0 +1,39 @@
+// Which statements reach which mutants.
+import { attempted } from "./attempt.ts";
+import type { MutatedSources } from "./mutants.ts";
+
+export interface Reaching {
+  readonly file: string;
+  readonly index: number;
+  /** What it takes of the processor's time where reaching is counted. */
+  readonly seconds: number;
+  /** Whether it was seen to reach the mutant itself; if not, it may still rest on a value that another statement of its file had computed. */
+  readonly isSeen: boolean;
+}
+
+const LIMIT_SECONDS = 600;
+
+/** Mutant id to the statements of the files that reach it. Throws if a statement fails though nothing is changed. */
+export function reachOf(
+  { counting }: MutatedSources,
+  tests: readonly string[],
+): ReadonlyMap<string, readonly Reaching[]> {
+  const reach = new Map<string, Reaching[]>();
+  for (const file of tests) {
+    const outcome = attempted({ sources: [...counting], tests: [{ file }] }, LIMIT_SECONDS);
+    if (outcome?.passed !== true)
+      throw new Error(`mutation: ${file} fails as it is: ${outcome?.why ?? "no answer"}`);
+    const { seconds, reached } = outcome;
+    const seen = reached.map((ids) => new Set(ids));
+    for (const id of new Set(reached.flat())) {
+      const those = seconds.map((took, index) => ({
+        file,
+        index,
+        seconds: took,
+        isSeen: seen[index]?.has(id) ?? false,
+      }));
+      reach.set(id, [...(reach.get(id) ?? []), ...those]);
+    }
+  }
+  return reach;
+}
