@@ -64,9 +64,9 @@ export async function mutantsOf(files: readonly string[]): Promise<MutatedSource
   };
 }
 
-/** An expression in brackets, so that what stands around it binds as before; blocks and the cases of a switch as they are. */
+/** An expression in brackets, so that what stands around it binds as before; statements and the cases of a switch as they are. */
 function enclosed(kind: string, replacement: string): string {
-  return kind === "BlockStatement" || /^(?:case|default)\b/u.test(replacement)
+  return kind === "BlockStatement" || /^(?:case|default|for)\b/u.test(replacement)
     ? replacement
     : `(${replacement})`;
 }
