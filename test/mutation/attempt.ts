@@ -16,8 +16,8 @@ export interface Outcome {
   readonly why: string;
   /** Of the processor's time, for each statement that was run. */
   readonly seconds: readonly number[];
-  /** For each statement the ids of the mutants whose places it or the opening of its file reached, where the sources count them. */
-  readonly reached: readonly (readonly string[])[];
+  /** For each statement the ids of the mutants whose places it or the opening of its file reached, where the sources note them. */
+  readonly reached: readonly (readonly number[])[];
 }
 
 const child = fileURLToPath(new URL("./run-statements.ts", import.meta.url));

@@ -7,7 +7,7 @@ import { Instrumenter } from "@stryker-mutator/instrumenter";
 type Logger = ConstructorParameters<typeof Instrumenter>[0];
 
 export interface Mutant {
-  readonly id: string;
+  readonly id: number;
   readonly file: string;
   readonly line: number;
   readonly column: number;
@@ -19,8 +19,8 @@ export interface Mutant {
 
 export interface MutatedSources {
   readonly mutants: readonly Mutant[];
-  /** File to a text, without types, that counts in `globalThis.__stryker__` which mutants' places are reached. */
-  readonly counting: ReadonlyMap<string, string>;
+  /** File to a text, without types, that notes in `globalThis.reachedMutants` which mutants' places are reached, by id. */
+  readonly noting: ReadonlyMap<string, string>;
 }
 
 const silent: Logger = {
@@ -51,7 +51,7 @@ export async function mutantsOf(files: readonly string[]): Promise<MutatedSource
       const changed = enclosed(mutatorName, replacement ?? "");
       const text = `${source.slice(0, at(source, start))}${changed}${source.slice(at(source, end))}`;
       return {
-        id,
+        id: Number(id),
         file: fileName,
         line: start.line + 1,
         column: start.column,
@@ -60,8 +60,19 @@ export async function mutantsOf(files: readonly string[]): Promise<MutatedSource
         text: stripTypeScriptTypes(text),
       };
     }),
-    counting: new Map(found.files.map(({ name, content }) => [name, stripTypeScriptTypes(content)])),
+    noting: new Map(found.files.map(({ name, content }) => [name, noting(stripTypeScriptTypes(content))])),
   };
+}
+
+/** Stryker's counters and switches call functions; in a loop over sightings that is all the time there is, so they become an entry in a list. */
+function noting(instrumented: string): string {
+  const noted = instrumented
+    .replaceAll(/stryCov_9fa48\(("\d+"(?:, "\d+")*)\)/gu, (_, ids: string) => {
+      const entries = ids.split(", ").map((id) => `reachedMutants[${id.slice(1, -1)}]`);
+      return `(${entries.join(" = ")} = 1)`;
+    })
+    .replaceAll(/stryMutAct_9fa48\("\d+"\)/gu, "false");
+  return `const { reachedMutants } = globalThis;\n${noted}`;
 }
 
 /** An expression in brackets, so that what stands around it binds as before; statements and the cases of a switch as they are. */

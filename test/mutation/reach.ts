@@ -5,7 +5,7 @@ import type { MutatedSources } from "./mutants.ts";
 export interface Reaching {
   readonly file: string;
   readonly index: number;
-  /** What it takes of the processor's time where reaching is counted. */
+  /** What it takes of the processor's time where reaching is noted. */
   readonly seconds: number;
   /** Whether it was seen to reach the mutant itself; if not, it may still rest on a value that another statement of its file had computed. */
   readonly isSeen: boolean;
@@ -15,12 +15,12 @@ const LIMIT_SECONDS = 600;
 
 /** Mutant id to the statements of the files that reach it. Throws if a statement fails though nothing is changed. */
 export function reachOf(
-  { counting }: MutatedSources,
+  { noting }: MutatedSources,
   tests: readonly string[],
-): ReadonlyMap<string, readonly Reaching[]> {
-  const reach = new Map<string, Reaching[]>();
+): ReadonlyMap<number, readonly Reaching[]> {
+  const reach = new Map<number, Reaching[]>();
   for (const file of tests) {
-    const outcome = attempted({ sources: [...counting], tests: [{ file }] }, LIMIT_SECONDS);
+    const outcome = attempted({ sources: [...noting], tests: [{ file }] }, LIMIT_SECONDS);
     if (outcome?.passed !== true)
       throw new Error(`mutation: ${file} fails as it is: ${outcome?.why ?? "no answer"}`);
     const { seconds, reached } = outcome;

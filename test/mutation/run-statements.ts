@@ -5,15 +5,6 @@ import { registerHooks } from "node:module";
 import { pathToFileURL } from "node:url";
 import type { Attempt, Outcome } from "./attempt.ts";
 
-/** What the counting sources fill: mutant id to how often its place was reached, outside of any statement and within each. */
-interface Counted {
-  currentTestId: string | undefined;
-  readonly mutantCoverage: {
-    readonly static: Readonly<Record<string, number>>;
-    readonly perTest: Readonly<Record<string, Readonly<Record<string, number>>>>;
-  };
-}
-
 const attempt = JSON.parse(readFileSync(0, "utf8")) as Attempt;
 const changed = new Map(attempt.sources.map(([file, text]) => [pathToFileURL(file).href, text]));
 const statements = new URL("./statements.ts", import.meta.url).href;
@@ -30,32 +21,39 @@ registerHooks({
 });
 
 const { takeStatements }: typeof import("./statements.ts") = await import(statements);
-const counted: Counted = { currentTestId: undefined, mutantCoverage: { static: {}, perTest: {} } };
-Object.assign(globalThis, { __stryker__: counted });
+// What the noting sources write into: 1 at the id of each mutant whose place was reached.
+const reachedMutants = new Uint8Array(2 ** 16);
+Object.assign(globalThis, { reachedMutants });
 const outcome = await run();
 writeSync(3, JSON.stringify(outcome));
 process.exit(0);
 
 async function run(): Promise<Outcome> {
   const seconds: number[] = [];
+  const reached: (readonly number[])[] = [];
   for (const { file, chosen } of attempt.tests) {
     try {
       await import(pathToFileURL(file).href);
+      const onOpening = takeReached();
       const all = takeStatements();
       for (const index of chosen ?? all.keys()) {
         const before = process.cpuUsage();
-        counted.currentTestId = `${index}`;
         await all[index]?.run();
-        counted.currentTestId = undefined;
         seconds.push(secondsSince(before));
+        reached.push([...onOpening, ...takeReached()]);
       }
     } catch (error) {
-      return { passed: false, why: String(error), seconds, reached: [] };
+      return { passed: false, why: String(error), seconds, reached };
     }
   }
-  const { static: onImport, perTest } = counted.mutantCoverage;
-  const reached = seconds.map((_, index) => Object.keys({ ...onImport, ...perTest[index] }));
   return { passed: true, why: "", seconds, reached };
+}
+
+function takeReached(): readonly number[] {
+  const ids: number[] = [];
+  for (let id = reachedMutants.indexOf(1); id >= 0; id = reachedMutants.indexOf(1, id + 1)) ids.push(id);
+  reachedMutants.fill(0);
+  return ids;
 }
 
 function secondsSince(before: NodeJS.CpuUsage): number {
