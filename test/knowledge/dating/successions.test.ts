@@ -115,7 +115,7 @@ describe("what is known of a succession beforehand", () => {
     const undated = { models: [{ id: "shrike", name: "Wexcombe Shrike", also: [], from: "", to: "" }] };
     expect(successions(variants, undated)).toEqual([]);
     const handbook = smallHandbook({
-      features: [stateFeature("edge", ["square"])],
+      features: [stateFeature("edge", ["square", "round"])],
       variants,
       cars: { models: [] },
     });
