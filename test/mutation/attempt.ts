@@ -14,8 +14,9 @@ export interface Attempt {
 export interface Outcome {
   readonly passed: boolean;
   readonly why: string;
-  /** Of the processor's time, for each statement that was run. */
+  /** Of the processor's time, for each statement that was run, and to open all the files. */
   readonly seconds: readonly number[];
+  readonly openingSeconds: number;
   /** For each statement the ids of the mutants whose places it or the opening of its file reached, where the sources note them. */
   readonly reached: readonly (readonly number[])[];
 }

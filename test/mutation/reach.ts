@@ -5,8 +5,9 @@ import type { MutatedSources } from "./mutants.ts";
 export interface Reaching {
   readonly file: string;
   readonly index: number;
-  /** What it takes of the processor's time where reaching is noted. */
+  /** What it and the opening of its file take of the processor's time. */
   readonly seconds: number;
+  readonly openingSeconds: number;
   /** Whether it was seen to reach the mutant itself; if not, it may still rest on a value that another statement of its file had computed. */
   readonly isSeen: boolean;
 }
@@ -23,13 +24,14 @@ export function reachOf(
     const outcome = attempted({ sources: [...noting], tests: [{ file }] }, LIMIT_SECONDS);
     if (outcome?.passed !== true)
       throw new Error(`mutation: ${file} fails as it is: ${outcome?.why ?? "no answer"}`);
-    const { seconds, reached } = outcome;
+    const { seconds, openingSeconds, reached } = outcome;
     const seen = reached.map((ids) => new Set(ids));
     for (const id of new Set(reached.flat())) {
       const those = seconds.map((took, index) => ({
         file,
         index,
         seconds: took,
+        openingSeconds,
         isSeen: seen[index]?.has(id) ?? false,
       }));
       reach.set(id, [...(reach.get(id) ?? []), ...those]);

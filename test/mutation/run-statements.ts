@@ -31,9 +31,12 @@ process.exit(0);
 async function run(): Promise<Outcome> {
   const seconds: number[] = [];
   const reached: (readonly number[])[] = [];
+  let openingSeconds = 0;
   for (const { file, chosen } of attempt.tests) {
+    const opened = process.cpuUsage();
     try {
       await import(pathToFileURL(file).href);
+      openingSeconds += secondsSince(opened);
       const onOpening = takeReached();
       const all = takeStatements();
       for (const index of chosen ?? all.keys()) {
@@ -43,10 +46,10 @@ async function run(): Promise<Outcome> {
         reached.push([...onOpening, ...takeReached()]);
       }
     } catch (error) {
-      return { passed: false, why: String(error), seconds, reached };
+      return { passed: false, why: String(error), seconds, openingSeconds, reached };
     }
   }
-  return { passed: true, why: "", seconds, reached };
+  return { passed: true, why: "", seconds, openingSeconds, reached };
 }
 
 function takeReached(): readonly number[] {

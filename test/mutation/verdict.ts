@@ -11,12 +11,15 @@ const QUICK_SECONDS = 0.5;
 export function verdictOn({ file, text }: Mutant, reaching: readonly Reaching[]): Verdict {
   if (reaching.length === 0) return "never run";
   for (const statements of rounds(reaching)) {
-    const usual = statements.reduce((sum, { seconds }) => sum + seconds, 0);
+    const openings = new Map(statements.map((one) => [one.file, one.openingSeconds]));
+    const usual = [...openings.values(), ...statements.map(({ seconds }) => seconds)].reduce(
+      (sum, one) => sum + one,
+    );
     const tests = [...new Set(statements.map((one) => one.file))].map((test) => ({
       file: test,
       chosen: statements.filter((one) => one.file === test).map(({ index }) => index),
     }));
-    const outcome = attempted({ sources: [[file, text]], tests }, 8 + 3 * usual);
+    const outcome = attempted({ sources: [[file, text]], tests }, 5 + 3 * usual);
     if (outcome === undefined) return "hung or fell";
     if (!outcome.passed) return "noticed";
   }
@@ -25,7 +28,8 @@ export function verdictOn({ file, text }: Mutant, reaching: readonly Reaching[])
 
 /** The quick ones that were seen to reach it first: most mutants go no further, and one that never ends is ended soon. */
 function rounds(reaching: readonly Reaching[]): readonly (readonly Reaching[])[] {
-  const inOrder = reaching.toSorted((one, other) => one.seconds - other.seconds);
+  const cost = ({ seconds, openingSeconds }: Reaching) => seconds + openingSeconds;
+  const inOrder = reaching.toSorted((one, other) => cost(one) - cost(other));
   const isFirst = ({ isSeen, seconds }: Reaching) => isSeen && seconds < QUICK_SECONDS;
   return [inOrder.filter(isFirst), inOrder.filter((one) => !isFirst(one))].filter(({ length }) => length > 0);
 }
