@@ -5,7 +5,8 @@ export { civilDayAt } from "./calendar/civil-day.ts";
 export { formatInterval, parseDateText } from "./calendar/date-text.ts";
 export { dayOfMilliseconds } from "./calendar/day-of-milliseconds.ts";
 export type { Interval } from "./calendar/interval.ts";
-export { midpoint } from "./calendar/interval.ts";
+export { midpoint, monthInterval } from "./calendar/interval.ts";
+export { monthAndYear, monthNumber } from "./calendar/month-name.ts";
 export type { LikelihoodMemory } from "./dating/border-likelihood.ts";
 export { type BriefChangeover, briefChangeover } from "./dating/brief-changeover.ts";
 export type { CarWanted } from "./dating/cars-wanted.ts";
@@ -96,6 +97,8 @@ export { shareOfState } from "./identification/share-of-state.ts";
 
 // Information
 export { mutualInformationBits } from "./information/mutual-information.ts";
+export { dateAgo } from "./language/date-ago.ts";
+export { findDates } from "./language/date-phrases.ts";
 export { boundedEditDistance } from "./language/edit-distance.ts";
 export type { Lexicon } from "./language/lexicon.ts";
 export { compileLexicon } from "./language/lexicon.ts";
