@@ -1,7 +1,6 @@
 // One change in each trim of each market. Within a market the trims scatter about that market's own date, so that a trim of few
 // cars borrows from the others of its market and from no other market; one of too few cars is left to the wider scope.
 import { byCodeUnit } from "../handbook/problem.ts";
-import type { LikelihoodMemory } from "./border-likelihood.ts";
 import { changeoverByMarket, type MarketChangeover } from "./changeover-by-market.ts";
 import type { ChangeoverSetting } from "./dated-change.ts";
 import type { ChangeoverSighting } from "./report-groups.ts";
@@ -30,7 +29,6 @@ export function changeoverByTrimAndMarket(
   sightings: readonly ScopedSighting[],
   least: number,
   wider: WiderScope = "market",
-  memory?: LikelihoodMemory,
 ): Result<readonly ScopedChangeover[], Refusal> {
   const narrower = wider === "market" ? "trim" : "market";
   const groups: ScopedChangeover[] = [];
@@ -39,8 +37,6 @@ export function changeoverByTrimAndMarket(
     const star = changeoverByMarket(
       setting,
       own.map((one) => ({ ...one, market: one[narrower] })),
-      [],
-      memory,
     );
     if (!star.ok) return star;
     groups.push(

@@ -16,6 +16,7 @@ import { standingOf } from "../keepers/standing.ts";
 import { ledgerKind } from "../ledger.ts";
 import { learntKnowledge } from "../observations/learnt-knowledge.ts";
 import { oldestFirst } from "../oldest-first.ts";
+import { nameOf } from "../person/name-of.ts";
 import { standingPins } from "../pins/pin.ts";
 import { disputedByPeriods } from "../pins/pin-dispute.ts";
 import { pinnedBlock } from "../pins/pinned-block.ts";
@@ -79,7 +80,7 @@ export interface Pages {
   /** Those of which anything is kept, by code point. */
   communities(): Promise<readonly string[]>;
   people(community: string): Promise<readonly Role[]>;
-  /** What was done, the newest first, at most 200. */
+  /** What was done, the newest first, at most 200; `by`: as people here are called. */
   audit(community: string): Promise<readonly AuditEntry[]>;
 }
 
@@ -153,7 +154,8 @@ export function pagesOf(surroundings: Surroundings): Pages {
       return keepersIn((await memories.upToDate(community)).keepers).roles;
     },
     async audit(community) {
-      return (await memories.upToDate(community)).audit.toReversed();
+      const memory = await memories.upToDate(community);
+      return memory.audit.toReversed().map((entry) => ({ ...entry, by: nameOf(memory, entry.by) }));
     },
   };
 }
