@@ -17,11 +17,7 @@ function faultsOf({ text }: Seen): readonly string[] {
 }
 
 test("every page is valid HTML", async () => {
-  const { address, store } = await webSite();
-  await keepSeen(
-    store,
-    [...seenSpoilers, ...seenPanels].map((car, number) => seenCar(number, car)),
-  );
+  const { address } = await webSite();
   const reader = readerAt(address);
   const home = await reader.get("/");
   const asked = await reader.send(home, 'id="say"', { text: "which rear spoiler is this? rough inside" });
@@ -48,4 +44,18 @@ test("every page is valid HTML", async () => {
   ];
   const faults = pages.flatMap((page) => faultsOf(page).map((fault) => `${page.path} ${fault}`));
   expect(faults).toEqual([]);
+});
+
+test("so are the pages of parts that members have seen, with drawings of their changes", async () => {
+  const { address, store } = await webSite();
+  await keepSeen(
+    store,
+    [...seenSpoilers, ...seenPanels].map((car, number) => seenCar(number, car)),
+  );
+  const reader = readerAt(address);
+  for (const part of ["rear-spoiler", "instrument-panel"]) {
+    const page = await reader.get(`/handbook/wexcombe-shrike/${part}`);
+    expect(page.text).toContain('<figure class="picture">');
+    expect(faultsOf(page)).toEqual([]);
+  }
 });
