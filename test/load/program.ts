@@ -22,20 +22,29 @@ export interface Program {
   /** SIGTERM; the exit status. */
   stop(): Promise<number | null>;
   isReady(): Promise<boolean>;
-  /** Megabytes that the process holds, and of them on its heap. */
-  memory(): Promise<{ readonly resident: number; readonly heap: number }>;
+  used(): Promise<Used>;
   /** From now on no file of it may grow beyond `bytes`; undefined: as far as they like. A disk that is full, for one process. */
   limitFiles(bytes: number | undefined): Promise<void>;
   /** Its clock goes this much before or behind the machine's. */
   shiftClock(milliseconds: number): Promise<void>;
 }
 
+export interface Used {
+  /** Megabytes that the process holds. */
+  readonly resident: number;
+  /** Megabytes of them on its heap. */
+  readonly heap: number;
+  /** Seconds of a processor since it started. */
+  readonly processor: number;
+}
+
 const START_WITHIN = 180_000;
 
-/** `clockFile`: where the shift of its clock is read from. */
+/** `clockFile`: where the shift of its clock is read from. `profiles`: a folder for what it did with the processor, when it stops. */
 export async function programOf(
   environment: Readonly<Record<string, string>>,
   clockFile: string,
+  profiles?: string,
 ): Promise<Program> {
   const port = await freePort();
   const address = `http://127.0.0.1:${port}`;
@@ -64,6 +73,7 @@ export async function programOf(
       "-c",
       `trap '' XFSZ; exec "$0" "$@"`,
       process.execPath,
+      ...(profiles === undefined ? [] : ["--cpu-prof", `--cpu-prof-dir=${profiles}`]),
       "--import",
       shiftedClock,
       mainProgram,
@@ -114,12 +124,13 @@ export async function programOf(
       child?.kill("SIGTERM");
       return gone;
     },
-    async memory() {
+    async used() {
       const text = await (await fetch(`${address}/metrics`)).text();
-      const figure = (name: string) => Number(new RegExp(`^${name} (\\S+)$`, "mu").exec(text)?.[1]) / 2 ** 20;
+      const figure = (name: string) => Number(new RegExp(`^${name} (\\S+)$`, "mu").exec(text)?.[1]);
       return {
-        resident: figure("process_resident_memory_bytes"),
-        heap: figure("nodejs_heap_size_used_bytes"),
+        resident: figure("process_resident_memory_bytes") / 2 ** 20,
+        heap: figure("nodejs_heap_size_used_bytes") / 2 ** 20,
+        processor: figure("process_cpu_seconds_total"),
       };
     },
     async limitFiles(bytes) {

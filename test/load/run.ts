@@ -39,6 +39,8 @@ export interface Scenario {
   /** How many times the part kinds of the demonstration its handbook has. */
   readonly handbook: number;
   readonly start: number;
+  /** A folder for what each process did with the processor, as V8 writes it; undefined: it is not looked at. */
+  readonly profiles: string | undefined;
   readonly note: (line: string) => void;
 }
 
@@ -48,10 +50,22 @@ export interface Outcome {
   readonly said: { readonly once: number; readonly again: number };
   readonly answered: number;
   readonly seconds: number;
+  /** Answers a second over the busiest ten seconds: before and after them people come and go one by one. */
+  readonly busiest: number;
   readonly latency: Readonly<Record<string, Latency>>;
-  /** Of each process, in megabytes: when nobody has spoken, and at the end. */
-  readonly memory: readonly { readonly before: number; readonly after: number; readonly heap: number }[];
+  /** Of each process: megabytes when nobody has spoken and at the end, and how much of a processor it needed between. */
+  readonly used: readonly UsedBetween[];
+  /** How much of a processor the doubles and the people needed themselves, who share the machine. */
+  readonly own: number;
   readonly store: { readonly records: number; readonly versions: number };
+}
+
+export interface UsedBetween {
+  readonly before: number;
+  readonly after: number;
+  readonly heap: number;
+  /** 1: a whole processor, all the time. */
+  readonly processor: number;
 }
 
 export interface Latency {
@@ -115,7 +129,8 @@ async function run(
   const speakers = await speakersOf(scenario, { programs, secret, members, chance });
   const place = { dataFolder: join(folder, "data0"), databaseUrl: database?.address };
   if (scenario.history > 0) note(`${await addEarlier(place, speakers, scenario)} versions from before`);
-  const before = await Promise.all(programs.map((program) => program.memory()));
+  const before = await Promise.all(programs.map((program) => program.used()));
+  const ownBefore = process.cpuUsage();
   // Whose talk was the mould of the history has said something that no errand knows of.
   const present = scenario.history > 0 ? speakers.slice(MOULDS) : speakers;
 
@@ -130,7 +145,8 @@ async function run(
   }
   await crowd.finished;
   const seconds = (performance.now() - begun) / 1000;
-  const after = await Promise.all(programs.map((program) => program.memory()));
+  const after = await Promise.all(programs.map((program) => program.used()));
+  const own = process.cpuUsage(ownBefore);
   problems.push(...(await lookedAt("at the end", crowd, place)));
   for (const program of programs) {
     const status = await program.stop();
@@ -148,12 +164,16 @@ async function run(
     said: crowd.said(),
     answered: crowd.answers.length,
     seconds,
+    busiest: busiestRate(crowd.answers),
     latency: latencies(crowd.answers),
-    memory: after.map(({ resident, heap }, index) => ({
+    used: after.map(({ resident, heap, processor }, index) => ({
       before: before[index]?.resident ?? 0,
       after: resident,
       heap,
+      // One that was killed counts from its new start.
+      processor: Math.max(0, processor - (before[index]?.processor ?? 0)) / seconds,
     })),
+    own: (own.user + own.system) / 1e6 / seconds,
     store: { records: check.records, versions: check.versions },
   };
 }
@@ -162,7 +182,7 @@ type Variables = Readonly<Record<string, string>>;
 
 /** Not yet started. */
 async function programsOf(
-  { processes, doors, discordInAll }: Scenario,
+  { processes, doors, discordInAll, profiles }: Scenario,
   {
     folder,
     shared,
@@ -175,7 +195,7 @@ async function programsOf(
     mkdirSync(data);
     const isOnDiscord = doors.includes("discord") && (index === 0 || discordInAll);
     const environment = { ...shared, DATA_DIR: data, ...(isOnDiscord ? discord : {}) };
-    programs.push(await programOf(environment, join(folder, `clock${index}`)));
+    programs.push(await programOf(environment, join(folder, `clock${index}`), profiles));
   }
   return programs;
 }
@@ -293,6 +313,19 @@ function errorsOf(programs: readonly Program[]): Readonly<Record<string, number>
     for (const [words, count] of errors) all.set(words, (all.get(words) ?? 0) + count);
   }
   return Object.fromEntries(all);
+}
+
+const BUSY_MILLISECONDS = 10_000;
+
+function busiestRate(answers: readonly Answer[]): number {
+  const times = answers.map(({ at }) => at).toSorted((one, other) => one - other);
+  let from = 0;
+  let most = 0;
+  for (const [index, at] of times.entries()) {
+    while ((times[from] ?? at) <= at - BUSY_MILLISECONDS) from += 1;
+    most = Math.max(most, index - from + 1);
+  }
+  return (1000 * most) / BUSY_MILLISECONDS;
 }
 
 function latencies(answers: readonly Answer[]): Readonly<Record<string, Latency>> {
