@@ -4,7 +4,8 @@
 import { availableParallelism, loadavg } from "node:os";
 import { parseArgs } from "node:util";
 import { type FaultName, faultNames } from "./faults.ts";
-import { type Outcome, runOf, type Scenario } from "./run.ts";
+import type { Outcome } from "./outcome.ts";
+import { runOf, type Scenario } from "./run.ts";
 import type { DoorName } from "./speaker.ts";
 
 const usage = `npm run load -- [options]
@@ -102,6 +103,7 @@ function linesOf({
       ({ before, after, heap, processor }, index) =>
         `process ${index + 1}: ${before.toFixed(0)} MB before, ${after.toFixed(0)} MB after, of it ${heap.toFixed(0)} MB heap; ${processor.toFixed(2)} of a processor`,
     ),
+    `${((1000 * seconds * used.reduce((sum, { processor }) => sum + processor, 0)) / answered).toFixed(1)} ms of a processor an answer`,
     `people and platforms themselves: ${own.toFixed(2)} of a processor`,
     `store: ${store.records} records, ${store.versions} versions`,
     ...Object.entries(errors).map(([words, count]) => `logged as an error ${count} times: ${words}`),

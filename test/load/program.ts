@@ -13,6 +13,8 @@ export interface Program {
   readonly address: string;
   /** Lines of its log that are errors, by their words. */
   readonly errors: Map<string, number>;
+  /** Lines of its log that are warnings, by their message alone. */
+  readonly warnings: Map<string, number>;
   /** Whatever it printed last. */
   printed(): string;
   start(): Promise<void>;
@@ -38,7 +40,7 @@ export interface Used {
   readonly processor: number;
 }
 
-const START_WITHIN = 180_000;
+const START_WITHIN = 600_000;
 
 /** `clockFile`: where the shift of its clock is read from. `profiles`: a folder for what it did with the processor, when it stops. */
 export async function programOf(
@@ -49,6 +51,7 @@ export async function programOf(
   const port = await freePort();
   const address = `http://127.0.0.1:${port}`;
   const errors = new Map<string, number>();
+  const warnings = new Map<string, number>();
   let child: ChildProcess | undefined;
   let gone: Promise<number | null> = Promise.resolve(null);
   let printed = "";
@@ -62,6 +65,7 @@ export async function programOf(
       readonly msg?: string;
       readonly err?: { readonly message?: string };
     };
+    if (level === "warn" || level === 40) warnings.set(msg ?? "", (warnings.get(msg ?? "") ?? 0) + 1);
     if (level !== "error" && level !== 50) return;
     const words = `${msg ?? ""}${err?.message === undefined ? "" : `: ${err.message}`}`;
     errors.set(words, (errors.get(words) ?? 0) + 1);
@@ -108,6 +112,7 @@ export async function programOf(
   return {
     address,
     errors,
+    warnings,
     printed: () => printed,
     isRunning,
     isReady,
