@@ -8,7 +8,7 @@ import { type FaultName, faults, type Struck } from "./faults.ts";
 import { waitUntil } from "./waiting.ts";
 
 const QUIET_WITHIN = 180_000;
-const LATE_WITHIN = 60_000;
+const LATE_WITHIN = 180_000;
 
 export async function strike(
   name: FaultName,

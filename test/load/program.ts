@@ -17,6 +17,7 @@ export interface Program {
   readonly warnings: Map<string, number>;
   /** Whatever it printed last. */
   printed(): string;
+  /** Again and again until it is ready. */
   start(): Promise<void>;
   isRunning(): boolean;
   /** SIGKILL, and waits until it is gone. */
@@ -117,9 +118,16 @@ export async function programOf(
     isRunning,
     isReady,
     async start() {
-      begin();
-      const isUp = await waitUntil(async () => !isRunning() || (await isReady()), START_WITHIN, 100);
-      if (!isUp || !isRunning()) throw new Error(`a process did not start: ${printed}`);
+      const isUp = await waitUntil(
+        async () => {
+          // Whoever runs it as a service has it started again when it ends, as when the database has no time for it.
+          if (!isRunning()) begin();
+          return await isReady();
+        },
+        START_WITHIN,
+        500,
+      );
+      if (!isUp) throw new Error(`a process did not start: ${printed}`);
     },
     async kill() {
       child?.kill("SIGKILL");

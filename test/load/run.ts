@@ -106,7 +106,7 @@ async function run(
   const present = scenario.history > 0 ? speakers.slice(MOULDS) : speakers;
 
   const begun = performance.now();
-  const patience = scenario.faults.length === 0 ? 60_000 : 40_000;
+  const patience = scenario.faults.length === 0 ? 300_000 : 40_000;
   const crowd = crowdOf(present, { rate: scenario.rate, patience, mostTries: 8 }, chance);
   const telling = setInterval(() => {
     const minutes = ((performance.now() - begun) / 60_000).toFixed(0);
