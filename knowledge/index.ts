@@ -7,8 +7,6 @@ export { dayOfMilliseconds } from "./calendar/day-of-milliseconds.ts";
 export type { Interval } from "./calendar/interval.ts";
 export { midpoint, monthInterval } from "./calendar/interval.ts";
 export { monthAndYear, monthNumber } from "./calendar/month-name.ts";
-export type { LikelihoodMemory } from "./dating/border-likelihood.ts";
-export { type BriefChangeover, briefChangeover } from "./dating/brief-changeover.ts";
 export type { CarWanted } from "./dating/cars-wanted.ts";
 export { carsWanted } from "./dating/cars-wanted.ts";
 export type { Changeover } from "./dating/changeover.ts";
@@ -17,10 +15,16 @@ export type { MarketChangeover } from "./dating/changeover-by-market.ts";
 export { changeoverByMarket } from "./dating/changeover-by-market.ts";
 export type { ChainSetting } from "./dating/changeover-chain.ts";
 export { changeoverChain } from "./dating/changeover-chain.ts";
-export type { ScopedShares } from "./dating/changes-by-scope.ts";
-export { changesByScope } from "./dating/changes-by-scope.ts";
 // Dating
 export { readCommaSeparated, unescapedCell, writeCommaSeparated } from "./dating/comma-separated.ts";
+export type { ChangeSeen, CountedChanges } from "./dating/counted-changes.ts";
+export {
+  changesSeen,
+  countedChanges,
+  countSightings,
+  learntChanges,
+  posteriorSeen,
+} from "./dating/counted-changes.ts";
 export type { ChangeoverSetting } from "./dating/dated-change.ts";
 export { EVEN_REPLACEMENTS } from "./dating/dated-change.ts";
 export type { EndSighting } from "./dating/ends-of-use.ts";
