@@ -13,6 +13,7 @@ import { changeoverTimes } from "./rows/changeover-times.ts";
 import { discordAcknowledgement } from "./rows/discord-acknowledgement.ts";
 import { discordSession } from "./rows/discord-session.ts";
 import { durableMessagesRow } from "./rows/durable-messages.ts";
+import { factsRead } from "./rows/facts-read.ts";
 import { hostileMessages } from "./rows/hostile-messages.ts";
 import { hundredThousandObservations } from "./rows/hundred-thousand-observations.ts";
 import { listingRecords } from "./rows/listing-records.ts";
@@ -31,6 +32,7 @@ const rows: readonly Row[] = [
   start,
   turnOnDemo,
   readingMessages,
+  factsRead,
   turnOnLargeHandbook,
   hundredThousandObservations,
   posteriorAgainstNetwork,
