@@ -113,6 +113,7 @@ function trimsByWord(view: MessageView): readonly CarFinding[] {
     const aside = view.stances[view.clauseOf[at] ?? 0]?.aside;
     if (trim === undefined || aside === "hearsay" || aside === "another-car") return [];
     if (!isNamePlace(view, at) || isAnyCar(view, view.clauseOf[at] ?? 0)) return [];
+    if (isDeniedBefore(view, at)) return [];
     return [{ about: "trim" as const, id: trim.id, words: wordsBetween(view, at, at) }];
   });
 }
