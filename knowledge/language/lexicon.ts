@@ -86,11 +86,20 @@ function plainNounsOf(
   return nouns;
 }
 
+/** The handbook's names are asked for with every word of a message that may be one of them: a cache, emptied when full. */
+const stemsKnown = new Map<string, readonly string[]>();
+const MOST_KNOWN = 5000;
+
 /** Stems of a name in order, without glue words unless nothing else is left. */
 export function stemsOf(name: string): readonly string[] {
+  const known = stemsKnown.get(name);
+  if (known !== undefined) return known;
   const tokens = tokenise(cleanText(name).text);
   const telling = tokens.filter((token) => !glueWords.has(token.folded));
-  return (telling.length > 0 ? telling : tokens).map((token) => token.stem);
+  const stems = (telling.length > 0 ? telling : tokens).map((token) => token.stem);
+  if (stemsKnown.size >= MOST_KNOWN) stemsKnown.clear();
+  stemsKnown.set(name, stems);
+  return stems;
 }
 
 /** A state's name may say two things at once ("stiff, glass fibre"; "painted or flow-coated"): each is a name. */
