@@ -5,9 +5,8 @@ export { civilDayAt } from "./calendar/civil-day.ts";
 export { formatInterval, parseDateText } from "./calendar/date-text.ts";
 export { dayOfMilliseconds } from "./calendar/day-of-milliseconds.ts";
 export type { Interval } from "./calendar/interval.ts";
-export { midpoint } from "./calendar/interval.ts";
-export type { LikelihoodMemory } from "./dating/border-likelihood.ts";
-export { type BriefChangeover, briefChangeover } from "./dating/brief-changeover.ts";
+export { midpoint, monthInterval } from "./calendar/interval.ts";
+export { monthAndYear, monthNumber } from "./calendar/month-name.ts";
 export type { CarWanted } from "./dating/cars-wanted.ts";
 export { carsWanted } from "./dating/cars-wanted.ts";
 export type { Changeover } from "./dating/changeover.ts";
@@ -16,10 +15,16 @@ export type { MarketChangeover } from "./dating/changeover-by-market.ts";
 export { changeoverByMarket } from "./dating/changeover-by-market.ts";
 export type { ChainSetting } from "./dating/changeover-chain.ts";
 export { changeoverChain } from "./dating/changeover-chain.ts";
-export type { ScopedShares } from "./dating/changes-by-scope.ts";
-export { changesByScope } from "./dating/changes-by-scope.ts";
 // Dating
 export { readCommaSeparated, unescapedCell, writeCommaSeparated } from "./dating/comma-separated.ts";
+export type { ChangeSeen, CountedChanges } from "./dating/counted-changes.ts";
+export {
+  changesSeen,
+  countedChanges,
+  countSightings,
+  learntChanges,
+  posteriorSeen,
+} from "./dating/counted-changes.ts";
 export type { ChangeoverSetting } from "./dating/dated-change.ts";
 export { EVEN_REPLACEMENTS } from "./dating/dated-change.ts";
 export type { EndSighting } from "./dating/ends-of-use.ts";
@@ -97,6 +102,8 @@ export { shareOfState } from "./identification/share-of-state.ts";
 
 // Information
 export { mutualInformationBits } from "./information/mutual-information.ts";
+export { dateAgo } from "./language/date-ago.ts";
+export { findDates } from "./language/date-phrases.ts";
 export { boundedEditDistance } from "./language/edit-distance.ts";
 export type { Lexicon } from "./language/lexicon.ts";
 export { compileLexicon } from "./language/lexicon.ts";

@@ -70,8 +70,20 @@ function historyIn(
     );
   if (grade !== undefined && !(grade === "known-replaced" && isDenied))
     found.push({ about: "grade", grade, words });
-  if (isLoose(clause)) found.push({ about: "loose-part", words });
+  if (isLoose(clause) && !isCarBought(view, clause)) found.push({ about: "loose-part", words });
   return found;
+}
+
+/** "Just bought a Shrike that stood in a barn": the car changed hands, not a part by itself. */
+function isCarBought(view: MessageView, { from, to }: MessageView["clauses"][number]): boolean {
+  return view.spotted.some((spotted) => {
+    if (spotted.from < from || spotted.to > to) return false;
+    if (!spotted.phrase.meanings.some(({ kind }) => kind === "model")) return false;
+    const next = view.tokens[spotted.to + 1];
+    if (next !== undefined && spotted.to < to && isPartWord(view, next.folded)) return false;
+    const before = wordsBetween(view, from, spotted.from - 1).toLowerCase();
+    return /\b(?:bought|got|acquired|purchased|inherited|found|rescued|picked up)(?: \w+){0,4}$/.test(before);
+  });
 }
 
 function isLoose({ text, isAsked }: MessageView["clauses"][number]): boolean {

@@ -5,15 +5,19 @@ import { describe, expect, test } from "vitest";
 import { memoryStore } from "../../adapters/store/memory.ts";
 import { greetingFor } from "../../adapters/terminal/greeting.ts";
 import {
+  answerCard,
   communityMemories,
+  emptyConversation,
   type Knowledge,
   knowledgeOf,
   openBot,
   plainText,
+  step,
   wordedFor,
 } from "../../bot/index.ts";
 import { type Handbook, loadHandbook, reviewHandbook } from "../../knowledge/index.ts";
 import { clockFrom, silentLog } from "../support/community-talk.ts";
+import { demoToday } from "../support/demo-knowledge.ts";
 
 const shipped = "knowledge/handbooks";
 
@@ -72,6 +76,24 @@ describe("a community of sewing machines", () => {
       const text = plainText(await say(message));
       expect(text.replaceAll(/“[^”]*”/gu, "")).not.toMatch(/\bcars?\b/iu);
     }
+  });
+
+  test("is told of machines on the pages of its answers and its sheet", () => {
+    const finch = knowledgeOf(handbook("ollerton-finch"));
+    let conversation = emptyConversation;
+    for (const text of [
+      "which face plate is this? engraved scroll, my machine was built in 1936",
+      "is it right for my machine?",
+    ])
+      ({ conversation } = step(
+        finch,
+        conversation,
+        { conversation: "club:1", from: "ann", text },
+        demoToday,
+      ));
+    const card = answerCard([finch], conversation, { person: "ann" });
+    expect(card).toMatchObject({ thing: "machine", car: [{ label: "built", value: "1936" }] });
+    expect(JSON.stringify(Object.values(card ?? {}))).not.toMatch(/\bcars?\b/iu);
   });
 
   test("is understood when it speaks of its machines", async () => {

@@ -9,6 +9,7 @@ import {
 } from "../../../knowledge/index.ts";
 import * as words from "../../conversation/phrases/changeovers.ts";
 import type { Block } from "../../reply.ts";
+import { aside, text } from "../../text-blocks.ts";
 import type { CommunityScene, Handled } from "../affair.ts";
 import * as phrases from "../phrases/dating.ts";
 import { nameOf, timelineBlock } from "./changeover-chart.ts";
@@ -197,12 +198,4 @@ function suspects(part: PartKind, { judged }: ChangeFindings): readonly string[]
         sayProbability(notAsBuilt),
       ),
     );
-}
-
-function text(said: string): Block {
-  return { kind: "text", text: said };
-}
-
-function aside(said: string): Block {
-  return { kind: "text", text: said, tone: "aside" };
 }

@@ -14,7 +14,7 @@ import type { Block } from "../../reply.ts";
 import type { CommunityScene } from "../affair.ts";
 import * as phrases from "../phrases/observations.ts";
 import { kindsOf, plainFor } from "./kinds-of.ts";
-import { changesSeen } from "./learnt-changes.ts";
+import { changesSeenIn } from "./learnt-changes.ts";
 import { sharpenedPart } from "./learnt-knowledge.ts";
 import { learntLeads } from "./learnt-leads.ts";
 import type { Observation } from "./observation.ts";
@@ -121,8 +121,8 @@ function leadRows({ part, now, after: then }: Trial): readonly Row[] {
 
 /** The changes that the sighting is of, dated with and without it. */
 function changeRows({ plain: { handbook }, part, now, after: then }: Trial): readonly Row[] {
-  const nowSeen = changesSeen(handbook, part, now, 0);
-  return changesSeen(handbook, part, then, 0).flatMap(({ succession, seen, change }): readonly Row[] => {
+  const nowSeen = changesSeenIn(handbook, part, now);
+  return changesSeenIn(handbook, part, then).flatMap(({ succession, seen, change }): readonly Row[] => {
     const before = nowSeen.find(
       (one) => one.succession.old === succession.old && one.succession.new === succession.new,
     );

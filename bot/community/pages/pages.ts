@@ -15,6 +15,7 @@ import { keepersIn, type Role } from "../keepers/keepers-record.ts";
 import { standingOf } from "../keepers/standing.ts";
 import { learntKnowledge } from "../observations/learnt-knowledge.ts";
 import { oldestFirst } from "../oldest-first.ts";
+import { nameOf } from "../person/name-of.ts";
 import { standingPins } from "../pins/pin.ts";
 import { disputedByPeriods } from "../pins/pin-dispute.ts";
 import { pinnedBlock } from "../pins/pinned-block.ts";
@@ -76,7 +77,7 @@ export interface Pages {
   /** The accepted observations as data. */
   exported(community: string): Promise<readonly ExportedObservation[]>;
   people(community: string): Promise<readonly Role[]>;
-  /** What was done, the newest first, at most 200. */
+  /** What was done, the newest first, at most 200; `by`: as people here are called. */
   audit(community: string): Promise<readonly AuditEntry[]>;
 }
 
@@ -145,7 +146,8 @@ export function pagesOf(surroundings: Surroundings): Pages {
       return keepersIn((await memories.upToDate(community)).keepers).roles;
     },
     async audit(community) {
-      return (await memories.upToDate(community)).audit.toReversed();
+      const memory = await memories.upToDate(community);
+      return memory.audit.toReversed().map((entry) => ({ ...entry, by: nameOf(memory, entry.by) }));
     },
   };
 }

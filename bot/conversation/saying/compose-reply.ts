@@ -8,6 +8,7 @@ import { caseChoice, partNameOf } from "../../commands/cases.ts";
 import type { Scene } from "../../commands/scene.ts";
 import { tellCopies } from "../../commands/tell-copies.ts";
 import type { Block, Reply } from "../../reply.ts";
+import { aside } from "../../text-blocks.ts";
 import { doubtsOfCase } from "../assess.ts";
 import type { Assessed, NextQuestion } from "../assessed.ts";
 import type { CaseFacts } from "../case.ts";
@@ -203,8 +204,4 @@ function waysOn(assessed: Assessed | undefined): readonly Block[] {
 // When this case has its answer, the ones that wait are one press away.
 function otherCases({ chosen }: Turn): readonly Block[] {
   return chosen.others.length === 0 ? [] : [{ kind: "choices", choices: chosen.others.map(caseChoice) }];
-}
-
-function aside(text: string): Block {
-  return { kind: "text", text, tone: "aside" };
 }
