@@ -8,21 +8,6 @@ export function timed<T>(work: () => T): { readonly milliseconds: number; readon
   return { milliseconds: performance.now() - from, result };
 }
 
-/**
- * The same with the milliseconds of the processor that this thread took: a busy machine lengthens the time by the clock and
- * hardly this one. What helpers of the engine did beside it, compiling and collecting, is not in it.
- */
-export function timedOnProcessor<T>(work: () => T): {
-  readonly milliseconds: number;
-  readonly byTheClock: number;
-  readonly result: T;
-} {
-  const before = process.threadCpuUsage();
-  const { milliseconds: byTheClock, result } = timed(work);
-  const { user, system } = process.threadCpuUsage(before);
-  return { milliseconds: (user + system) / 1000, byTheClock, result };
-}
-
 /** Nearest rank: the value that at least the share `share` of all does not exceed. `values`: at least one. */
 export function percentile(values: readonly number[], share: number): number {
   const rising = values.toSorted((one, other) => one - other);
