@@ -69,14 +69,19 @@ function featureWords(feature: Feature): FeatureWords {
     polarity: polarityOf(feature),
     tellingWords: telling,
     soleWords: soleWords(feature, telling),
-    often: new Set([...telling.keys()].filter((stem) => isOften(feature, stem))),
+    often: oftenWords(feature, [...telling.keys()]),
   };
 }
 
-/** A word of two names, or of one that has no more than two words; "coin leaves a groove" lends its words to no one. */
-function isOften(feature: Feature, stem: string): boolean {
-  const holding = plainNames(feature).filter((name) => tellingStems(name).includes(stem));
-  return holding.length > 1 || holding.some((name) => tellingStems(name).length < 2);
+/** Words of two names, or of one that has no more than two words; "coin leaves a groove" lends its words to no one. */
+function oftenWords(feature: Feature, stems: readonly string[]): ReadonlySet<string> {
+  const names = plainNames(feature).map(tellingStems);
+  return new Set(
+    stems.filter((stem) => {
+      const holding = names.filter((words) => words.includes(stem));
+      return holding.length > 1 || holding.some((words) => words.length < 2);
+    }),
+  );
 }
 
 function soleWords(feature: Feature, telling: ReadonlyMap<string, string>): ReadonlySet<string> {

@@ -42,8 +42,11 @@ const drawn =
   sample === undefined ? sources.mutants : some(chanceFrom(Number(seed)), sources.mutants, Number(sample));
 const judged: Judged[] = [];
 for (const mutant of drawn) {
-  judged.push({ ...mutant, verdict: verdictOn(mutant, reach.get(mutant.id) ?? []) });
-  if (judged.length % 50 === 0) process.stderr.write(`${judged.length} of ${drawn.length}\n`);
+  const verdict = verdictOn(mutant, reach.get(mutant.id) ?? []);
+  judged.push({ ...mutant, verdict });
+  process.stderr.write(
+    `${judged.length} of ${drawn.length}  ${verdict}  ${mutant.file}:${described(mutant)}\n`,
+  );
 }
 report(judged);
 
@@ -92,11 +95,14 @@ function share(mutants: readonly Judged[]): number {
 
 function survivors(mutants: readonly Judged[]): void {
   const inOrder = mutants.toSorted((one, other) => one.line - other.line || one.column - other.column);
-  for (const { verdict, kind, replacement, ...place } of inOrder) {
-    if (verdict !== "survives" && verdict !== "never run") continue;
-    const words = replacement.replaceAll(/\s+/gu, " ").slice(0, 80);
-    print(`          ${place.line}:${place.column + 1} ${kind} -> ${words} (${verdict})`);
+  for (const mutant of inOrder) {
+    if (mutant.verdict !== "survives" && mutant.verdict !== "never run") continue;
+    print(`          ${described(mutant)} (${mutant.verdict})`);
   }
+}
+
+function described({ line: row, column, kind, replacement }: Mutant): string {
+  return `${row}:${column + 1} ${kind} -> ${replacement.replaceAll(/\s+/gu, " ").slice(0, 80)}`;
 }
 
 function print(text: string): void {

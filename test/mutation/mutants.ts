@@ -13,8 +13,8 @@ export interface Mutant {
   readonly column: number;
   readonly kind: string;
   readonly replacement: string;
-  /** The source with this change and without its types. */
-  readonly text: string;
+  /** The source with this change and without its types; made when asked for, since there are thousands. */
+  readonly text: () => string;
 }
 
 export interface MutatedSources {
@@ -49,7 +49,6 @@ export async function mutantsOf(files: readonly string[]): Promise<MutatedSource
     mutants: found.mutants.map(({ id, fileName, location: { start, end }, mutatorName, replacement }) => {
       const source = sources.get(fileName) ?? "";
       const changed = enclosed(mutatorName, replacement ?? "");
-      const text = `${source.slice(0, at(source, start))}${changed}${source.slice(at(source, end))}`;
       return {
         id: Number(id),
         file: fileName,
@@ -57,7 +56,10 @@ export async function mutantsOf(files: readonly string[]): Promise<MutatedSource
         column: start.column,
         kind: mutatorName,
         replacement: replacement ?? "",
-        text: stripTypeScriptTypes(text),
+        text: () =>
+          stripTypeScriptTypes(
+            `${source.slice(0, at(source, start))}${changed}${source.slice(at(source, end))}`,
+          ),
       };
     }),
     noting: new Map(found.files.map(({ name, content }) => [name, noting(stripTypeScriptTypes(content))])),

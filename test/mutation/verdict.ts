@@ -19,7 +19,7 @@ export function verdictOn({ file, text }: Mutant, reaching: readonly Reaching[])
       file: test,
       chosen: statements.filter((one) => one.file === test).map(({ index }) => index),
     }));
-    const outcome = attempted({ sources: [[file, text]], tests }, 5 + 3 * usual);
+    const outcome = attempted({ sources: [[file, text()]], tests }, 5 + 3 * usual);
     if (outcome === undefined) return "hung or fell";
     if (!outcome.passed) return "noticed";
   }
