@@ -105,7 +105,8 @@ export type {
   Identification,
   ObservedState,
 } from "./identification/identification.ts";
-export { identify } from "./identification/identify.ts";
+export type { Doubts } from "./identification/identify.ts";
+export { doubtsAbout, identify } from "./identification/identify.ts";
 export type { LeadTime, LearntLead } from "./identification/lead-time.ts";
 export type { LearntChange } from "./identification/learnt-change.ts";
 export type { ModelTables } from "./identification/model-tables.ts";
