@@ -2,6 +2,7 @@ import { HtmlValidate } from "html-validate";
 import { expect, test } from "vitest";
 import { systemClock } from "../../../adapters/clock.ts";
 import { makeSignInPath } from "../../../adapters/web/sign-in-links.ts";
+import { keepSeen, seenCar, seenPanels, seenSpoilers } from "../../support/seen-cars.ts";
 import { readerAt, type Seen, webSite } from "./web-site.ts";
 
 // The rules of the HTML standard and of its accessibility; those of taste about how markup is laid out are off.
@@ -79,4 +80,18 @@ test("a car sheet, the way in for keepers and every page of their desk are valid
   expect(pages.map(({ path, status }) => [path, status])).toEqual(pages.map(({ path }) => [path, 200]));
   expect(pages[4]?.text).toContain("rear spoiler");
   expect(pages.flatMap(faultsIn)).toEqual([]);
+});
+
+test("so are the pages of parts that members have seen, with drawings of their changes", async () => {
+  const { address, store } = await webSite();
+  await keepSeen(
+    store,
+    [...seenSpoilers, ...seenPanels].map((car, number) => seenCar(number, car)),
+  );
+  const reader = readerAt(address);
+  for (const part of ["rear-spoiler", "instrument-panel"]) {
+    const page = await reader.get(`/handbook/wexcombe-shrike/${part}`);
+    expect(page.text).toContain('<figure class="picture">');
+    expect(faultsOf(page)).toEqual([]);
+  }
 });
