@@ -73,7 +73,7 @@ export const useAssumptions =
   "These go by the kind’s own sightings and nothing else; of the ends trust the latest, of the beginnings the earliest.";
 
 // Lead times
-export const leadsOf = (part: string) => `How long before the car a ${part} was dated:`;
+export const leadsOf = (part: string) => `How long before the car the ${part} was dated:`;
 export const ownDates = "Of yours:";
 export const noDateMarks = (part: string | undefined) =>
   part === undefined ? "The handbook knows no date mark." : `The handbook knows no date mark on a ${part}.`;

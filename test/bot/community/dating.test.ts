@@ -197,7 +197,7 @@ test("trims in each market stand apart when enough of them were seen, and it is 
 describe("lead times", () => {
   test("of every mark of a part stand with what they rest on", async () => {
     const text = textOf(await blocksOf([], "lead times of the door mirror"));
-    expect(text).toContain("How long before the car a door mirror was dated:");
+    expect(text).toContain("How long before the car the door mirror was dated:");
     expect(text).toMatch(
       /from the casting dial to the week mark on the glass most take .* months, as the handbook has it/u,
     );
