@@ -4,9 +4,9 @@ import type { ProvenanceGrade } from "../evidence/car-description.ts";
 import type { Goal } from "../evidence/goal.ts";
 import { embeddedQuestionCues } from "./cue-words.ts";
 import { goalPatterns } from "./intents.ts";
-import { stemsOf } from "./lexicon.ts";
 import type { CarFinding } from "./message-reading.ts";
 import { type MessageView, wordsBetween } from "./message-view.ts";
+import { stemsOf } from "./name-stems.ts";
 import type { Spotted } from "./spot-terms.ts";
 
 const grades: readonly (readonly [ProvenanceGrade, RegExp])[] = [
