@@ -106,6 +106,15 @@ export const handbookPage = {
   when: "When each was fitted",
   whenHint:
     "A bar is a fitted period, hatched where its end is not sure: as far as the handbook knows it, or to nine in ten from the cars that members have seen, which are the marks below.",
+  wanted: "Cars wanted",
+  whose: {
+    "signed-in": (community: string) =>
+      `From the sightings accepted in ${community}, the community you have signed in to, together with the handbook’s periods. The pinned answers and the marks above are its own too.`,
+    only: (community: string) =>
+      `From the sightings accepted in ${community}, the one community here, together with the handbook’s periods. The pinned answers and the marks above are its own too.`,
+    own: () =>
+      "From the sightings accepted in this site’s own community, together with the handbook’s periods. The pinned answers and the marks above are its own too; other communities keep theirs.",
+  },
   period: "period",
   version: "version",
   origin: "where it comes from",

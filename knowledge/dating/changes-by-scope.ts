@@ -2,7 +2,7 @@
 // say that they differ, because a change divided without need is known less well.
 import { byCodeUnit } from "../handbook/problem.ts";
 import { asBuiltShares } from "./as-built-shares.ts";
-import { changeoverOfGroups, type MarketChangeover } from "./changeover-by-market.ts";
+import { changeoverOfGroups } from "./changeover-by-market.ts";
 import {
   type CountedSuccession,
   keptOf,
@@ -13,19 +13,24 @@ import {
 } from "./counted-succession.ts";
 import { marginFrom } from "./dated-change.ts";
 import { keptLikelihoods } from "./kept-reports.ts";
+import { apartWithin, areApart } from "./scopes-apart.ts";
 import { statedChange } from "./stated-change.ts";
 
 /**
- * The change market by market and then trim by trim; neither where nothing tells them apart. Fewer sightings than `least` of a trim
- * or market say nothing of it by itself.
+ * The change market by market, then trim by trim, then by trim and market together; none of them where nothing tells the cars
+ * apart. Fewer sightings than `least` of a scope say nothing of it by itself. The narrowest scope that holds a car decides, so cars of
+ * a trim and market of which too little was seen go by one of the two.
  */
 export function changesByScope(counted: CountedSuccession, least: number): readonly ScopedShares[] {
-  return scopeFields.flatMap((field) => {
-    const stated = statedApart(counted, field);
-    return stated.length > 0
-      ? stated.flatMap((one) => byHandbook(counted, field, one, least))
-      : bySightings(counted, field, least);
-  });
+  return [
+    ...scopeFields.flatMap((field) => {
+      const stated = statedApart(counted, field);
+      return stated.length > 0
+        ? stated.flatMap((one) => byHandbook(counted, field, one, least))
+        : bySightings(counted, field, least);
+    }),
+    ...byBoth(counted, least),
+  ];
 }
 
 interface StatedOf {
@@ -101,9 +106,24 @@ function bySightings(
   );
 }
 
-/** With two groups neither is known to be the one away from the common date; that their intervals do not meet needs no such choice. */
-function areApart(groups: readonly MarketChangeover[]): boolean {
-  const latestStart = Math.max(...groups.map(({ interval }) => interval.from));
-  const earliestEnd = Math.min(...groups.map(({ interval }) => interval.to));
-  return latestStart > earliestEnd;
+/**
+ * Trims within markets. Where the handbook states one of the two apart, the other may differ within it; else both have to matter:
+ * trims within a market and markets within a trim.
+ */
+function byBoth(counted: CountedSuccession, least: number): readonly ScopedShares[] {
+  const { setting } = counted.succession;
+  const stated = scopeFields.map((field) => ({ by: field.by, groups: statedApart(counted, field) }));
+  const [known, other] = stated.filter(({ groups }) => groups.length > 0);
+  if (other !== undefined) return [];
+  if (known === undefined) {
+    const found = apartWithin(counted, { setting, wider: "market", least });
+    return found.length === 0 || apartWithin(counted, { setting, wider: "trim", least }).length === 0
+      ? []
+      : found;
+  }
+  const { stated: _, ...rest } = setting;
+  return known.groups.flatMap(({ id, stated: said }) => {
+    const ofOne = { ...rest, ...(said === undefined ? {} : { stated: said }) };
+    return apartWithin(counted, { setting: ofOne, wider: known.by, least, only: id });
+  });
 }

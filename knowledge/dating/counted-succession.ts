@@ -25,9 +25,18 @@ export interface CountedSuccession {
   readonly all: KeptReports;
   /** By the id of the trim or market; cars of which it is not known are in none. */
   readonly scopes: Readonly<Record<ScopeField["by"], Map<string, KeptReports>>>;
+  /** Of cars of which both are known, by the two ids. */
+  readonly pairs: Map<string, CountedPair>;
   /** What was worked out of these counts, by what it is of. */
   readonly dates: Map<string, Kept<DatedShares>>;
   readonly scoped: Map<string, Kept<readonly ScopedShares[]>>;
+}
+
+/** The cars of a trim in a market. */
+export interface CountedPair {
+  readonly trim: string;
+  readonly market: string;
+  readonly reports: KeptReports;
 }
 
 /** When a change came, and P(new) cell by cell. */
@@ -64,6 +73,7 @@ export function countedSuccession(
     ground: { ...groundOf(grid, succession.setting), memory },
     all: noReports(),
     scopes: { market: new Map(), trim: new Map() },
+    pairs: new Map(),
     dates: new Map(),
     scoped: new Map(),
   };
@@ -79,7 +89,18 @@ export function countSighting(counted: CountedSuccession, sighting: Sighting, si
       const id = sighting[by];
       if (id !== undefined) countReport(scopeOf(counted, by, id), counted.ground, report, times);
     }
+    const pair = pairOf(counted, sighting);
+    if (pair !== undefined) countReport(pair.reports, counted.ground, report, times);
   }
+}
+
+/** The cars of its trim in its market; undefined when one of the two is not known. */
+function pairOf({ pairs }: CountedSuccession, { trim, market }: Sighting): CountedPair | undefined {
+  if (trim === undefined || market === undefined) return undefined;
+  const name = JSON.stringify([trim, market]);
+  const known = pairs.get(name) ?? { trim, market, reports: noReports() };
+  pairs.set(name, known);
+  return known;
 }
 
 /** The cars of a trim or market, none of them perhaps. */

@@ -4,9 +4,9 @@ import type { ProvenanceGrade } from "../evidence/car-description.ts";
 import type { Goal } from "../evidence/goal.ts";
 import { embeddedQuestionCues } from "./cue-words.ts";
 import { goalPatterns } from "./intents.ts";
-import { stemsOf } from "./lexicon.ts";
 import type { CarFinding } from "./message-reading.ts";
 import { type MessageView, wordsBetween } from "./message-view.ts";
+import { stemsOf } from "./name-stems.ts";
 import type { Spotted } from "./spot-terms.ts";
 
 const grades: readonly (readonly [ProvenanceGrade, RegExp])[] = [
@@ -113,6 +113,7 @@ function trimsByWord(view: MessageView): readonly CarFinding[] {
     const aside = view.stances[view.clauseOf[at] ?? 0]?.aside;
     if (trim === undefined || aside === "hearsay" || aside === "another-car") return [];
     if (!isNamePlace(view, at) || isAnyCar(view, view.clauseOf[at] ?? 0)) return [];
+    if (isDeniedBefore(view, at)) return [];
     return [{ about: "trim" as const, id: trim.id, words: wordsBetween(view, at, at) }];
   });
 }

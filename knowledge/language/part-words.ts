@@ -1,7 +1,8 @@
 // Per part kind: which feature a loose word points to, and which state a word tells apart within its feature.
 // These never make a fact alone; they decide between readings, and read short answers to a question just asked.
 import type { Feature, PartKind, StateFeature } from "../handbook/schema.ts";
-import { glueWords, isGeneralWord } from "./common-words.ts";
+import { isGeneralWord } from "./common-words.ts";
+import { tellingStems } from "./name-stems.ts";
 import { type Polarity, polarityOf } from "./polarity.ts";
 import { tokenise } from "./tokens.ts";
 
@@ -221,12 +222,6 @@ function plainNames(feature: Feature): readonly string[] {
 
 function usesOutside(byFeature: ReadonlyMap<string, number> | undefined, feature: string): number {
   return Array.from(byFeature ?? []).reduce((sum, [id, times]) => (id === feature ? sum : sum + times), 0);
-}
-
-function tellingStems(name: string): readonly string[] {
-  return tokenise(name)
-    .filter((token) => !glueWords.has(token.folded))
-    .map((token) => token.stem);
 }
 
 function addTo(sets: Map<string, Set<string>>, key: string, value: string): void {

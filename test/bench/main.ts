@@ -8,6 +8,7 @@ import { type Figure, holds, type Row } from "./row.ts";
 import { answerPage } from "./rows/answer-page.ts";
 import { calibrationOfDemo } from "./rows/calibration-of-demo.ts";
 import { calibrationOfOwners } from "./rows/calibration-of-owners.ts";
+import { changeoverCells } from "./rows/changeover-cells.ts";
 import { changeoverCoverageRow } from "./rows/changeover-coverage.ts";
 import { changeoverTimes } from "./rows/changeover-times.ts";
 import { discordAcknowledgement } from "./rows/discord-acknowledgement.ts";
@@ -49,6 +50,7 @@ const rows: readonly Row[] = [
   discordSession,
   listingRecords,
   changeoverCoverageRow,
+  changeoverCells,
   telegramSession,
 ];
 

@@ -144,8 +144,8 @@ test("words are put in with their article, number and capital; quoted words stay
   expect(wordedFor(organ, "A car, or a car among cars")).toBe("An organ, or an organ among organs");
 });
 
-test("a terminal greets in the handbook's word", () => {
-  const { lines, examples } = greetingFor([handbook("marlpit-wren")]);
+test("a terminal greets in the handbook's word", async () => {
+  const { lines, examples } = await greetingFor([handbook("marlpit-wren")]);
   expect(lines[0]).toContain("right for your caravan");
   expect(examples).toContain("is this window catch right for a caravan built in 1967?");
 });

@@ -9,7 +9,7 @@ import type { Scene } from "../../commands/scene.ts";
 import { tellCopies } from "../../commands/tell-copies.ts";
 import type { Block, Reply } from "../../reply.ts";
 import { aside } from "../../text-blocks.ts";
-import { identifyCase } from "../assess.ts";
+import { doubtsOfCase } from "../assess.ts";
 import type { Assessed, NextQuestion } from "../assessed.ts";
 import type { CaseFacts } from "../case.ts";
 import { questionOfDoubt } from "../doubt.ts";
@@ -191,7 +191,7 @@ function freshReason(assessed: Assessed, question: NextQuestion, before: CaseFac
   const isOpen = before.open?.feature === openQuestion(question)?.feature;
   if (reason === undefined || !isOpen || before.part !== assessed.facts.part) return reason;
   const { part, compiled } = assessed;
-  const earlier = { part, facts: before, identification: identifyCase(compiled, before) };
+  const earlier = { part, facts: before, identification: doubtsOfCase(compiled, before) };
   const was = sayReason(earlier, questionOfDoubt(earlier) ?? null);
   return JSON.stringify(was) === JSON.stringify(reason) ? undefined : reason;
 }

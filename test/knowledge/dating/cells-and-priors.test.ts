@@ -10,7 +10,7 @@ import {
   widthPrior,
 } from "../../../knowledge/dating/change-priors.ts";
 import { productionScale } from "../../../knowledge/dating/production-scale.ts";
-import { wholeCount, wholeLogarithm } from "../../../knowledge/dating/whole-logarithm.ts";
+import { UNITS_PER_NAT, wholeCount, wholeLogarithm } from "../../../knowledge/dating/whole-logarithm.ts";
 
 function gridOf(...asked: Parameters<typeof cellGrid>): CellGrid {
   const grid = cellGrid(...asked);
@@ -229,11 +229,12 @@ describe("the prior of a date", () => {
   });
 });
 
-test("chances are whole numbers of 2⁻²⁵ nats, an impossible one e⁻⁷⁰⁰, a sighting 4096 parts", () => {
+test("chances are whole numbers of a small part of a nat, an impossible one e⁻⁷⁰⁰, a sighting so many parts", () => {
+  const nat = -wholeLogarithm(Math.exp(-1));
+  expect(nat).toBeGreaterThan(2 ** 20);
+  expect(UNITS_PER_NAT).toBe(nat * wholeCount(1, 1));
   expect(wholeLogarithm(1)).toBe(0);
-  expect(wholeLogarithm(Math.exp(-1))).toBe(-(2 ** 25));
-  expect(wholeLogarithm(0.5)).toBe(Math.round(-Math.LN2 * 2 ** 25));
-  expect([wholeLogarithm(0), wholeLogarithm(Number.MIN_VALUE)]).toEqual([-700 * 2 ** 25, -700 * 2 ** 25]);
-  expect(wholeCount(1, 1)).toBe(4096);
-  expect(wholeCount(3, 0.5)).toBe(6144);
+  expect(wholeLogarithm(0.5)).toBe(Math.round(-Math.LN2 * nat));
+  expect([wholeLogarithm(0), wholeLogarithm(Number.MIN_VALUE)]).toEqual([-700 * nat, -700 * nat]);
+  expect(wholeCount(3, 0.5)).toBe(1.5 * wholeCount(1, 1));
 });

@@ -128,3 +128,66 @@ describe("a change for which the handbook gives each trim its own periods", () =
     expect(mixOf(taught, {})).not.toEqual(mixOf(plain, {}));
   });
 });
+
+describe("a change that one trim of one market took up later", () => {
+  const home = [
+    ...seen(wings, 0, { market: "home", trim: "s" }),
+    ...seen(wings, 0, { market: "home", trim: "standard" }),
+  ];
+  const american = [
+    ...seen(wings, 0, { market: "america", trim: "standard" }),
+    ...seen(wings, 14, { market: "america", trim: "s" }),
+  ];
+  const both = (sightings: readonly Sighting[]) =>
+    changesByScope(wing(sightings), least).filter(
+      ({ scope }) => scope.trim !== undefined && scope.market !== undefined,
+    );
+
+  test("is one for each trim of that market, and no other market is divided", () => {
+    const scoped = both([...home, ...american]);
+    expect(scoped.map(({ scope }) => scope)).toEqual([
+      { trim: "s", market: "america" },
+      { trim: "standard", market: "america" },
+    ]);
+  });
+
+  test("reaches such cars alone: the narrowest scope that holds a car decides", () => {
+    const of = { part: "front-wing", old: wings[0], new: wings[1] };
+    const learnt = changesByScope(wing([...home, ...american]), least).map((one) => ({
+      ...of,
+      ...one,
+    }));
+    const compiled = compilePart(handbook, "front-wing", [], learnt);
+    if (compiled === undefined) throw new Error("the handbook has this part");
+    const shareOfNew = (car: CarDescription): number => {
+      const { average } = carGround(compiled, { built: monthInterval(1981, 8), ...car }).mix;
+      const at = (id: string) => average[wing([]).part.variants.findIndex((one) => one.id === id)] ?? 0;
+      return at(wings[1]) / (at(wings[0]) + at(wings[1]));
+    };
+    expect(shareOfNew({ market: "america", trim: "s" })).toBeLessThan(0.2);
+    expect(shareOfNew({ market: "america", trim: "standard" })).toBeGreaterThan(0.8);
+    expect(shareOfNew({ market: "home", trim: "s" })).toBeGreaterThan(0.8);
+  });
+
+  test("stays with its market or trim where too few such cars were seen, or where the trim alone makes the difference", () => {
+    const few = american.filter(({ trim }, at) => trim !== "s" || at % 8 === 0);
+    expect(both([...home, ...few])).toEqual([]);
+    const trimAlone = ["home", "america"].flatMap((market) => [
+      ...seen(wings, 0, { market, trim: "standard" }),
+      ...seen(wings, 14, { market, trim: "s" }),
+    ]);
+    expect(both(trimAlone)).toEqual([]);
+  });
+
+  test("within a trim that the handbook states apart the markets may differ too", () => {
+    const sightings = [
+      ...seen(["second", "moulded"], 18, { trim: "s", market: "home" }),
+      ...seen(["second", "moulded"], 34, { trim: "s", market: "america" }),
+    ];
+    const scoped = changesByScope(changeOf("rear-spoiler", "second", "moulded", sightings), least).map(
+      ({ scope }) => scope,
+    );
+    expect(scoped).toContainEqual({ trim: "s", market: "home" });
+    expect(scoped).toContainEqual({ trim: "s", market: "america" });
+  });
+});

@@ -108,16 +108,26 @@ describe("sightings of a chain", () => {
     ...rest,
   });
   test("are counted alike, in the order of their variants and dates", () => {
-    const groups = groupChain(
-      whole,
-      [link(1, 3, 4), link(0, 7, 8), link(1, 3, 4), link(0, 2, 3, { swap: 0.05 }), link(0, 2, 3)],
-      2,
-    );
-    expect(groups.map(({ variant, lo, hi, swap, count }) => [variant, lo, hi, swap, count])).toEqual([
-      [0, 2, 3, 0.05, 1],
-      [0, 2, 3, 0.2, 1],
-      [0, 7, 8, 0.2, 1],
-      [1, 3, 4, 0.2, 2],
+    const seen = [
+      link(1, 3, 4),
+      link(0, 7, 8),
+      link(1, 3, 4),
+      link(0, 2, 3, { swap: 0.05 }),
+      link(0, 2, 3, { swap: 0.05, misread: 0.01 }),
+      link(0, 2, 4),
+      link(0, 2, 3),
+    ];
+    const groups = groupChain(whole, seen, 2);
+    expect(groupChain(whole, seen.toReversed(), 2)).toEqual(groups);
+    expect(
+      groups.map(({ variant, lo, hi, swap, misread, count }) => [variant, lo, hi, swap, misread, count]),
+    ).toEqual([
+      [0, 2, 3, 0.05, 0.01, 1],
+      [0, 2, 3, 0.05, 0.02, 1],
+      [0, 2, 3, 0.2, 0.02, 1],
+      [0, 2, 4, 0.2, 0.02, 1],
+      [0, 7, 8, 0.2, 0.02, 1],
+      [1, 3, 4, 0.2, 0.02, 2],
     ]);
   });
   test("outside the window, or of a variant that is none of the chain's, are left out", () => {

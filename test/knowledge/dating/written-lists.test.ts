@@ -58,6 +58,7 @@ describe("text with commas", () => {
   });
   test("has an empty cell after a comma at its end, and none after a line end", () => {
     expect(cellsOf("a,b,")).toEqual([["a", "b", ""]]);
+    expect(readCommaSeparated("a,b,").rows[0]?.cells.map(({ column }) => column)).toEqual([1, 2, 3]);
     expect(cellsOf("a,b\n")).toEqual([["a", "b"]]);
     expect(cellsOf("a")).toEqual([["a"]]);
     expect(cellsOf("")).toEqual([]);
