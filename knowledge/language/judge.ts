@@ -1,0 +1,37 @@
+// Decides for each candidate whether it is the speaker's word on the part in hand: a logistic model over grounds that know
+// no handbook. What is likely is taken, what may be meant is asked back, the rest is left. The weights are learnt.
+import type { Candidate } from "./gather-observations.ts";
+import { type GroundName, groundsOf, wholeOf } from "./grounds.ts";
+import { bias, weights } from "./judge-weights.ts";
+import type { MessageView } from "./message-view.ts";
+
+/** Taken from this probability on. Chosen on the development half: the highest that loses under one fact in fifty. */
+export const takenFrom = 0.4;
+/** Asked back from this probability on. */
+export const askedFrom = 0.15;
+
+export interface Judged {
+  readonly taken: readonly Candidate[];
+  /** Asked back rather than asserted. */
+  readonly doubtful: readonly Candidate[];
+}
+
+/** Parts the candidates of one message; `others`: candidates that were taken before and count as other facts. */
+export function judge(view: MessageView, candidates: readonly Candidate[], others = 0): Judged {
+  const whole = wholeOf(view, candidates, others);
+  const taken: Candidate[] = [];
+  const doubtful: Candidate[] = [];
+  for (const candidate of candidates) {
+    const probability = probabilityOf(groundsOf(view, candidate, whole));
+    if (probability >= takenFrom) taken.push(candidate);
+    else if (probability >= askedFrom) doubtful.push(candidate);
+  }
+  return { taken, doubtful };
+}
+
+/** 1 / (1 + e^-(bias + sum of weights times grounds)). */
+export function probabilityOf(grounds: Readonly<Record<GroundName, number>>): number {
+  let logit = bias;
+  for (const name in weights) logit += weights[name as GroundName] * grounds[name as GroundName];
+  return 1 / (1 + Math.exp(-logit));
+}
