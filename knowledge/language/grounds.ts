@@ -8,6 +8,7 @@ import { type Clause } from "./clauses.ts";
 import type { PartWords } from "./part-words.ts";
 import type { Spotted } from "./spot-terms.ts";
 import { isOtherThing } from "./other-things.ts";
+import { isTagged } from "./stance.ts";
 import { classesOf, type WordClass } from "./word-classes.ts";
 
 const set = (list: string): ReadonlySet<string> => new Set(list.split(" "));
@@ -56,7 +57,7 @@ const isLone = ({ said }: Seen) => said.length <= 1;
 const isUngrounded = (s: Seen) => !s.isNamed && !s.isPartNamed && !s.isAsked;
 const everyday = (s: Seen) => s.said.length === 0 ? 0 : s.said.filter((at) => commonWords.has(folded(s, at)) || numberOf(folded(s, at)) !== undefined).length / s.said.length;
 const aside = (s: Seen) => s.view.stances[s.candidate.clause]?.aside;
-const isAskedSentence = (s: Seen) => s.view.clauses.some((each) => each.sentence === s.clause.sentence && each.isAsked && !each.isDoubted);
+const isAskedSentence = (s: Seen) => s.view.clauses.some((each) => each.sentence === s.clause.sentence && each.isAsked && !each.isDoubted) && !isTagged(s.view.clauses, s.candidate.clause);
 const opens = (s: Seen) => asking.has(folded(s, s.clause.from));
 
 export const grounds = {

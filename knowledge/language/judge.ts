@@ -10,23 +10,35 @@ export const takenFrom = 0.4;
 /** Asked back from this probability on. */
 export const askedFrom = 0.15;
 
-export interface Judged {
-  readonly taken: readonly Candidate[];
-  /** Asked back rather than asserted. */
-  readonly doubtful: readonly Candidate[];
+export interface Weighed extends Candidate {
+  readonly probability: number;
 }
 
-/** Parts the candidates of one message; `others`: candidates that were taken before and count as other facts. */
+export interface Judged {
+  readonly taken: readonly Weighed[];
+  /** Asked back rather than asserted. */
+  readonly doubtful: readonly Weighed[];
+}
+
+/** Parts the candidates of one message; `others`: facts that were taken before and speak for the rest. */
 export function judge(view: MessageView, candidates: readonly Candidate[], others = 0): Judged {
   const whole = wholeOf(view, candidates, others);
-  const taken: Candidate[] = [];
-  const doubtful: Candidate[] = [];
-  for (const candidate of candidates) {
-    const probability = probabilityOf(groundsOf(view, candidate, whole));
-    if (probability >= takenFrom) taken.push(candidate);
-    else if (probability >= askedFrom) doubtful.push(candidate);
-  }
-  return { taken, doubtful };
+  const weighed = candidates.map((each) => ({
+    ...each,
+    probability: probabilityOf(groundsOf(view, each, whole)),
+  }));
+  const told = new Set(weighed.filter(isTaken).map(({ feature }) => feature));
+  // A feature that is told keeps its doubtful rivals: "two on the left, three on the right" tells neither.
+  const taken = weighed.filter((each) => isTaken(each) || (told.has(each.feature) && isAsked(each)));
+  return { taken, doubtful: weighed.filter((each) => !taken.includes(each) && isAsked(each)) };
+}
+
+function isTaken({ probability }: Weighed): boolean {
+  return probability >= takenFrom;
+}
+
+function isAsked({ probability }: Weighed): boolean {
+  return probability >= askedFrom;
 }
 
 /** 1 / (1 + e^-(bias + sum of weights times grounds)). */

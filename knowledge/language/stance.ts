@@ -82,8 +82,9 @@ function tellsNothing(text: string): boolean {
 function ownAside(clause: Clause, clauses: readonly Clause[], at: number): Aside | undefined {
   if (isQuestion(clause, clauses, at)) return "question";
   if (wishCues.test(clause.text)) return "question";
-  if (hearsayCues.test(clause.text.replace(wroteOnPart, ""))) return "hearsay";
-  if (otherCarCues.test(clause.text.replace(placeOfNorm, "")) && !ownEyesCues.test(clause.text))
+  const text = clause.text.replace(wroteOnPart, "").replace(handsOnPart, "");
+  if (hearsayCues.test(text)) return "hearsay";
+  if (otherCarCues.test(text.replace(placeOfNorm, "")) && !ownEyesCues.test(clause.text))
     return "another-car";
   return undefined;
 }
@@ -92,10 +93,20 @@ function ownAside(clause: Clause, clauses: readonly Clause[], at: number): Aside
 const wroteOnPart =
   /\b(?:someone|somebody|laminator) (?:has |had )?(?:wrote|written|signed)\b(?! (?:that|to|back|me|on (?:here|the forum)|in (?:the|his|her|an?) (?:ad|advert|listing|thread|post|mail|email)))/;
 
+/** "Somebody has laced a leather glove over the rim": what was done to the part, whoever did it. */
+const handsOnPart =
+  /\b(?:someone|somebody|some (?:hero|idiot|clown|bodger|fool|genius|previous owner|owner))(?: before me| else)?(?: has| had| have)? (?!told|said|posted|sold|asked|showed|wanted|claimed|reckoned|mentioned|offered|listed|advertised|called|described|wrote|owned|used)(?:been at|put|cut|stuck|sawn|ground|sewn|laid|bent|gone over|\w{3,}ed) (?:the|this|that|it|them|these|my|an?|over|all|on|in|into|through|round|out|off)\b/;
+
+/** What something is likened to is supposed only for the picture. */
+const likening = /\b(?:as if|as though|like (?:an?|the|on|in|when|it|some\w*|old|those|what)) .*$/;
+/** "A stamp I can't read" is there all the same. */
+const illegible = /(?<=\w) (?:that |which )?(?:i|we) (?:cant|couldnt|cannot|can not) (?:quite |really )?(?:read|make out|decipher)$/;
+
 /** What the clause itself is of, with no bearing on the next: not seen, supposed, or of another. */
 function notAtHand(text: string): Aside | undefined {
-  if (tellsNothing(text) || isUnreal(text)) return "question";
-  if (isElsewhere(text)) return "another-car";
+  const plain = text.replace(likening, "").replace(illegible, "");
+  if (tellsNothing(plain) || isUnreal(plain)) return "question";
+  if (isElsewhere(plain)) return "another-car";
   return isOfKind(text) && !ownEyesCues.test(text) ? "question" : undefined;
 }
 
@@ -116,7 +127,7 @@ function isQuestion(clause: Clause, clauses: readonly Clause[], at: number): boo
   if (embeddedQuestionCues.test(clause.text)) return true;
   const isWh = cueWords.interrogative.has(first) && !cueWords.polar.has(first);
   if (isWh && presupposes(text)) return false;
-  if (isRelative(clause, first) && !isAskedSentence(clauses, at)) return false;
+  if ((isRelative(clause, first) || subordinate.test(text)) && !isAskedSentence(clauses, at)) return false;
   const endsAsked = isAskedSentence(clauses, at);
   if (isWh) return endsAsked || clause.text.split(" ").length <= 12;
   if (cueWords.polar.has(first)) return endsAsked || looksInverted(text);
@@ -127,6 +138,9 @@ function isQuestion(clause: Clause, clauses: readonly Clause[], at: number): boo
 function presupposes(text: string): boolean {
   return / with (?!out)/.test(text) && showsOwnPart.test(text);
 }
+
+/** "Where the paint came off it is cream": no question turns its words so. */
+const subordinate = /^(?:where|when|how) (?:the|its?|i|my|ive|id|you|youd|they|he|this|that|there?s?|some\w*)\b/;
 
 /** "…, which has a wide flange": the pronoun goes on telling. */
 function isRelative(clause: Clause, first: string): boolean {
@@ -155,7 +169,7 @@ const tag =
   /(?:^|\s)(?:right|correct|yes|eh|huh|innit|isnt it|arent they|doesnt it|dont they|hasnt it|havent they|no)$/;
 
 /** "two screws, right?", "has two screws, doesn't it?": a statement that wants a nod. */
-function isTagged(clauses: readonly Clause[], at: number): boolean {
+export function isTagged(clauses: readonly Clause[], at: number): boolean {
   const clause = clauses[at];
   const last = clauses.slice(at, at + 4).findLast((each) => each.sentence === clause?.sentence);
   if (clause === undefined || last === undefined || !last.isAsked || !tag.test(last.text)) return false;
