@@ -79,7 +79,8 @@ export function partMentions(view: PartView): readonly (string | undefined)[] {
   return view.spotted.map((spotted) => {
     const words = spotted.used.map((token) => view.tokens[token]?.folded ?? "");
     // "Spoiler: smooth. Wing: rough": a short name is still the part in hand only where that was called so.
-    const isOther = isNamedHere && words.length === 1 && !calledSo.has(words[0] ?? "") && isPlainName(spotted);
+    const isOther =
+      isNamedHere && words.length === 1 && !calledSo.has(words[0] ?? "") && isPlainName(spotted);
     if (inHand !== undefined && isPlace(view, spotted)) return undefined;
     // "The rim of the steering wheel": a word of the part named plainly later is no other part.
     const owner = inHand ?? plainly.find((part) => isWordOf(spotted, part));

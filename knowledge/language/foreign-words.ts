@@ -9,7 +9,8 @@ const byMeaning: Readonly<Record<string, string>> = {
   hole: "loch locher trou trous gat gaten foro fori agujero agujeros bohrung bohrungen",
   spoke: "speiche speichen branche branches spaak spaken razza razze radio radios rayon rayons",
   rim: "kranz jante cerchio aro",
-  wheel: "felge felgen rad roue roues jante jantes velg velgen wiel ruota ruote cerchione rueda ruedas llanta llantas",
+  wheel:
+    "felge felgen rad roue roues jante jantes velg velgen wiel ruota ruote cerchione rueda ruedas llanta llantas",
   leather: "leder cuir pelle cuero piel",
   wood: "holz bois hout legno madera",
   foam: "schaum mousse schuim schiuma espuma",

@@ -51,7 +51,10 @@ export function candidateOfAnswer(view: MessageView, { finding, by }: ShortAnswe
   const state = value.kind === "state" ? value.state : words?.polarity.absent;
   if (part === null || state === undefined || !/state/.test(value.kind)) return undefined;
   const at = view.tokens.findIndex(({ stem }) => words?.tellingWords.get(stem) === state);
-  const place = by === "word" && at >= 0 ? { from: at, to: at } : { from: view.tokens.length, to: view.tokens.length - 1 };
+  const place =
+    by === "word" && at >= 0
+      ? { from: at, to: at }
+      : { from: view.tokens.length, to: view.tokens.length - 1 };
   const clause = view.clauseOf[place.from] ?? 0;
   return { part, feature, state, isDenied: value.kind !== "state", clause, ...place, finder: by };
 }

@@ -33,6 +33,4 @@ le la les un une des du de et est sont avec sans pas dans sur mon ma bonjour mer
 het een en zijn met zonder niet geen van mijn op il lo gli con senza non sono mio mia ciao grazie el los las una es son sin mi hola gracias y
 `;
 
-export const plainTalk: ReadonlySet<string> = new Set(
-  listed.split(/\s+/).filter((word) => word.length > 0),
-);
+export const plainTalk: ReadonlySet<string> = new Set(listed.split(/\s+/).filter((word) => word.length > 0));

@@ -100,7 +100,8 @@ const handsOnPart =
 /** What something is likened to is supposed only for the picture. */
 const likening = /\b(?:as if|as though|like (?:an?|the|on|in|when|it|some\w*|old|those|what)) .*$/;
 /** "A stamp I can't read" is there all the same. */
-const illegible = /(?<=\w) (?:that |which )?(?:i|we) (?:cant|couldnt|cannot|can not) (?:quite |really )?(?:read|make out|decipher)$/;
+const illegible =
+  /(?<=\w) (?:that |which )?(?:i|we) (?:cant|couldnt|cannot|can not) (?:quite |really )?(?:read|make out|decipher)$/;
 
 /** What the clause itself is of, with no bearing on the next: not seen, supposed, or of another. */
 function notAtHand(text: string): Aside | undefined {
@@ -140,7 +141,8 @@ function presupposes(text: string): boolean {
 }
 
 /** "Where the paint came off it is cream": no question turns its words so. */
-const subordinate = /^(?:where|when|how) (?:the|its?|i|my|ive|id|you|youd|they|he|this|that|there?s?|some\w*)\b/;
+const subordinate =
+  /^(?:where|when|how) (?:the|its?|i|my|ive|id|you|youd|they|he|this|that|there?s?|some\w*)\b/;
 
 /** "…, which has a wide flange": the pronoun goes on telling. */
 function isRelative(clause: Clause, first: string): boolean {

@@ -44,7 +44,9 @@ function knownWords(words: PartWords): KnownWords {
   if (found !== undefined) return found;
   const { part } = words;
   const own = new Set([part.name, ...part.also, ...part.features.flatMap(namesOf)].flatMap(stemsIn));
-  const prose = new Set(textsIn({ ...part, also: [], features: part.features.map(withoutNames) }).flatMap(stemsIn));
+  const prose = new Set(
+    textsIn({ ...part, also: [], features: part.features.map(withoutNames) }).flatMap(stemsIn),
+  );
   const made = { own, prose };
   known.set(words, made);
   return made;
