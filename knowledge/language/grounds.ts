@@ -1,12 +1,13 @@
 // What speaks for and against taking a candidate as the speaker's word on the part in hand. No ground names a word of a
 // handbook, so that weights learnt with one handbook serve another. The judge weighs them; nothing is decided here.
+
+import { isTagged } from "./asking-clauses.ts";
 import { commonWords, isGeneralWord } from "./common-words.ts";
 import { numberOf } from "./fold-word.ts";
 import type { Candidate } from "./gather-observations.ts";
 import { groundWords } from "./ground-words.ts";
 import type { MessageView } from "./message-view.ts";
 import { isThingAt, type Seen, seenIn, type Whole, wordAt } from "./seen-candidate.ts";
-import { isTagged } from "./stance.ts";
 import type { WordClass } from "./word-classes.ts";
 
 type Ground = (seen: Seen) => number | boolean;

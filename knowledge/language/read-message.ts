@@ -2,7 +2,7 @@
 // anything looks at the text, figures are read before words, and short answers only fill what nothing else did.
 import { readCar } from "./car-findings.ts";
 import { candidateOfAnswer, gatherObservations } from "./gather-observations.ts";
-import { judge } from "./judge.ts";
+import { type Judged, judge } from "./judge.ts";
 import { layOut, touchesAny } from "./lay-out.ts";
 import type { Lexicon } from "./lexicon.ts";
 import { readMaterials } from "./material-findings.ts";
@@ -67,6 +67,7 @@ export function readMessage(text: string, lexicon: Lexicon, context: ReadingCont
     intents,
     misbeliefs,
     leftAside,
+    inDoubt: inDoubt(view, judged.doubtful, findings),
     nearMisses: findNearMisses(view),
     ...(isCut ? { isCut: true as const } : {}),
     isOpaque: understood === 0,
@@ -95,6 +96,20 @@ function withShortAnswer(
   const candidate = candidateOfAnswer(view, answer);
   const isSound = candidate === undefined || judge(view, [candidate], findings.length).taken.length > 0;
   return isSound ? [...findings, answer.finding] : findings;
+}
+
+/** States said once, of features that nothing else tells. */
+function inDoubt(
+  view: MessageView,
+  doubtful: Judged["doubtful"],
+  findings: readonly FeatureFinding[],
+): MessageReading["inDoubt"] {
+  return doubtful.flatMap(({ part, feature, state, isDenied, from, to }) => {
+    const isTold = findings.some((finding) => finding.feature === feature);
+    const isOne = doubtful.every((other) => other.feature !== feature || other.state === state);
+    if (part === null || isDenied || isTold || !isOne) return [];
+    return [{ part, feature, state, words: wordsBetween(view, from, to) }];
+  });
 }
 
 function partsOf(view: MessageView): MessageReading["parts"] {

@@ -48,26 +48,13 @@ function newtonStep(rows: readonly Row[], found: readonly number[], ridge: numbe
   return solved(curve, slope);
 }
 
-/** Gaussian elimination with the largest pivot. */
+/** Gaussian elimination; a ridge makes every pivot positive, so no lines need be exchanged. */
 function solved(matrix: readonly (readonly number[])[], right: readonly number[]): readonly number[] {
   const lines = matrix.map((line, at) => [...line, right[at] ?? 0]);
+  lines.forEach((pivot, at) => {
+    for (const line of lines.slice(at + 1)) subtract(line, pivot, at);
+  });
   const size = lines.length;
-  for (let at = 0; at < size; at += 1) {
-    const best = lines.reduce(
-      (most, line, other) =>
-        other > at && Math.abs(line[at] ?? 0) > Math.abs(lines[most]?.[at] ?? 0) ? other : most,
-      at,
-    );
-    const [here, there] = [lines[at] ?? [], lines[best] ?? []];
-    lines[at] = there;
-    lines[best] = here;
-    for (const line of lines.slice(at + 1)) {
-      const times = (line[at] ?? 0) / (there[at] ?? 1);
-      if (times !== 0)
-        for (let across = at; across <= size; across += 1)
-          line[across] = (line[across] ?? 0) - times * (there[across] ?? 0);
-    }
-  }
   const found = new Array<number>(size).fill(0);
   for (let at = size - 1; at >= 0; at -= 1) {
     const line = lines[at] ?? [];
@@ -78,4 +65,12 @@ function solved(matrix: readonly (readonly number[])[], right: readonly number[]
     found[at] = ((line[size] ?? 0) - rest) / (line[at] ?? 1);
   }
   return found;
+}
+
+/** Takes as much of the pivot's line from another as leaves 0 below the pivot. */
+function subtract(line: number[], pivot: readonly number[], at: number): void {
+  const times = (line[at] ?? 0) / (pivot[at] ?? 1);
+  if (times === 0) return;
+  for (let across = at; across < line.length; across += 1)
+    line[across] = (line[across] ?? 0) - times * (pivot[across] ?? 0);
 }
