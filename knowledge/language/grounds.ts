@@ -37,8 +37,8 @@ function touches(view: MessageView, at: number): boolean {
   return view.tokens[at]?.breakBefore === "none";
 }
 
-function isThing({ view, words, candidate }: Seen, at: number): boolean {
-  return isThingAt(view, at, words, candidate.feature);
+function isThing({ view, words, classes, candidate }: Seen, at: number): boolean {
+  return isThingAt(view, at, classes, words, candidate.feature);
 }
 
 /** Nothing but the word itself speaks for the part: neither is named, nor was it asked about. */

@@ -151,7 +151,7 @@ function kindOfNoun(
   const token = view.tokens[at];
   if (token !== undefined && (words?.nameHeads.has(token.stem) || words?.nameHeads.has(token.folded)))
     return "part";
-  if (isThingAt(view, at, words, feature)) return "thing";
+  if (isThingAt(view, at, classes, words, feature)) return "thing";
   const cues = words?.cues.get(token?.stem ?? "");
   if (cues !== undefined) return cues.has(feature) ? "feature" : "other feature";
   return classes[at] === "own" || classes[at] === "figure" ? "own" : "foreign";
@@ -161,11 +161,12 @@ function kindOfNoun(
 export function isThingAt(
   view: MessageView,
   at: number,
+  classes: readonly WordClass[],
   words: PartWords | undefined,
   feature: string,
 ): boolean {
   const token = view.tokens[at];
-  if (token === undefined || !isOtherThing(token.stem)) return false;
+  if (token === undefined || classes[at] === "talk" || !isOtherThing(token.stem)) return false;
   if (words === undefined) return true;
   const isOwn = words.nameHeads.has(token.folded) || words.nameHeads.has(token.stem);
   return !isOwn && words.cues.get(token.stem)?.has(feature) !== true;

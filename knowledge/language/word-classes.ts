@@ -18,13 +18,23 @@ interface KnownWords {
 /** Gathered once for each part of an edition. */
 const known = new WeakMap<PartWords, KnownWords>();
 
-/** The class of each token of the message, for the part its clause speaks of. */
+/** The class of each token of the message, for the part its clause speaks of; what something is likened to is talk. */
 export function classesOf(view: MessageView): readonly WordClass[] {
+  let likened = -1;
   return view.tokens.map((token, at) => {
+    if (isLikening(view, at)) likened = view.clauseOf[at] ?? -1;
+    else if (likened === view.clauseOf[at]) return "talk";
     const part = view.partOf[view.clauseOf[at] ?? 0];
     const words = part === undefined ? undefined : view.lexicon.parts.get(part);
     return classOf(token, view.words[at] ?? token.stem, words, view.phrasesAt.has(at));
   });
+}
+
+/** "Like a sofa", "as a board", "as if". */
+function isLikening({ tokens }: MessageView, at: number): boolean {
+  const word = tokens[at]?.folded;
+  if (word !== "like" && word !== "as") return false;
+  return /^(?:an?|the|some|those|my|your|if|though|in|on|when)$/.test(tokens[at + 1]?.folded ?? "");
 }
 
 function classOf(token: Token, word: string, part: PartWords | undefined, isHeld: boolean): WordClass {
