@@ -52,12 +52,10 @@ function everyday({ view, said }: Seen): number {
   return said.length === 0 ? 0 : said.filter((at) => isEveryday(wordAt(view, at))).length / said.length;
 }
 
-function isAskedSentence({ view, clause, candidate }: Seen): boolean {
-  const isAsking = view.clauses.some(
-    (each) => each.sentence === clause.sentence && each.isAsked && !each.isDoubted,
-  );
+function isAskedSentence({ view, clause, candidate, asked }: Seen): boolean {
   // "Mark? none": the question is a heading. "Two screws, right?" wants a nod.
-  return isAsking && candidate.finder !== "presence" && !isTagged(view.clauses, candidate.clause);
+  const isAsking = asked.has(clause.sentence) && candidate.finder !== "presence";
+  return isAsking && !isTagged(view.clauses, candidate.clause);
 }
 
 function opensAsking({ view, clause }: Seen): boolean {
@@ -80,16 +78,15 @@ function isAmbiguous({ spotted, candidate }: Seen): boolean {
   return new Set(features).size > 1;
 }
 
-function namesAnotherFeature({ view, candidate, isNamedHere }: Seen): boolean {
+function namesAnotherFeature({ view, candidate, isNamedHere, beside }: Seen): boolean {
   const isOther = (each: MessageView["spotted"][number]): boolean =>
-    view.clauseOf[each.from] === candidate.clause &&
     each.phrase.meanings.every(
       (meaning) =>
         meaning.kind === "feature" &&
         meaning.part === candidate.part &&
         meaning.feature !== candidate.feature,
     );
-  return !isNamedHere && view.spotted.some(isOther);
+  return !isNamedHere && beside.some((at) => view.phrasesAt.get(at)?.some(isOther) === true);
 }
 
 const grounds = {
@@ -97,13 +94,13 @@ const grounds = {
   "asked about another": ({ view, isAsked }) => view.context.askedFeature !== undefined && !isAsked,
   "feature named in clause": ({ isNamedHere }) => isNamedHere,
   "feature named in message": ({ isNamed }) => isNamed,
+  "feature named within": ({ isNamedWithin }) => isNamedWithin,
   "feature spoken of": ({ isSpokenOf }) => isSpokenOf,
   "cue in clause": ({ view, beside, words, candidate }) =>
     beside.some((at) => words?.cues.get(view.tokens[at]?.stem ?? "")?.has(candidate.feature) === true),
   "another feature named": namesAnotherFeature,
   "part named in message": ({ isPartNamed }) => isPartNamed,
-  "other part named": ({ view, candidate }) =>
-    view.mentioned.some((each) => each !== undefined && each !== candidate.part),
+  "other part named": ({ partsNamed, candidate }) => [...partsNamed].some((each) => each !== candidate.part),
   "no case in hand": ({ view }) => view.context.part === undefined,
   ungrounded: isUngrounded,
   "ungrounded, one word": (seen) => isUngrounded(seen) && seen.said.length <= 1,
@@ -151,8 +148,7 @@ const grounds = {
   "other thing in clause": (seen) => seen.beside.some((at) => isThing(seen, at)),
   "other thing owned": (seen) =>
     seen.beside.some((at) => isThing(seen, at) && groundWords.owners.has(wordAt(seen.view, at - 1))),
-  "other things in message": (seen) =>
-    Math.min(3, seen.view.tokens.filter((_, at) => isThing(seen, at)).length) / 3,
+  "other things in message": (seen) => Math.min(3, seen.things.filter((at) => isThing(seen, at)).length) / 3,
   "other thing follows": (seen) =>
     touches(seen.view, seen.candidate.to + 1) && isThing(seen, seen.candidate.to + 1),
   "foreign word follows": isNext("foreign"),

@@ -14,6 +14,9 @@ const takenFrom = 0.4;
 /** Asked back from this probability on. */
 const askedFrom = 0.1;
 
+/** Most candidates weighed in one message. */
+const mostWeighed = 200;
+
 export interface WeighedCandidate extends Candidate {
   readonly probability: number;
 }
@@ -28,7 +31,7 @@ export interface Judged {
 export function judge(view: MessageView, candidates: readonly Candidate[], others = 0): Judged {
   if (candidates.length === 0) return { taken: [], doubtful: [] };
   const whole = wholeOf(view, candidates, others);
-  const weighed = candidates.map((each) => ({
+  const weighed = candidates.slice(0, mostWeighed).map((each) => ({
     ...each,
     probability: probabilityOf(groundsOf(view, each, whole)),
   }));

@@ -17,6 +17,14 @@ export interface Whole {
   readonly share: Readonly<Record<WordClass, number>>;
   /** Features that are told, by candidates or otherwise. */
   readonly told: number;
+  /** Parts that are named. */
+  readonly partsNamed: ReadonlySet<string>;
+  /** Sentences that ask. */
+  readonly asked: ReadonlySet<number>;
+  /** Phrases that name a state, by the id of its feature. */
+  readonly statesNamed: ReadonlyMap<string, readonly Spotted[]>;
+  /** The first places where a thing stands that may be another. */
+  readonly things: readonly number[];
 }
 
 /** What the subject of a clause is: the feature, another feature or the part, a thing of another kind, somebody. */
@@ -50,32 +58,70 @@ export interface Seen extends Whole {
   /** The feature is named in the clause, in the message, or another of its states is. */
   readonly isNamedHere: boolean;
   readonly isNamed: boolean;
+  /** A word of the feature's names stands in the candidate itself: "three screws". */
+  readonly isNamedWithin: boolean;
   readonly isSpokenOf: boolean;
   readonly isPartNamed: boolean;
   readonly isAsked: boolean;
 }
 
-/** The message as a whole; `others`: facts told that are no candidates. */
+/** Most things counted in a message, and words looked at on either side of a candidate. */
+const mostThings = 12;
+const reach = 30;
+
+/** The message as a whole; `others`: facts told that are no candidates. Linear in its words. */
 export function wholeOf(view: MessageView, candidates: readonly Candidate[], others: number): Whole {
   const classes = classesOf(view);
-  const count: Record<WordClass, number> = { own: 0, prose: 0, talk: 0, figure: 0, foreign: 0 };
+  const share: Record<WordClass, number> = { own: 0, prose: 0, talk: 0, figure: 0, foreign: 0 };
   const one = 1 / Math.max(1, classes.length);
-  for (const each of classes) count[each] += one;
-  return { classes, share: count, told: new Set(candidates.map(({ feature }) => feature)).size + others };
+  for (const each of classes) share[each] += one;
+  const isThing = (at: number): boolean =>
+    classes[at] !== "talk" && isOtherThing(view.tokens[at]?.stem ?? "");
+  return {
+    classes,
+    share,
+    told: new Set(candidates.map(({ feature }) => feature)).size + others,
+    partsNamed: new Set(view.mentioned.filter((part) => part !== undefined)),
+    asked: new Set(
+      view.clauses.filter((each) => each.isAsked && !each.isDoubted).map(({ sentence }) => sentence),
+    ),
+    statesNamed: statesBySpotted(view),
+    things: placesFrom(0, view.tokens.length - 1)
+      .filter(isThing)
+      .slice(0, mostThings),
+  };
+}
+
+function statesBySpotted(view: MessageView): ReadonlyMap<string, readonly Spotted[]> {
+  const found = new Map<string, Spotted[]>();
+  for (const spotted of view.spotted) {
+    for (const meaning of spotted.phrase.meanings) {
+      if (meaning.kind !== "state") continue;
+      const known = found.get(meaning.feature);
+      if (known === undefined) found.set(meaning.feature, [spotted]);
+      else known.push(spotted);
+    }
+  }
+  return found;
 }
 
 /** One candidate in its place. A short answer of the whole message has no words of its own: `from` stands behind `to`. */
 export function seenIn(view: MessageView, candidate: Candidate, whole: Whole): Seen {
   const { from, to, feature, part } = candidate;
-  const clause = (from > to ? undefined : view.clauses[candidate.clause]) ?? wholeMessage(view);
+  const clause = within(
+    (from > to ? undefined : view.clauses[candidate.clause]) ?? wholeMessage(view),
+    from,
+    to,
+  );
   const isOutside = (at: number): boolean => at < from || to < at;
   const beside = placesFrom(clause.from, clause.to).filter(isOutside);
-  const mentions = (view.featuresNamed.get(feature) ?? []).filter((each) => isOutside(each.from));
+  const mentions = view.featuresNamed.get(feature) ?? [];
   const words = part === null ? undefined : view.lexicon.parts.get(part);
   const spotted = (view.phrasesAt.get(to) ?? []).find(
     (each) => each.to === to && namesStateOf(each, part, feature),
   );
   const verb = placesFrom(clause.from, clause.to).find((at) => groundWords.verbs.has(wordAt(view, at))) ?? -1;
+  const said = placesFrom(spotted?.from ?? from, to).filter((at) => !glueWords.has(wordAt(view, at)));
   return {
     ...whole,
     view,
@@ -85,15 +131,28 @@ export function seenIn(view: MessageView, candidate: Candidate, whole: Whole): S
     spotted,
     beside,
     verb,
-    said: placesFrom(spotted?.from ?? from, to).filter((at) => !glueWords.has(wordAt(view, at))),
+    said,
     foreign: beside.filter((at) => whole.classes[at] === "foreign").length,
     subject: subjectOf(view, clause, verb, whole.classes, words, feature),
-    isNamedHere: mentions.some((each) => view.clauseOf[each.from] === candidate.clause),
-    isNamed: mentions.length > 0,
-    isSpokenOf: view.spotted.some((each) => isOutside(each.from) && namesStateOf(each, part, feature)),
-    isPartNamed: part !== null && view.mentioned.includes(part),
+    isNamedHere: mentions.some(
+      (each) => isOutside(each.from) && view.clauseOf[each.from] === candidate.clause,
+    ),
+    isNamed:
+      mentions.some((each) => isOutside(each.from)) ||
+      candidate.finder === "presence" ||
+      candidate.finder === "named",
+    isNamedWithin: said.some((at) => words?.cues.get(view.tokens[at]?.stem ?? "")?.has(feature) === true),
+    isSpokenOf: (whole.statesNamed.get(feature) ?? []).some(
+      (each) => isOutside(each.from) && namesStateOf(each, part, feature),
+    ),
+    isPartNamed: part !== null && whole.partsNamed.has(part),
     isAsked: view.context.askedFeature === feature,
   };
+}
+
+/** The clause as far as it stands within reach of the candidate: a message without a stop is one clause. */
+function within(clause: Clause, from: number, to: number): Clause {
+  return { ...clause, from: Math.max(clause.from, from - reach), to: Math.min(clause.to, to + reach) };
 }
 
 function wholeMessage(view: MessageView): Clause {
