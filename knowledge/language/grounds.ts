@@ -43,7 +43,7 @@ function isThing({ view, words, classes, candidate }: Seen, at: number): boolean
 
 /** Nothing but the word itself speaks for the part: neither is named, nor was it asked about. */
 function isUngrounded(seen: Seen): boolean {
-  return !(seen.isNamed || seen.isSpokenOf || seen.isPartNamed || seen.isAsked);
+  return !(seen.isNamed || seen.isNamedWithin || seen.isSpokenOf || seen.isPartNamed || seen.isAsked);
 }
 
 /** The share of its telling words that are everyday English or figures. */

@@ -58,7 +58,7 @@ export interface Seen extends Whole {
   /** The feature is named in the clause, in the message, or another of its states is. */
   readonly isNamedHere: boolean;
   readonly isNamed: boolean;
-  /** A word of the feature's names stands in the candidate itself: "three screws". */
+  /** A word that names this feature alone stands in the candidate itself: "no week mark". */
   readonly isNamedWithin: boolean;
   readonly isSpokenOf: boolean;
   readonly isPartNamed: boolean;
@@ -141,13 +141,18 @@ export function seenIn(view: MessageView, candidate: Candidate, whole: Whole): S
       mentions.some((each) => isOutside(each.from)) ||
       candidate.finder === "presence" ||
       candidate.finder === "named",
-    isNamedWithin: said.some((at) => words?.cues.get(view.tokens[at]?.stem ?? "")?.has(feature) === true),
+    isNamedWithin:
+      said.length > 1 && said.some((at) => isOwnCue(words?.cues.get(view.tokens[at]?.stem ?? ""), feature)),
     isSpokenOf: (whole.statesNamed.get(feature) ?? []).some(
       (each) => isOutside(each.from) && namesStateOf(each, part, feature),
     ),
     isPartNamed: part !== null && whole.partsNamed.has(part),
     isAsked: view.context.askedFeature === feature,
   };
+}
+
+function isOwnCue(features: ReadonlySet<string> | undefined, feature: string): boolean {
+  return features?.size === 1 && features.has(feature);
 }
 
 /** The clause as far as it stands within reach of the candidate: a message without a stop is one clause. */

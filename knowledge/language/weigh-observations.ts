@@ -52,7 +52,7 @@ function weighGroup(view: MessageView, group: readonly Observation[]): FeatureFi
     const weights = Object.fromEntries(Array.from(states, (state) => [state, 1]));
     return finding(view, kept, { kind: "weighed-states", weights });
   }
-  const plainest = farLikeliest(kept);
+  const plainest = isOfSides(view, kept) ? undefined : farLikeliest(kept);
   if (plainest !== undefined) return finding(view, [plainest], { kind: "state", state: plainest.state });
   return spanWords(view, kept);
 }
@@ -67,6 +67,14 @@ function farLikeliest(said: readonly Observation[]): Observation | undefined {
   return best !== undefined && rivals.every((each) => oddsOf(best) >= standingOut * oddsOf(each))
     ? best
     : undefined;
+}
+
+/** "The left one has two screws, the right one three": both are so, each of its own. */
+function isOfSides(view: MessageView, said: readonly Observation[]): boolean {
+  const clauses = said.map((each) => view.clauses[each.clause]?.text ?? "");
+  return [/\b(?:left|nearside|passengers?)\b/, /\b(?:right|offside|drivers?)\b/].every((side) =>
+    clauses.some((clause) => side.test(clause)),
+  );
 }
 
 function oddsOf({ probability = 0.5 }: Observation): number {
