@@ -12,7 +12,7 @@ import { wholeOf } from "./seen-candidate.ts";
  */
 const takenFrom = 0.4;
 /** Asked back from this probability on. */
-const askedFrom = 0.1;
+const askedFrom = 0.2;
 
 /** Most candidates weighed in one message. */
 const mostWeighed = 200;
