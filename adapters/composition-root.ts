@@ -179,7 +179,7 @@ async function talk(context: Context, stop: AbortSignal): Promise<void> {
   await startTerminal({
     input: process.stdin,
     output: process.stdout,
-    greeting: greetingFor(handbooks.map(({ handbook }) => handbook)),
+    greeting: await greetingFor(handbooks.map(({ handbook }) => handbook)),
     bot: context.botFor("terminal"),
     takePhotograph: photographs.take,
     log,

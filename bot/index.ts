@@ -32,11 +32,14 @@ export { type Knowledge, knowledgeOf } from "./conversation/knowledge.ts";
 export { wordedFor } from "./conversation/named-thing.ts";
 export {
   builtWords,
+  commonDateWords,
   dayWords,
   gradeSigns,
   gradesTooHopeful,
   gradeWords,
+  groupsLean,
   groupWords,
+  leastOfBoth,
   monthWords,
   notAsBuiltWords,
   notOneChange,
@@ -56,6 +59,7 @@ export { type PhotographRefusal, photographRefusals } from "./conversation/phras
 export { pinnedLead } from "./conversation/phrases/pinned.ts";
 export { type AnswerCard, answerCard } from "./conversation/saying/answer-card.ts";
 // Charts, and the tables that say the same
+export type { ChainChart } from "./conversation/saying/chain-chart.ts";
 export type { ChangeoverChart } from "./conversation/saying/changeover-chart.ts";
 export { type EvidenceChart, evidenceChart, evidenceTable } from "./conversation/saying/evidence-chart.ts";
 export { type FittedChart, fittedChart, fittedTable } from "./conversation/saying/fitted-chart.ts";

@@ -3,6 +3,7 @@
  * adds no words of its own; every sentence comes from bot/conversation/phrases/ or the handbook.
  */
 import type { Goal } from "../knowledge/index.ts";
+import type { ChainChart } from "./conversation/saying/chain-chart.ts";
 import type { ChangeoverChart } from "./conversation/saying/changeover-chart.ts";
 
 /**
@@ -104,7 +105,7 @@ export type Block =
   | { readonly kind: "page"; readonly label: string; readonly path: string }
   | TableBlock
   /** A change over time, to be drawn; the table says the same where nothing can be drawn. */
-  | { readonly kind: "timeline"; readonly chart: ChangeoverChart; readonly table: TableBlock }
+  | { readonly kind: "timeline"; readonly chart: ChangeoverChart | ChainChart; readonly table: TableBlock }
   | { readonly kind: "list"; readonly lead: string; readonly items: readonly string[] }
   /** Stands before the step it concerns. */
   | { readonly kind: "cautions"; readonly lines: readonly string[] }

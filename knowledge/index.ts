@@ -5,33 +5,43 @@ export { civilDayAt } from "./calendar/civil-day.ts";
 export { formatInterval, parseDateText } from "./calendar/date-text.ts";
 export { dayOfMilliseconds } from "./calendar/day-of-milliseconds.ts";
 export type { Interval } from "./calendar/interval.ts";
-export { midpoint } from "./calendar/interval.ts";
-export type { LikelihoodMemory } from "./dating/border-likelihood.ts";
-export { type BriefChangeover, briefChangeover } from "./dating/brief-changeover.ts";
+export { midpoint, monthInterval } from "./calendar/interval.ts";
+export { monthAndYear, monthNumber } from "./calendar/month-name.ts";
 export type { CarWanted } from "./dating/cars-wanted.ts";
 export { carsWanted } from "./dating/cars-wanted.ts";
+export type { ChainChange, ChainReport } from "./dating/chain-report.ts";
+export { chainReport } from "./dating/chain-report.ts";
+export { chainsOf } from "./dating/chains-of.ts";
 export type { Changeover } from "./dating/changeover.ts";
 export { changeover } from "./dating/changeover.ts";
 export type { MarketChangeover } from "./dating/changeover-by-market.ts";
 export { changeoverByMarket } from "./dating/changeover-by-market.ts";
+export type { ScopedChangeover } from "./dating/changeover-by-trim-and-market.ts";
+export { changeoverByTrimAndMarket } from "./dating/changeover-by-trim-and-market.ts";
 export type { ChainSetting } from "./dating/changeover-chain.ts";
-export { changeoverChain } from "./dating/changeover-chain.ts";
-export type { ScopedShares } from "./dating/changes-by-scope.ts";
-export { changesByScope } from "./dating/changes-by-scope.ts";
 // Dating
 export { readCommaSeparated, unescapedCell, writeCommaSeparated } from "./dating/comma-separated.ts";
+export type { ChangeSeen, CountedChanges } from "./dating/counted-changes.ts";
+export {
+  changesSeen,
+  countedChanges,
+  countSightings,
+  learntChanges,
+  posteriorSeen,
+} from "./dating/counted-changes.ts";
 export type { ChangeoverSetting } from "./dating/dated-change.ts";
 export { EVEN_REPLACEMENTS } from "./dating/dated-change.ts";
-export type { EndSighting } from "./dating/ends-of-use.ts";
+export type { EndSighting, EndsOfUse } from "./dating/ends-of-use.ts";
 export type { UseEnd, UseLimit } from "./dating/last-sighting.ts";
 export { firstSighting, lastSighting } from "./dating/last-sighting.ts";
 export type { DocumentedPair } from "./dating/lead-learning.ts";
 export { learnLead } from "./dating/lead-learning.ts";
+export { type LeadPlausibility, leadPlausibility } from "./dating/lead-plausibility.ts";
 export type { LikelyMonth } from "./dating/likely-month.ts";
 export { likelyMonth } from "./dating/likely-month.ts";
-export { pairInChain, widerInterval } from "./dating/pair-in-chain.ts";
 export { swapByGrade } from "./dating/provenance-swap.ts";
 export { replacementsSold } from "./dating/replacements-sold.ts";
+export type { ChangeoverSighting } from "./dating/report-groups.ts";
 export type { Refusal, Result } from "./dating/result.ts";
 export type { NumbersBuilt } from "./dating/serial-numbers.ts";
 export { numbersBuilt } from "./dating/serial-numbers.ts";
@@ -68,14 +78,25 @@ export { handbookJsonSchemas } from "./handbook/json-schemas.ts";
 export type { LoadedHandbook } from "./handbook/load-handbook.ts";
 export { loadHandbook } from "./handbook/load-handbook.ts";
 export { citation, featureById, partById, sourceById, stateName, variantById } from "./handbook/look-up.ts";
+export { usualLead } from "./handbook/part-schema.ts";
 export type { Problem } from "./handbook/problem.ts";
 export { problemText, sortedProblems } from "./handbook/problem.ts";
-export type { Cars, Claim, Feature, Handbook, PartKind, Source, Variant } from "./handbook/schema.ts";
+export type {
+  Cars,
+  Claim,
+  DateFeature,
+  Feature,
+  Handbook,
+  PartKind,
+  Source,
+  Variant,
+} from "./handbook/schema.ts";
 
 // Identification
 export { endDeviationMonths } from "./identification/as-built-mix.ts";
 export type { CompiledPart } from "./identification/compiled-part.ts";
 export { compilePart } from "./identification/compiled-part.ts";
+export { nextMark } from "./identification/date-chain.ts";
 export { duelOfVariants } from "./identification/duel.ts";
 export type {
   BrokenDateLink,
@@ -84,8 +105,9 @@ export type {
   Identification,
   ObservedState,
 } from "./identification/identification.ts";
-export { identify } from "./identification/identify.ts";
-export type { LearntLead } from "./identification/lead-time.ts";
+export type { Doubts } from "./identification/identify.ts";
+export { doubtsAbout, identify } from "./identification/identify.ts";
+export type { LeadTime, LearntLead } from "./identification/lead-time.ts";
 export type { LearntChange } from "./identification/learnt-change.ts";
 export type { ModelTables } from "./identification/model-tables.ts";
 export { modelTables } from "./identification/model-tables.ts";
@@ -96,6 +118,8 @@ export { shareOfState } from "./identification/share-of-state.ts";
 
 // Information
 export { mutualInformationBits } from "./information/mutual-information.ts";
+export { dateAgo } from "./language/date-ago.ts";
+export { findDates } from "./language/date-phrases.ts";
 export { boundedEditDistance } from "./language/edit-distance.ts";
 export type { Lexicon } from "./language/lexicon.ts";
 export { compileLexicon } from "./language/lexicon.ts";

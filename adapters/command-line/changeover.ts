@@ -1,45 +1,57 @@
-/** `witness-mark changeover`: a club's list of sightings in, what it says of the change out: as text, as JSON, as a timeline. */
+/** `witness-mark changeover`: a club's list of sightings in, what it says of the change out: as text, JSON or CSV, and as a timeline. */
 import { writeFile } from "node:fs/promises";
 import { OutsideError } from "../errors.ts";
+import { chainTimeline } from "../pictures/chain-timeline.ts";
+import { pngOf } from "../pictures/png.ts";
 import { timeline } from "../pictures/timeline.ts";
-import { chainFindings } from "./changeover/chain-findings.ts";
-import { changeoverFindings } from "./changeover/findings.ts";
-import { findingsAsJson } from "./changeover/findings-as-json.ts";
+import { type ChainFindings, chainFindings } from "./changeover/chain-findings.ts";
+import { chainPictureOf } from "./changeover/chain-picture-of.ts";
+import { type ChangeoverFindings, changeoverFindings } from "./changeover/findings.ts";
+import { findingsAsCsv } from "./changeover/findings-as-csv.ts";
+import { chainAsJson, findingsAsJson } from "./changeover/findings-as-json.ts";
 import { optionRefusals } from "./changeover/phrases.ts";
-import { pictureOf, pictureTable } from "./changeover/picture-of.ts";
-import { changeoverOptions, openQuestion } from "./changeover/question.ts";
-import { chainAsJson, sayChain } from "./changeover/say-chain.ts";
+import { pictureOf } from "./changeover/picture-of.ts";
+import { pictureTable } from "./changeover/picture-table.ts";
+import { type ChangeoverQuestion, changeoverOptions, openQuestion } from "./changeover/question.ts";
+import { sayChain } from "./changeover/say-chain.ts";
 import { sayFindings } from "./changeover/say-findings.ts";
 import { readOptions, UsageError } from "./options.ts";
 
+type Findings = ChangeoverFindings | ChainFindings;
+
 export async function run(written: readonly string[]): Promise<void> {
   const options = readOptions("changeover", written, changeoverOptions);
-  const { picture, json } = options;
-  if (picture !== undefined && !/\.svg$/iu.test(picture)) {
-    throw new UsageError("--picture: a file name that ends in .svg is needed", "changeover");
+  const { picture, json, csv } = options;
+  if (json && csv) throw new UsageError(optionRefusals.twoForms, "changeover");
+  if (picture !== undefined && !/\.(?:svg|png)$/iu.test(picture)) {
+    throw new UsageError(optionRefusals.picture, "changeover");
   }
   const question = await openQuestion(options);
-  if (question.chain.length > 0) {
-    if (picture !== undefined) throw new UsageError(optionRefusals.pictureOfChain, "changeover");
-    const chain = chainFindings(question);
-    const said = json ? [JSON.stringify(chainAsJson(question, chain))] : sayChain(question, chain);
-    process.stdout.write(`${said.join("\n")}\n`);
-    return;
-  }
-  const findings = changeoverFindings(question);
-  if (picture !== undefined) await keepPicture(picture, timeline(pictureOf(question, findings)));
-  const text = json
-    ? [JSON.stringify(findingsAsJson(question, findings))]
-    : [
-        ...sayFindings(question, findings),
-        ...(picture === undefined ? [] : ["", ...pictureTable(question, findings)]),
-      ];
-  process.stdout.write(`${text.join("\n")}\n`);
+  const findings = question.chain.length > 0 ? chainFindings(question) : changeoverFindings(question);
+  if (picture !== undefined) await keepPicture(picture, drawn(question, findings));
+  if (csv) process.stdout.write(findingsAsCsv(question, findings));
+  else if (json) process.stdout.write(`${JSON.stringify(asJson(question, findings))}\n`);
+  else process.stdout.write(`${asText(question, findings, picture !== undefined).join("\n")}\n`);
+}
+
+function drawn(question: ChangeoverQuestion, findings: Findings): string {
+  return findings.kind === "chain"
+    ? chainTimeline(chainPictureOf(question, findings))
+    : timeline(pictureOf(question, findings));
+}
+
+function asJson(question: ChangeoverQuestion, findings: Findings): object {
+  return findings.kind === "chain" ? chainAsJson(question, findings) : findingsAsJson(question, findings);
+}
+
+function asText(question: ChangeoverQuestion, findings: Findings, hasPicture: boolean): readonly string[] {
+  const said = findings.kind === "chain" ? sayChain(question, findings) : sayFindings(question, findings);
+  return hasPicture ? [...said, "", ...pictureTable(question, findings)] : said;
 }
 
 async function keepPicture(file: string, svg: string): Promise<void> {
   try {
-    await writeFile(file, svg);
+    await writeFile(file, /\.png$/iu.test(file) ? await pngOf(svg) : svg);
   } catch (error) {
     if (!(error instanceof Error && "code" in error)) throw error;
     throw new OutsideError(`--picture ${file}: cannot be written (${String(error.code)})`, error);

@@ -14,7 +14,7 @@ export async function run(written: readonly string[]): Promise<void> {
     await startTerminal({
       input: process.stdin,
       output: process.stdout,
-      greeting: greetingFor([handbook.handbook]),
+      greeting: await greetingFor([handbook.handbook]),
       greeted: prepare,
       bot,
       takePhotograph,

@@ -70,7 +70,7 @@ export const usages: Readonly<Record<string, Usage>> = {
     purpose: "from a list of sightings: when one version of a part gave way to the next",
     lines: [
       "witness-mark changeover --sightings FILE.csv [--old VARIANT --new VARIANT] [--from 1976-09 --to 1985-06]",
-      "                        [--handbook DIR [--part KIND]] [--json] [--picture FILE.svg]",
+      "                        [--handbook DIR [--part KIND]] [--json|--csv] [--picture FILE.svg]",
       "  --sightings FILE the list; its first row names the columns: variant, built and, if wanted, id, grade,",
       "                   misread, sought, ruling, model, trim, market, note",
       "  --old, --new     what gave way and what came; several ids with commas; without them two variants of the",
@@ -78,8 +78,8 @@ export const usages: Readonly<Record<string, Usage>> = {
       "  --from, --to     first and last month of the whole production, not of the list; the handbook knows them too",
       "  --handbook DIR   the cars built per year are taken from it; there is none unless it is given",
       "  --part KIND      the part kind in it: its stated periods are taken as a hint, and what it says was sold",
-      "  --json           one JSON object; without it plain text",
-      "  --picture FILE   also draw a timeline, and print the same as a table",
+      "  --json, --csv    one JSON object, or rows for a spreadsheet; without either plain text",
+      "  --picture FILE   also draw a timeline, .svg or .png, and print the same as a table",
     ],
   },
   new: {

@@ -11,6 +11,8 @@ const ELEMENTS = new Set(
     "clipPath linearGradient radialGradient stop"
   ).split(" "),
 );
+/** What no XML may hold (XML 1.0, section 2.2): the library that draws ends the whole process over a zero in what it complains of. */
+const NO_CHARACTER = /[^\t\n\r\P{Cc}]|[\uFFFE\uFFFF]|\p{Cs}/u;
 const COMMENT = /<!--[\s\S]*?-->/gu;
 const TAG = /<(\/?)([A-Za-z][\w:.-]*)((?:[^<>"']|"[^"<]*"|'[^'<]*')*)>/gu;
 const IDENTIFIER = /\sid\s*=\s*["']([^"']*)["']/u;
@@ -36,6 +38,7 @@ interface Group {
  * Throws OutsideError for what is not in a picture of ours: other elements, document types, hidden references. Linear.
  */
 export function drawingWeight(svg: string): number {
+  if (NO_CHARACTER.test(svg)) throw refused("a character that is none");
   const text = svg.replace(COMMENT, "").replace(/^\uFEFF?\s*<\?xml\s[^<>]*\?>/u, "");
   if (/<[!?]/u.test(text)) throw refused("a document type or an instruction");
   for (const [, sheet = ""] of text.matchAll(STYLE_SHEET)) {

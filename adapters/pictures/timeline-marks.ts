@@ -1,9 +1,14 @@
 /** The signs of a timeline: one shape a grade, told apart without colour and at a few units' size. */
 import type { ProvenanceGrade } from "../../knowledge/index.ts";
+import { escapeXml } from "./escape-xml.ts";
+import type { PlacedMark } from "./timeline-stack.ts";
 
 /** Radius of the ring round a suspect. */
 export const RING = 7;
+/** From one mark to the next above or below it. */
+export const LEVEL = 14;
 const HATCH = 5;
+const SHORT_RANGE = 18;
 
 const shapes: Readonly<Record<ProvenanceGrade, (x: number, y: number) => string>> = {
   "documented-from-new": (x, y) => `<rect class="ink solid" x="${x - 3}" y="${y - 3}" width="6" height="6"/>`,
@@ -35,4 +40,14 @@ export function hatching(left: number, right: number, top: number, bottom: numbe
 
 export function round(length: number): number {
   return Math.round(length * 100) / 100;
+}
+
+/** A sighting whole: its sign, the stretch of its date where that is not sure, a ring where it is a suspect. */
+export function drawnMark({ x, from, to, grade, isSuspect, words }: PlacedMark, y: number): string {
+  const range =
+    to > from ? `<path class="ink" d="M${from} ${y}H${to}M${from} ${y - 3}v6M${to} ${y - 3}v6"/>` : "";
+  const around = isSuspect ? ringAround(x, y) : `<circle class="paper" cx="${x}" cy="${y}" r="5.5"/>`;
+  // A range too short to show on both sides of its mark is drawn across it.
+  const ground = to - from > SHORT_RANGE ? range + around : around + range;
+  return `<g class="sighting"><title>${escapeXml(words)}</title>${ground}${markShape(grade, x, y)}</g>`;
 }

@@ -6,7 +6,8 @@
 import type { Interval, ProvenanceGrade } from "../../knowledge/index.ts";
 import { escapeXml } from "./escape-xml.ts";
 import { inkStyle } from "./ink-style.ts";
-import { hatching, markShape, RING, ringAround } from "./timeline-marks.ts";
+import { legendHeight, legendRows } from "./timeline-legend.ts";
+import { drawnMark, hatching, LEVEL } from "./timeline-marks.ts";
 import { ruler, type TimeScale, timeScale } from "./timeline-ruler.ts";
 import { type PlacedMark, stacked } from "./timeline-stack.ts";
 
@@ -47,13 +48,10 @@ export const timelineLineLength = 42;
 const WIDTH = 320;
 const MARGIN = 10;
 const LINE = 16;
-const LEGEND_LINE = 19;
 const RULER_HEIGHT = 34;
-const LEVEL = 14;
 /** From the ruler to the middle of the nearest mark, and from the farthest mark to what stands beyond it. */
 const NEAREST = 13;
 const BEYOND = 11;
-const SHORT_RANGE = 18;
 const STYLE = inkStyle("timeline", { hasDoubt: false });
 
 /** The drawing as one SVG element, complete in itself. O(marks · height of the tallest stack). */
@@ -74,7 +72,7 @@ export function timeline(value: Timeline): string {
   const rulerEnd = rulerTop + RULER_HEIGHT;
   const bandEnd = rulerEnd + stackHeight(fresh.levels);
   const legendTop = bandEnd + value.new.length * LINE + 14;
-  const height = legendTop + Math.ceil(value.legend.length / 2) * LEGEND_LINE + MARGIN - 4;
+  const height = legendTop + legendHeight(value.legend) + MARGIN - 4;
   const levelAt = ({ level, side }: PlacedMark): number => {
     const away = NEAREST + (level - 1) * LEVEL;
     return side === "old" ? rulerTop - away : rulerEnd + away;
@@ -91,7 +89,7 @@ export function timeline(value: Timeline): string {
     ruler(scale, rulerTop, RULER_HEIGHT, value.month),
     ...[...old.placed, ...fresh.placed].map((mark) => drawnMark(mark, levelAt(mark))),
     ...lines(value.new, bandEnd + 1),
-    ...value.legend.map((entry, index) => legendEntry(entry, index, legendTop)),
+    ...legendRows(value.legend, MARGIN, legendTop),
     "</svg>",
     "",
   ].join("\n");
@@ -117,28 +115,4 @@ function hatchedBand(scale: TimeScale, band: Interval, top: number, bottom: numb
   const left = scale.at(band.from);
   const right = Math.max(left + 2, scale.at(band.to));
   return `<path class="ink" d="${hatching(left, right, top, bottom)}"/>`;
-}
-
-function drawnMark({ x, from, to, grade, isSuspect, words }: PlacedMark, y: number): string {
-  const range =
-    to > from ? `<path class="ink" d="M${from} ${y}H${to}M${from} ${y - 3}v6M${to} ${y - 3}v6"/>` : "";
-  const around = isSuspect ? ringAround(x, y) : `<circle class="paper" cx="${x}" cy="${y}" r="5.5"/>`;
-  // A range too short to show on both sides of its mark is drawn across it.
-  const ground = to - from > SHORT_RANGE ? range + around : around + range;
-  return `<g class="sighting"><title>${escapeXml(words)}</title>${ground}${markShape(grade, x, y)}</g>`;
-}
-
-function legendEntry({ sign, words }: Timeline["legend"][number], index: number, top: number): string {
-  const x = MARGIN + RING + (index % 2) * 164;
-  const y = top + Math.floor(index / 2) * LEGEND_LINE + LEGEND_LINE / 2;
-  return `${legendSign(sign, x, y)}<text x="${x + 14}" y="${y + 4}">${escapeXml(words)}</text>`;
-}
-
-function legendSign(sign: TimelineSign, x: number, y: number): string {
-  if (sign === "suspect") return ringAround(x, y);
-  if (sign === "band") return `<path class="ink" d="${hatching(x - 8, x + 8, y - 6, y + 6)}"/>`;
-  if (sign === "month") return `<rect class="solid" x="${x - 4}" y="${y - 3}" width="8" height="6"/>`;
-  if (sign === "range")
-    return `<path class="ink" d="M${x - 8} ${y}h16M${x - 8} ${y - 3}v6M${x + 8} ${y - 3}v6"/>`;
-  return markShape(sign, x, y);
 }

@@ -1,5 +1,5 @@
 /** What the store needs of a database engine: kysely over it, and the few things in which SQLite and Postgres really differ. */
-import type { Kysely, Transaction } from "kysely";
+import type { CompiledQuery, Kysely, Transaction } from "kysely";
 import type { Tables } from "./tables.ts";
 
 /**
@@ -17,6 +17,8 @@ export interface Engine {
   readonly db: Kysely<Tables>;
   /** Where the store is, for messages. */
   readonly place: string;
+  /** Runs an insertion whose text comes again and again, of `rows` rows; gives what it returns. */
+  insert<Returned>(insertion: CompiledQuery<Returned>, rows: number): Promise<readonly Returned[]>;
   troubleOf(failure: unknown): Trouble;
   /** Throws when what is open is no longer what stands under its name. */
   stillThere(): void;

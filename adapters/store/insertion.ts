@@ -33,15 +33,17 @@ export function insertionInto(engine: Engine): Insertion {
   const whole = preparedInsertion((rows) => db.insertInto("version").values(rows));
 
   async function insertFree<Each extends Draft<Asked>>(drafts: readonly Each[]): Promise<ReadonlySet<Each>> {
-    const kept = await db.executeQuery<RecordName>(free(rowsOf(drafts)));
-    const keys = new Set(kept.rows.map(keyOf));
+    const rows = rowsOf(drafts);
+    const kept = await engine.insert<RecordName>(free(rows), rows.length);
+    const keys = new Set(kept.map(keyOf));
     return new Set(drafts.filter(({ main }) => keys.has(main.key)));
   }
 
   /** False, and nothing is kept: the place of some row is taken. */
   async function insertAll(drafts: readonly Draft<Asked>[]): Promise<boolean> {
+    const rows = rowsOf(drafts);
     try {
-      await db.executeQuery(whole(rowsOf(drafts)));
+      await engine.insert(whole(rows), rows.length);
       return true;
     } catch (failure) {
       if (engine.troubleOf(failure).kind !== "taken") throw failure;
@@ -69,9 +71,9 @@ export function insertionInto(engine: Engine): Insertion {
  * The insertion of so many rows, whose text is kept: to build it anew for each batch took a quarter of all that a message takes of the
  * processor. All rows are made in one place and have their columns in one order.
  */
-function preparedInsertion(
-  build: (rows: readonly VersionRow[]) => { compile(): CompiledQuery },
-): (rows: readonly VersionRow[]) => CompiledQuery {
+function preparedInsertion<Returned>(
+  build: (rows: readonly VersionRow[]) => { compile(): CompiledQuery<Returned> },
+): (rows: readonly VersionRow[]) => CompiledQuery<Returned> {
   const texts = new Map<number, string>();
   return (rows) => {
     const text = texts.get(rows.length) ?? build(rows).compile().sql;

@@ -56,6 +56,7 @@ export async function openPostgres(address: string, limits: PostgresLimits = LIM
   return {
     db,
     place,
+    insert: insertingInto(pool),
     troubleOf,
     stillThere: () => undefined,
     // Nothing here stops the process.
@@ -80,6 +81,35 @@ export async function openPostgres(address: string, limits: PostgresLimits = LIM
     // Every page that is read has its checksum verified by the server; reading all rows is part of the check.
     ownCheck: async () => [],
     close: () => db.destroy(),
+  };
+}
+
+/** More rows make long plans, which the server would keep for each connection. */
+const MOST_NAMED_ROWS = 8;
+/** SQLSTATE of a named statement that is not there, or there already: somebody between us and the server shares its connections out. */
+const LOST_NAME = /^(?:26000|42P05)$/u;
+
+/**
+ * A statement with a name is parsed and planned once on each connection, which for one row took as long as inserting it. Where names
+ * get lost (a pooler that gives every statement another connection) the same goes without: what has no name was not run.
+ */
+function insertingInto(pool: pg.Pool): Engine["insert"] {
+  const names = new Map<string, string>();
+  let isNaming = true;
+  return async (insertion, rows) => {
+    const { sql: text, parameters } = insertion;
+    const values = [...parameters];
+    if (isNaming && rows <= MOST_NAMED_ROWS) {
+      const name = names.get(text) ?? `insertion ${names.size + 1}`;
+      names.set(text, name);
+      try {
+        return (await pool.query({ name, text, values })).rows;
+      } catch (failure) {
+        if (!(failure instanceof pg.DatabaseError && LOST_NAME.test(failure.code ?? ""))) throw failure;
+        isNaming = false;
+      }
+    }
+    return (await pool.query({ text, values })).rows;
   };
 }
 

@@ -65,6 +65,8 @@ async function engineOn(
   return {
     db,
     place: file,
+    // Statements are kept by their text, and kysely lets nobody into a transaction of somebody else's.
+    insert: async (insertion) => (await db.executeQuery(insertion)).rows,
     troubleOf,
     stillThere() {
       if (identityOf(file) === opened) return;

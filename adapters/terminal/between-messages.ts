@@ -5,7 +5,6 @@
 import { clearLine, cursorTo, type Interface } from "node:readline";
 import type { TerminalOptions } from "./index.ts";
 import { pageOf, write } from "./paper.ts";
-import { renderReply } from "./render.ts";
 import { tellNotices } from "./tell-notices.ts";
 
 const EVERY_MILLISECONDS = 2000;
@@ -30,6 +29,7 @@ export function betweenMessages(options: TerminalOptions, lines: Interface | und
   function tellAll(mayTell: () => boolean, before: () => void, after: () => void): Promise<void> {
     telling = telling.then(async () => {
       try {
+        const { renderReply } = await import("./render.ts");
         await tellNotices(bot, (reply) => {
           if (!mayTell()) return false;
           before();

@@ -1,5 +1,4 @@
 /** The first lines of a conversation in a terminal: what this is for, and three questions that its handbooks can answer. */
-import { wordedFor } from "../../bot/index.ts";
 import type { Handbook } from "../../knowledge/index.ts";
 
 export interface Greeting {
@@ -8,10 +7,9 @@ export interface Greeting {
 }
 
 /** Two short lines and three examples made of the first handbook's own words; `handbooks` has at least one. */
-export function greetingFor(handbooks: readonly Handbook[]): Greeting {
+export async function greetingFor(handbooks: readonly Handbook[]): Promise<Greeting> {
   const names = handbooks.map(({ cover }) => cover.name).join("; ");
-  const [first] = handbooks;
-  const worded = (text: string) => (first === undefined ? text : wordedFor(first, text));
+  const worded = await rewordingFor(handbooks[0]);
   return {
     lines: [
       worded("Ask which version of a part you have, or whether it is right for your car."),
@@ -19,6 +17,13 @@ export function greetingFor(handbooks: readonly Handbook[]): Greeting {
     ],
     examples: examplesFrom(handbooks).map(worded),
   };
+}
+
+/** What puts the handbook's word in for "car". Where it says "car" itself nobody waits for the bot to be loaded. */
+async function rewordingFor(handbook: Handbook | undefined): Promise<(text: string) => string> {
+  if (handbook?.cover.thing === undefined) return (text) => text;
+  const { wordedFor } = await import("../../bot/index.ts");
+  return (text) => wordedFor(handbook, text);
 }
 
 function examplesFrom(handbooks: readonly Handbook[]): readonly string[] {

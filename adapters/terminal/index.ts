@@ -6,7 +6,6 @@ import { createInterface } from "node:readline";
 import type { ReadStream, WriteStream } from "node:tty";
 import type { Bot, Log, Reply } from "../../bot/index.ts";
 import type { PhotographKeeper } from "../photographs/index.ts";
-import { answerTyped } from "./answer-typed.ts";
 import { type Between, betweenMessages } from "./between-messages.ts";
 import type { Greeting } from "./greeting.ts";
 import { pageOf, write } from "./paper.ts";
@@ -84,6 +83,8 @@ async function converse(
     between.atPrompt(false);
     if (FAREWELLS.has(message.trim().toLowerCase())) break;
     if (message.trim() !== "") {
+      // What renders replies brings the whole bot with it, which the greeting does not wait for.
+      const { answerTyped } = await import("./answer-typed.ts");
       const { lines, reply } = await answerTyped(options, message, last);
       last = reply ?? last;
       write(output, ["", ...lines, ...(output.isTTY === true ? [""] : [])]);

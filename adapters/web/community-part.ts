@@ -2,31 +2,34 @@
 import type { Handbook, PartKind } from "../../knowledge/index.ts";
 import type { PartPage } from "./handbook-page.ts";
 import type { Entry } from "./handbook-search.ts";
+import type { CommunityShown } from "./open-community.ts";
 import type { Site } from "./site.ts";
-
-/** The community whose knowledge the open pages show. */
-const openCommunity = "home";
 
 export async function communityPart(
   { pages }: Site,
   { cover }: Handbook,
   part: PartKind,
-): Promise<Pick<PartPage, "pins" | "sightings" | "changes">> {
-  const pins = await pages.pins(openCommunity);
+  shown: CommunityShown,
+): Promise<Omit<PartPage, "handbook" | "part" | "chosen">> {
+  const pins = await pages.pins(shown.id);
   return {
+    shown,
     pins: pins
       .filter((pin) => pin.handbook === cover.id && (pin.part === null || pin.part === part.id))
       .map(({ block }) => block),
-    ...(await pages.seen(openCommunity, cover.id, part.id)),
+    ...(await pages.seen(shown.id, cover.id, part.id)),
   };
 }
 
 /** The pinned answers as the search finds them, on the page of the part they are about. */
-export async function pinnedEntries({ pages, knowledge }: Site): Promise<readonly Entry[]> {
+export async function pinnedEntries(
+  { pages, knowledge }: Site,
+  shown: CommunityShown,
+): Promise<readonly Entry[]> {
   const parts = knowledge().flatMap(({ handbook: { cover, parts: kinds } }) =>
     kinds.map(({ id, name }) => ({ book: cover.id, id, name })),
   );
-  return (await pages.pins(openCommunity)).flatMap(({ block, handbook, part, question }) => {
+  return (await pages.pins(shown.id)).flatMap(({ block, handbook, part, question }) => {
     const place = parts.find(({ book, id }) => book === handbook && (part === null || id === part));
     if (place === undefined) return [];
     const path = `/handbook/${place.book}/${place.id}#pinned`;

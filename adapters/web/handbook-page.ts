@@ -1,10 +1,15 @@
 /** What a part kind's page shows beside the handbook: the community's pins and sightings. Filled from the bot's read views. */
 import type { Block } from "../../bot/index.ts";
 import type { Interval, PartKind, ProvenanceGrade } from "../../knowledge/index.ts";
+import type { CommunityShown } from "./open-community.ts";
 
 export interface PartPage {
   readonly handbook: string;
   readonly part: PartKind;
+  /** Whose pins and sightings these are. */
+  readonly shown: CommunityShown;
+  readonly timelines: readonly Block[];
+  readonly wanted: readonly Block[];
   readonly pins: readonly Extract<Block, { kind: "pinned" }>[];
   readonly sightings: readonly {
     readonly variant: string;

@@ -43,7 +43,7 @@ export const chat = {
 export const answerPage = {
   asked: "Asked",
   wanted: (part: string, goal: string) => `About a ${part}: ${goal}.`,
-  car: "The car",
+  thing: (thing: string) => `The ${thing}`,
   seen: "What was seen",
   saidAs: (words: string) => `said as “${words}”`,
   bySomebodyElse: "by somebody else",
@@ -106,6 +106,15 @@ export const handbookPage = {
   when: "When each was fitted",
   whenHint:
     "A bar is a fitted period, hatched where its end is not sure: as far as the handbook knows it, or to nine in ten from the cars that members have seen, which are the marks below.",
+  wanted: "Cars wanted",
+  whose: {
+    "signed-in": (community: string) =>
+      `From the sightings accepted in ${community}, the community you have signed in to, together with the handbook’s periods. The pinned answers and the marks above are its own too.`,
+    only: (community: string) =>
+      `From the sightings accepted in ${community}, the one community here, together with the handbook’s periods. The pinned answers and the marks above are its own too.`,
+    own: () =>
+      "From the sightings accepted in this site’s own community, together with the handbook’s periods. The pinned answers and the marks above are its own too; other communities keep theirs.",
+  },
   period: "period",
   version: "version",
   origin: "where it comes from",
@@ -240,7 +249,7 @@ export const desk = {
 export const carSheet = {
   title: (handbook: string) => `Car sheet: ${handbook}`,
   asPdf: "The same as PDF",
-  carUnknown: "Nothing was told of the car itself.",
+  thingUnknown: (thing: string) => `Nothing was told of the ${thing} itself.`,
   atAGlance: "At a glance",
   part: "part",
   verdict: "where it stands",
@@ -248,7 +257,7 @@ export const carSheet = {
   gaps: "Not looked at yet",
   photograph: (part: string, number: number) => `Photograph ${number} of the ${part}`,
   judge:
-    "Each likelihood is that of the handbook and of the cars its community has seen, given what was told; it is no expert’s opinion and no guarantee.",
+    "Each likelihood is that of the handbook and of what its community has seen, given what was told; it is no expert’s opinion and no guarantee.",
   page: (page: number, of: number) => `${page} of ${of}`,
   fileName: "car-sheet.pdf",
 } as const;

@@ -48,7 +48,7 @@ export function answerOfCar(
 }
 
 const bareDate =
-  /^\W*((early|mid|late) )?((jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]* )?(19|20)\d\d\W*$/i;
+  /^\W*((early|mid|late) )?((jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*,? '?(\d\d)?\d\d|(19|20)\d\d)\W*$/i;
 
 const aspects = ["model", "trim", "market"] as const;
 

@@ -1,6 +1,8 @@
 /** From the facts of a case to what they amount to: one identification, one table of open questions, one next question. */
 import {
   type CompiledPart,
+  type Doubts,
+  doubtsAbout,
   type Identification,
   identify,
   planQuestions,
@@ -23,6 +25,11 @@ export function assess(compiled: CompiledPart, facts: CaseFacts): Assessed {
 /** What the facts of a case say, without a thought of what to ask. */
 export function identifyCase(compiled: CompiledPart, facts: CaseFacts): Identification {
   return identify(compiled, { car: carForGoal(facts), goal: facts.goal, reports: facts.reports });
+}
+
+/** What in the facts of a case gives cause to ask again. */
+export function doubtsOfCase(compiled: CompiledPart, facts: CaseFacts): Doubts {
+  return doubtsAbout(compiled, { car: carForGoal(facts), goal: facts.goal, reports: facts.reports });
 }
 
 /** The table with nothing told: for comparing variants as such. */

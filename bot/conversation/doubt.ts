@@ -1,10 +1,10 @@
 /** A doubt about what was told: a size that fits only another unit, a reading far from all, two facts that pull apart. */
-import { featureById } from "../../knowledge/index.ts";
+import { type Doubts, featureById } from "../../knowledge/index.ts";
 import type { Assessed, NextQuestion } from "./assessed.ts";
 import { doubtedReading } from "./doubted-reading.ts";
 
-/** What was told, and what it amounts to; no question is worked out yet. */
-export type Identified = Pick<Assessed, "identification" | "part" | "facts">;
+/** What was told, and which of it does not go with the rest; no question is worked out yet. */
+export type Identified = Pick<Assessed, "part" | "facts"> & { readonly identification: Doubts };
 
 /** The question that a doubt makes necessary, the unit first; undefined when nothing is in doubt that was not looked at twice. */
 export function questionOfDoubt(identified: Identified): NextQuestion | undefined {

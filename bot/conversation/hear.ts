@@ -89,8 +89,10 @@ export function hear(
 export function contextOf(kept: Case | undefined, today: Interval): ReadingContext {
   const part = kept?.facts.part;
   const asked = kept?.facts.open?.feature;
+  const built = kept?.facts.car.built;
   return {
     today,
+    ...(built === undefined ? {} : { built }),
     ...(part === null || part === undefined ? {} : { part }),
     ...(asked === undefined || asked === notYetPut ? {} : { askedFeature: asked }),
   };

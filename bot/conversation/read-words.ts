@@ -13,6 +13,7 @@ import {
 import { plainWish } from "../commands/plain-words.ts";
 import { answerOfCar } from "./answer-of-car.ts";
 import type { Knowledge } from "./knowledge.ts";
+import { withMonthOfBuild } from "./month-of-build.ts";
 
 const supposing = /^\W*(and |but |so |let'?s )?(what if|suppose|supposing|imagine)\b/i;
 
@@ -26,8 +27,9 @@ export function readWords(knowledge: Knowledge, text: string, context: ReadingCo
   if (read.intents.length === 0 && whenAsked.test(text))
     return { ...read, findings: [], car: [], intents: [kindsOf(read)], isOpaque: false };
   const spoken = { ...read, findings: soundFindings(knowledge.handbook, read) };
-  const car = answerOfCar(text, knowledge.lexicon, context, spoken);
-  return car.length === 0 ? spoken : { ...spoken, car, isOpaque: false };
+  const answered = answerOfCar(text, knowledge.lexicon, context, spoken);
+  const car = withMonthOfBuild(text, answered.length === 0 ? spoken.car : answered, context.built);
+  return car === spoken.car ? spoken : { ...spoken, car, isOpaque: false };
 }
 
 const kindsAsked = /\b(which|what|how many)\b.*\b(are|were) there\b|\blist of (all|the)\b/i;

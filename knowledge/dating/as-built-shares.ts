@@ -1,10 +1,10 @@
 // What the works fitted in each cell: the average over all changeovers that are still possible, and not a step at the
 // most likely one. This is what identification needs as its prior.
-import type { ChangeoverPosterior } from "./changeover-posterior.ts";
+import type { PosteriorMargin } from "./changeover-posterior.ts";
 import { doubledShare, doubledWhole } from "./overlap-profile.ts";
 
 /** P(new | cell) for every cell of the window: Σ posterior · F. O(borders · Σ widths). */
-export function asBuiltShares(posterior: ChangeoverPosterior): Float64Array {
+export function asBuiltShares(posterior: PosteriorMargin): Float64Array {
   const { grid, widths, joint, total } = posterior;
   return sharesOf(joint, widths, grid.cells).map((sum) => sum / total);
 }

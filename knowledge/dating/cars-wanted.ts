@@ -3,21 +3,17 @@
 import type { Interval } from "../calendar/interval.ts";
 import { instantOf } from "./cells.ts";
 import type { ChangeoverPosterior } from "./changeover-posterior.ts";
+import { expectedInformation, type WorthOfReport } from "./expected-information.ts";
 import { overlapProfile } from "./overlap-profile.ts";
 import { type Replacements, reportTerms } from "./report-chance.ts";
 
-export interface CarWanted {
-  /** The build month to look for. */
+/** One report from a build month to look for. */
+export interface CarWanted extends WorthOfReport {
   readonly built: Interval;
-  /** What one report from it is expected to tell of the date, in bits. */
-  readonly informationBits: number;
-  /** Chance that it is reported with the new variant. */
-  readonly reportedNew: number;
 }
 
 /** A car somebody goes to see: little swapped, rarely misread, reported whatever it shows. */
-const SOUGHT = { isNew: true, swap: 0.05, misread: 0.005, isSought: true } as const;
-const DUST = 1e-9;
+export const SOUGHT = { isNew: true, swap: 0.05, misread: 0.005, isSought: true } as const;
 
 /**
  * The build months of the window, the most telling first, ties by date; months of years without production are left
@@ -38,7 +34,11 @@ export function carsWanted(posterior: ChangeoverPosterior, replacements: Replace
       ...expectedInformation(reading.borders, newByBorder, posterior.total),
     });
   }
-  return wanted.sort(
+  return mostTellingFirst(wanted);
+}
+
+export function mostTellingFirst(wanted: readonly CarWanted[]): readonly CarWanted[] {
+  return wanted.toSorted(
     (one, other) => other.informationBits - one.informationBits || one.built.from - other.built.from,
   );
 }
@@ -93,26 +93,4 @@ function reportedNew(
     }
   });
   return sums;
-}
-
-function expectedInformation(
-  borders: Float64Array,
-  newByBorder: Float64Array,
-  total: number,
-): Pick<CarWanted, "informationBits" | "reportedNew"> {
-  let reported = 0;
-  let remaining = 0;
-  borders.forEach((weight, border) => {
-    if (weight === 0) return;
-    const share = (newByBorder[border] as number) / weight;
-    reported += newByBorder[border] as number;
-    remaining += weight * binaryEntropyBits(share);
-  });
-  const bits = binaryEntropyBits(reported / total) - remaining / total;
-  return { informationBits: bits > DUST ? bits : 0, reportedNew: reported / total };
-}
-
-function binaryEntropyBits(chance: number): number {
-  if (chance <= 0 || chance >= 1) return 0;
-  return -(chance * Math.log2(chance) + (1 - chance) * Math.log2(1 - chance));
 }

@@ -12,6 +12,8 @@ export interface ChainSighting {
   readonly built: Interval;
   readonly swap: number;
   readonly misread: number;
+  /** How many cars alike it stands for; one when left out. */
+  readonly count?: number;
 }
 
 /** Sightings that cannot be told apart. */
@@ -36,16 +38,17 @@ export function groupChain(
 ): readonly ChainGroup[] {
   const alike = new Map<string, ChainGroup & { count: number }>();
   const ofInterval = new Map<string, number>();
-  for (const { variant, built, swap, misread: said } of sightings) {
-    const range = cellsOf(grid, built);
-    if (!range || !(variant >= 0 && variant < variants)) continue;
-    const misread = Math.max(LEAST_MISREAD, said);
-    const key = [variant, range.lo, range.hi, swap, misread].join(" ");
-    const entry = alike.get(key) ?? { variant, ...range, swap, misread, count: 0 };
-    entry.count += 1;
+  for (const sighting of sightings) {
+    const group = groupOfSighting(grid, sighting, variants);
+    if (!group) continue;
+    const { variant, lo, hi, swap, misread } = group;
+    const key = [variant, lo, hi, swap, misread].join(" ");
+    const entry = alike.get(key) ?? { ...group, count: 0 };
+    const cars = sighting.count ?? 1;
+    entry.count += cars;
     alike.set(key, entry);
-    const interval = `${range.lo}-${range.hi}`;
-    ofInterval.set(interval, (ofInterval.get(interval) ?? 0) + 1);
+    const interval = `${lo}-${hi}`;
+    ofInterval.set(interval, (ofInterval.get(interval) ?? 0) + cars);
   }
   const counted = [...alike.values()].map((group): ChainGroup => {
     if (group.hi - group.lo === 1) return group;
@@ -60,6 +63,17 @@ export function groupChain(
       one.swap - other.swap ||
       one.misread - other.misread,
   );
+}
+
+/** What tells one sighting from another; undefined for one outside the window or of no known variant. */
+export function groupOfSighting(
+  grid: CellGrid,
+  { variant, built, swap, misread }: ChainSighting,
+  variants: number,
+): Omit<ChainGroup, "count"> | undefined {
+  const range = cellsOf(grid, built);
+  if (!range || !(variant >= 0 && variant < variants)) return undefined;
+  return { variant, ...range, swap, misread: Math.max(LEAST_MISREAD, misread) };
 }
 
 /** P(report of a variant) = floor + slope · its share at the works. */

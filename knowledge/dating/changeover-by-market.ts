@@ -3,13 +3,13 @@
 import type { Interval } from "../calendar/interval.ts";
 import { byCodeUnit } from "../handbook/problem.ts";
 import { sharesOf } from "./as-built-shares.ts";
-import { borderLikelihoods, type LikelihoodMemory } from "./border-likelihood.ts";
+import { borderLikelihoods, type LikelihoodGround } from "./border-likelihood.ts";
 import { type CellGrid, cellGrid, instantOf } from "./cells.ts";
 import { borderPrior, circumstances, overlapMonths, widthPrior } from "./change-priors.ts";
 import type { AsBuiltShares } from "./changeover.ts";
 import { aroundCommonDate, type GroupSums } from "./common-date.ts";
 import { shortestRun, spreadQuantile } from "./credible-run.ts";
-import { type ChangeoverSetting, EVEN_REPLACEMENTS } from "./dated-change.ts";
+import { type ChangeoverSetting, groundOf } from "./dated-change.ts";
 import { type ChangeoverSighting, groupReports } from "./report-groups.ts";
 import { found, type Refusal, type Result, refused } from "./result.ts";
 
@@ -30,52 +30,56 @@ export interface MarketChangeover {
 
 const LEVEL = 0.9;
 
+/** One group and what its sightings say of every border. */
+export interface GroupLikelihoods {
+  readonly market: string;
+  readonly sightings: number;
+  readonly likelihoods: Float64Array;
+}
+
 /**
  * One changeover per group, sorted by name; groups of `named` without sightings are included and rest on the others.
- * With a `memory` kept beside the setting, as for `changeover`, less has to be worked out again. Exact (the common date is the centre of a star). O(circumstances · widths · groups · borders).
+ * Exact (the common date is the centre of a star). O(circumstances · widths · groups · borders).
  */
 export function changeoverByMarket(
   setting: ChangeoverSetting,
   sightings: readonly MarketSighting[],
   named: readonly string[] = [],
-  memory?: LikelihoodMemory,
 ): Result<readonly MarketChangeover[], Refusal> {
   const grid = cellGrid(setting.window, setting.production, setting.cell);
   if (!grid) return refused("no-window", "the window of build dates is empty or longer than a century");
   const markets = [...new Set([...named, ...sightings.map(({ market }) => market)])].sort(byCodeUnit);
-  const months = setting.overlaps ?? overlapMonths;
-  const widths = months.map((width) => Math.round(width / grid.cell));
-  const ground = {
-    grid,
-    widths,
-    circumstances,
-    replacements: setting.replacements ?? EVEN_REPLACEMENTS,
-    ...(memory ? { memory } : {}),
-  };
-  const likelihoods = markets.map((market) =>
-    borderLikelihoods(
-      ground,
-      groupReports(
-        grid,
-        sightings.filter((one) => one.market === market),
-      ).groups,
-    ),
-  );
+  const ground = { ...groundOf(grid, setting), memory: new Map() };
+  const groups = markets.map((market): GroupLikelihoods => {
+    const own = sightings.filter((one) => one.market === market);
+    return {
+      market,
+      sightings: own.reduce((sum, { count = 1 }) => sum + count, 0),
+      likelihoods: borderLikelihoods(ground, groupReports(grid, own).groups),
+    };
+  });
+  return found(changeoverOfGroups(setting, ground, groups));
+}
+
+/** The same from the likelihoods of each group. */
+export function changeoverOfGroups(
+  setting: ChangeoverSetting,
+  { grid, widths }: LikelihoodGround,
+  groups: readonly GroupLikelihoods[],
+): readonly MarketChangeover[] {
+  const widthChances = widthPrior(setting.overlaps ?? overlapMonths, setting.stated?.overlap);
   const rowPriors = circumstances.flatMap(({ prior }) =>
-    widthPrior(months, setting.stated?.overlap).map((width) => Math.log(prior * width)),
+    widthChances.map((width) => Math.log(prior * width)),
   );
   const sums = aroundCommonDate(
     grid,
-    likelihoods,
+    groups.map(({ likelihoods }) => likelihoods),
     rowPriors,
     borderPrior(grid, setting.stated),
     widths.length,
   );
-  return found(
-    markets.map((market, index) => {
-      const count = sightings.reduce((sum, one) => (one.market === market ? sum + (one.count ?? 1) : sum), 0);
-      return described(grid, widths, market, count, sums[index] as GroupSums);
-    }),
+  return groups.map(({ market, sightings }, index) =>
+    described(grid, widths, market, sightings, sums[index] as GroupSums),
   );
 }
 

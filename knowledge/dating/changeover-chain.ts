@@ -38,8 +38,21 @@ export interface ChangeoverChain {
   readonly cell: number;
   /** Per variant: share of the works' output, cell by cell. */
   readonly asBuilt: readonly Float64Array[];
-  /** Posterior of the factor on the odds of a swap. */
-  readonly swapOdds: readonly { readonly swapOdds: number; readonly chance: number }[];
+  readonly posterior: ChainPosterior;
+}
+
+/** What the sightings leave of every ramp, by the factor on the odds of a swap. */
+export interface ChainPosterior {
+  readonly ground: ChainGround;
+  readonly byOdds: readonly {
+    readonly swapOdds: number;
+    readonly chance: number;
+    /** Per changeover: chances of width × first border of the ramp; each sums to one. */
+    readonly ramps: readonly Float64Array[];
+  }[];
+  /** The same with all factors together, and from it the mean share of what came after each changeover, cell by cell. */
+  readonly ramps: readonly Float64Array[];
+  readonly means: MeanShares;
 }
 
 const LEVEL = 0.9;
@@ -73,7 +86,16 @@ export function changeoverChain(
     from: grid.from,
     cell: grid.cell,
     asBuilt: setting.replacements.map((_, variant) => variantShares(means, variant, grid.cells)),
-    swapOdds: swapOddsPrior.map(({ swapOdds }, index) => ({ swapOdds, chance: odds[index] as number })),
+    posterior: {
+      ground,
+      byOdds: swapOddsPrior.map(({ swapOdds }, index) => ({
+        swapOdds,
+        chance: odds[index] as number,
+        ramps: passes[index]?.chances ?? [],
+      })),
+      ramps: chances,
+      means,
+    },
   });
 }
 

@@ -52,27 +52,69 @@ export function changeoverPosterior(ground: PosteriorGround, likelihoods: Float6
   return { grid, widths, circumstances, weights, joint, total };
 }
 
+/** What date and shares need of a posterior: its margin over widths and borders. */
+export type PosteriorMargin = Pick<ChangeoverPosterior, "grid" | "widths" | "joint" | "total">;
+
+/** The margin of changeoverPosterior, to the last digit, without a second table of all weights. `likelihoods` stay as they are. */
+export function posteriorMargin(ground: PosteriorGround, likelihoods: Float64Array): PosteriorMargin {
+  const { grid, widths } = ground;
+  const borders = grid.cells + 1;
+  const joint = new Float64Array(widths.length * borders);
+  const rows = rowsOf(ground);
+  const logBorder = ground.borderPrior.map(Math.log);
+  const bests = rows.map((logPrior, row) => bestOfRow(likelihoods, row * borders, logPrior, logBorder));
+  const greatest = bests.reduce((most, best) => Math.max(most, best), -Infinity);
+  let total = 0;
+  rows.forEach((logPrior, row) => {
+    if ((bests[row] as number) - greatest < NEGLIGIBLE) return;
+    const into = (row % widths.length) * borders;
+    for (let border = 0; border < borders; border += 1) {
+      const nats = (likelihoods[row * borders + border] as number) / UNITS_PER_NAT;
+      const below = nats + (logPrior + (logBorder[border] as number)) - greatest;
+      const weight = below < NEGLIGIBLE ? 0 : Math.round(BEST * Math.exp(below));
+      joint[into + border] = (joint[into + border] as number) + weight;
+      total += weight;
+    }
+  });
+  return { grid, widths, joint, total };
+}
+
+/** The logarithm of the prior of each circumstance × width. */
+function rowsOf({ circumstances, widthPrior }: PosteriorGround): readonly number[] {
+  const logWidth = widthPrior.map(Math.log);
+  return circumstances.flatMap(({ prior }) => logWidth.map((width) => Math.log(prior) + width));
+}
+
+function bestOfRow(
+  likelihoods: Float64Array,
+  start: number,
+  logPrior: number,
+  logBorder: Float64Array,
+): number {
+  let best = -Infinity;
+  for (let border = 0; border < logBorder.length; border += 1) {
+    const nats = (likelihoods[start + border] as number) / UNITS_PER_NAT;
+    best = Math.max(best, nats + (logPrior + (logBorder[border] as number)));
+  }
+  return best;
+}
+
 function logPosterior(ground: PosteriorGround, likelihoods: Float64Array): Float64Array {
   const borders = ground.grid.cells + 1;
   const logBorder = ground.borderPrior.map(Math.log);
-  const logWidth = ground.widthPrior.map(Math.log);
   const logarithms = new Float64Array(likelihoods.length);
-  let row = 0;
-  for (const { prior } of ground.circumstances) {
-    for (const width of logWidth) {
-      const logPrior = Math.log(prior) + width;
-      for (let border = 0; border < borders; border += 1) {
-        const nats = (likelihoods[row + border] as number) / UNITS_PER_NAT;
-        logarithms[row + border] = nats + (logPrior + (logBorder[border] as number));
-      }
-      row += borders;
+  rowsOf(ground).forEach((logPrior, index) => {
+    const row = index * borders;
+    for (let border = 0; border < borders; border += 1) {
+      const nats = (likelihoods[row + border] as number) / UNITS_PER_NAT;
+      logarithms[row + border] = nats + (logPrior + (logBorder[border] as number));
     }
-  }
+  });
   return logarithms;
 }
 
 /** Whole weights of the borders. */
-export function borderWeights(posterior: ChangeoverPosterior): Float64Array {
+export function borderWeights(posterior: PosteriorMargin): Float64Array {
   const borders = posterior.grid.cells + 1;
   const sums = new Float64Array(borders);
   posterior.joint.forEach((weight, place) => {

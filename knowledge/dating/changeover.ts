@@ -13,6 +13,7 @@ import {
   whenChanged,
 } from "./dated-change.ts";
 import { type EndsOfUse, endsOfUse } from "./ends-of-use.ts";
+import type { JudgedSighting } from "./judged-sighting.ts";
 import { type ChangeoverSighting, type GroupedReports, groupReports } from "./report-groups.ts";
 import { found, type Refusal, type Result, refused } from "./result.ts";
 import { sightingVerdicts } from "./sighting-verdicts.ts";
@@ -41,12 +42,6 @@ export interface AsBuiltShares {
   readonly from: number;
   readonly cell: number;
   readonly new: Float64Array;
-}
-
-export interface JudgedSighting {
-  readonly id: string;
-  readonly notAsBuilt: number;
-  readonly swapped: number;
 }
 
 /** Swap odds from which the grades are called too hopeful. */

@@ -15,11 +15,20 @@ export interface LikelyMonth {
  */
 export function likelyMonth(posterior: ChangeoverPosterior): LikelyMonth | undefined {
   const { grid, total } = posterior;
+  return likeliestMonth(borderWeights(posterior), (border) => instantOf(grid, border), total);
+}
+
+/** The same from weights on places at even distances, of which the first and the last say that nothing changed. */
+export function likeliestMonth(
+  weights: Float64Array,
+  instantAt: (place: number) => number,
+  total: number,
+): LikelyMonth | undefined {
   const months = new Map<number, number>();
-  borderWeights(posterior).forEach((weight, border) => {
-    if (border === 0 || border === grid.cells || weight === 0) return;
+  weights.forEach((weight, place) => {
+    if (place === 0 || place === weights.length - 1 || weight === 0) return;
     for (const side of [-0.25, 0.25]) {
-      const month = Math.floor(instantOf(grid, border + side));
+      const month = Math.floor(instantAt(place + side));
       months.set(month, (months.get(month) ?? 0) + weight / 2);
     }
   });

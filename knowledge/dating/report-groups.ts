@@ -15,8 +15,11 @@ export interface ChangeoverSighting extends ReportGround {
   readonly count?: number;
 }
 
+/** What a sighting says, and of which cells. */
+export interface GroundInCells extends ReportGround, CellRange {}
+
 /** Sightings that cannot be told apart. */
-export interface ReportGroup extends ReportGround, CellRange {
+export interface ReportGroup extends GroundInCells {
   readonly count: number;
   /** The count in whole units; less than full when many share one imprecise interval and so its unknown true spread. */
   readonly units: number;
@@ -36,7 +39,7 @@ const SHARED_DATE_ERROR = 0.01;
 /** The counts of the sightings, sorted by what they say. */
 export function groupReports(grid: CellGrid, sightings: readonly ChangeoverSighting[]): GroupedReports {
   const outside: string[] = [];
-  const alike = new Map<string, { ground: ReportGround & CellRange; ids: string[]; count: number }>();
+  const alike = new Map<string, { ground: GroundInCells; ids: string[]; count: number }>();
   const ofInterval = new Map<string, number>();
   for (const sighting of sightings) {
     const range = cellsOf(grid, sighting.built);
@@ -45,30 +48,41 @@ export function groupReports(grid: CellGrid, sightings: readonly ChangeoverSight
       continue;
     }
     const { isNew, swap, misread, isSought, count = 1 } = sighting;
-    const key = [isNew, range.lo, range.hi, swap, misread, isSought].join(" ");
-    const entry = alike.get(key) ?? {
-      ground: { isNew, swap, misread, isSought, ...range },
-      ids: [],
-      count: 0,
-    };
+    const ground = { isNew, swap, misread, isSought, ...range };
+    const name = groundName(ground);
+    const entry = alike.get(name) ?? { ground, ids: [], count: 0 };
     entry.ids.push(sighting.id);
     entry.count += count;
-    alike.set(key, entry);
-    const interval = `${range.lo}-${range.hi}`;
+    alike.set(name, entry);
+    const interval = intervalName(range);
     ofInterval.set(interval, (ofInterval.get(interval) ?? 0) + count);
   }
   const sorted = [...alike.values()].sort((one, other) => byGround(one.ground, other.ground));
   const groupOf = new Map<string, number>();
   const groups = sorted.map(({ ground, ids, count }, index): ReportGroup => {
     for (const id of ids) groupOf.set(id, index);
-    const sharing = ofInterval.get(`${ground.lo}-${ground.hi}`) ?? 1;
-    const weight = ground.hi - ground.lo === 1 ? 1 : 1 / (1 + (sharing - 1) * SHARED_DATE_ERROR);
-    return { ...ground, count, units: wholeCount(count, weight) };
+    return { ...ground, count, units: unitsOf(ground, count, ofInterval.get(intervalName(ground)) ?? count) };
   });
   return { groups, groupOf, outside: outside.sort(byCodeUnit) };
 }
 
-function byGround(one: ReportGround & CellRange, other: ReportGround & CellRange): number {
+/** The same of sightings that cannot be told apart, and of no others. */
+export function groundName({ isNew, lo, hi, swap, misread, isSought }: GroundInCells): string {
+  return `${isNew} ${lo} ${hi} ${swap} ${misread} ${isSought}`;
+}
+
+export function intervalName({ lo, hi }: CellRange): string {
+  return `${lo}-${hi}`;
+}
+
+/** The units of `count` cars alike, of `sharing` cars that are dated to the same cells. */
+export function unitsOf({ lo, hi }: CellRange, count: number, sharing: number): number {
+  const weight = hi - lo === 1 ? 1 : 1 / (1 + (sharing - 1) * SHARED_DATE_ERROR);
+  return wholeCount(count, weight);
+}
+
+/** The order of groups. */
+export function byGround(one: GroundInCells, other: GroundInCells): number {
   return (
     Number(one.isNew) - Number(other.isNew) ||
     one.lo - other.lo ||

@@ -60,7 +60,8 @@ export function sightingsOfChain(
 ): readonly ChainSighting[] {
   return sightings.flatMap((sighting) => {
     const variant = variants.indexOf(sighting.variant);
-    const { id, built, misread } = sighting;
-    return variant < 0 ? [] : [{ id, variant, built, swap: swapOf(sighting), misread }];
+    const { id, built, misread, count } = sighting;
+    const cars = count === undefined ? {} : { count };
+    return variant < 0 ? [] : [{ id, variant, built, swap: swapOf(sighting), misread, ...cars }];
   });
 }

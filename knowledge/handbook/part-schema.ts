@@ -54,6 +54,9 @@ export const Misbelief = z.strictObject({
 export type Misbelief = z.output<typeof Misbelief>;
 
 /** parts/*.yaml */
+/** What the trade takes a part to lie before it is fitted, where a handbook says nothing (common practice, no source). */
+export const usualLead = { median: 2, sigma: 0.7 } as const;
+
 export const PartKind = z.strictObject({
   id: Id,
   name: Name,
@@ -61,7 +64,7 @@ export const PartKind = z.strictObject({
   summary: Text,
   /** Share of surviving cars on which this part was replaced, history unknown. */
   replaced: z.number().min(0.01).max(0.95).default(0.2),
-  lead: Lead.default({ median: 2, sigma: 0.7 }),
+  lead: Lead.default(usualLead),
   drawing: Name.optional(),
   features: z.array(Feature).min(1).max(400),
   groups: z.array(FeatureGroup).default([]),

@@ -7,7 +7,7 @@ import type { CarDescription } from "../evidence/car-description.ts";
 import type { Belief } from "./belief.ts";
 import { carGround } from "./car-ground.ts";
 import type { CompiledPart } from "./compiled-part.ts";
-import { dateLikelihood } from "./date-likelihood.ts";
+import { dateLikelihood, marksAmong } from "./date-likelihood.ts";
 import type { Fact } from "./facts.ts";
 import { type CarField, type CarQuestion, carFields, type PlannedCarAnswer } from "./question-plan.ts";
 
@@ -89,15 +89,16 @@ function workOut(
   const shares = question.answers.map((answer) =>
     question.field === "built" ? productionShare(belief, answer.car.built) : 1,
   );
+  const read = marksAmong(compiled, marks);
   question.answers.forEach((answer, column) => {
     const ground = carGround(compiled, { ...car, ...answer.car });
-    const dated = dateLikelihood(compiled, ground, marks);
+    const dated = read && dateLikelihood(compiled, ground, read);
     const share = shares[column] ?? 0;
     for (let h = 0; h < size; h += 1) {
       rows[h * width + column] = share * (ground.prior[h] as number) * (dated?.[h] ?? 1);
     }
   });
-  for (let h = 0; h < size; h += 1) normalise(rows.subarray(h * width, (h + 1) * width), shares);
+  normaliseRows(rows, shares);
   return rows;
 }
 
@@ -110,10 +111,16 @@ function productionShare({ ground }: Belief, year: Interval | undefined): number
   );
 }
 
-function normalise(row: Float64Array, shares: readonly number[]): void {
-  const total = row.reduce((sum, chance) => sum + chance, 0);
+/** Each row to a sum of one; a row of zeros to the shares. */
+function normaliseRows(rows: Float64Array, shares: readonly number[]): void {
+  const width = shares.length;
   const whole = shares.reduce((sum, share) => sum + share, 0);
-  row.forEach((chance, column) => {
-    row[column] = total > 0 ? chance / total : (shares[column] ?? 0) / whole;
-  });
+  for (let start = 0; start < rows.length; start += width) {
+    let total = 0;
+    for (let column = 0; column < width; column += 1) total += rows[start + column] as number;
+    for (let column = 0; column < width; column += 1) {
+      const place = start + column;
+      rows[place] = total > 0 ? (rows[place] as number) / total : (shares[column] as number) / whole;
+    }
+  }
 }

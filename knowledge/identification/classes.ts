@@ -71,11 +71,34 @@ export function overClasses(classes: Classes, weights: Float64Array): Float64Arr
   return sums;
 }
 
-/** Indices from the greatest weight to the least; equal weights keep their order. */
+/**
+ * Indices from the greatest weight to the least; equal weights keep their order. `weights`: no NaN. The weights themselves are
+ * sorted and each index then looks up its place among them: a sort that compares indices takes three times as long.
+ */
 export function heaviestFirst(weights: ArrayLike<number>): readonly number[] {
-  return Array.from(weights, (_, index) => index).sort(
-    (one, other) => (weights[other] as number) - (weights[one] as number) || one - other,
-  );
+  const size = weights.length;
+  const rising = Float64Array.from(weights).sort();
+  const taken = new Int32Array(size);
+  const indices = new Array<number>(size).fill(0);
+  for (let index = size - 1; index >= 0; index -= 1) {
+    const first = firstAtLeast(rising, weights[index] as number);
+    const place = first + (taken[first] as number);
+    taken[first] = (taken[first] as number) + 1;
+    indices[size - 1 - place] = index;
+  }
+  return indices;
+}
+
+/** Where in a rising row the first value stands that is no less than `value`. */
+function firstAtLeast(rising: Float64Array, value: number): number {
+  let low = 0;
+  let high = rising.length;
+  while (low < high) {
+    const middle = (low + high) >>> 1;
+    if ((rising[middle] as number) < value) low = middle + 1;
+    else high = middle;
+  }
+  return low;
 }
 
 /** Index of the greatest weight, the first of equal ones; −1 for none. */

@@ -80,16 +80,34 @@ export function misreadProbability(belief: Belief, fact: Fact): number {
 /** log₁₀ P(fact)/P(fact | others) over the hypotheses of the handbook; `all` and `none`: ln P(all facts), ln P(no fact). */
 function conflictBans(belief: Belief, fact: Fact, all: number, none: number): number {
   const { greatest, weights } = withoutFact(belief, fact);
-  const alone = factAlone(belief, fact);
+  const { inHandbook: size } = belief.compiled.space;
+  const alone = likelihoods(belief, factAlone(belief, fact), size);
   let told = 0;
   let others = 0;
-  for (let h = 0; h < belief.compiled.space.inHandbook; h += 1) {
-    told += (belief.ground.prior[h] as number) * Math.exp(alone[h] as number);
+  for (let h = 0; h < size; h += 1) {
+    told += (belief.ground.prior[h] as number) * (alone[h] as number);
     others += weights[h] as number;
   }
   const before = Math.log(told) - none;
   const after = all - greatest - Math.log(others);
   return (before - after) / Math.LN10;
+}
+
+/** exp of the first `size` logarithms. The ways of one variant mostly share one, and its exponential is then taken once. */
+function likelihoods({ compiled: { space, part } }: Belief, logs: Float64Array, size: number): Float64Array {
+  const known = new Float64Array(part.variants.length).fill(Number.NaN);
+  const raised = new Float64Array(part.variants.length);
+  const chances = new Float64Array(size);
+  for (let h = 0; h < size; h += 1) {
+    const variant = space.variants[h] as number;
+    const log = logs[h] as number;
+    if (known[variant] !== log) {
+      known[variant] = log;
+      raised[variant] = Math.exp(log);
+    }
+    chances[h] = raised[variant] as number;
+  }
+  return chances;
 }
 
 function inHandbook(belief: Belief, logs: Float64Array): number {

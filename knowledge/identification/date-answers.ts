@@ -5,7 +5,7 @@ import { notThere } from "../evidence/report.ts";
 import { noneLabel, type PlannedAnswer, presenceAnswers } from "./answer-rows.ts";
 import type { Belief } from "./belief.ts";
 import type { CompiledPart } from "./compiled-part.ts";
-import { chainLikelihood } from "./date-likelihood.ts";
+import { dateLikelihood, marksRead } from "./date-likelihood.ts";
 import { type MarkReading, markReading } from "./date-marks.ts";
 import { KIN_LIKENESS } from "./likelihood.ts";
 
@@ -105,13 +105,16 @@ function stretchRows(
     const said = { feature, by: "", certainty: 1, words: "", value };
     const reading = markReading([said], compiled.markEra);
     if (!reading) return;
-    const likelihood = chainLikelihood(compiled, ground, new Map([...readings, [feature, reading]]));
-    for (let h = 0; h < size; h += 1) rows[h * width + column] = likelihood?.[h] ?? 0;
+    const marks = marksRead(compiled, new Map([...readings, [feature, reading]]));
+    if (!marks) return;
+    const likelihood = dateLikelihood(compiled, ground, marks);
+    for (let h = 0; h < size; h += 1) rows[h * width + column] = likelihood[h] as number;
   });
-  for (let h = 0; h < size; h += 1) {
-    const row = rows.subarray(h * width, (h + 1) * width);
-    const total = row.reduce((sum, chance) => sum + chance, 0);
-    for (let column = 0; column < width; column += 1) row[column] = (row[column] as number) / total;
+  for (let start = 0; start < rows.length; start += width) {
+    let total = 0;
+    for (let column = 0; column < width; column += 1) total += rows[start + column] as number;
+    for (let column = 0; column < width; column += 1)
+      rows[start + column] = (rows[start + column] as number) / total;
   }
   return rows;
 }

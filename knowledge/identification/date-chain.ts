@@ -6,24 +6,25 @@ import { type LeadTime, type LearntLead, leadOverBoth } from "./lead-time.ts";
 interface DateLink {
   readonly feature: DateFeature;
   readonly lead: LeadTime;
-  /** On how many documented cars the lead rests; 0: on the handbook. */
+  /** On how many documented cars, or parts with both marks, the lead rests; 0: on the handbook. */
   readonly cars: number;
   /** Id of the mark made next; undefined: the car's build date. */
   readonly next: string | undefined;
 }
 export type DateLinks = ReadonlyMap<string, DateLink>;
 
-/** The links of a part kind, by feature. A lead learnt is that of the last mark before the car, so it stands for no other link. */
+/** Id of the mark that is made after this one on the same part; undefined: the car's build date comes next. */
+export function nextMark(part: PartKind, { before }: DateFeature): string | undefined {
+  return part.features.some(({ id, kind }) => id === before && kind === "date") ? before : undefined;
+}
+
+/** The links of a part kind, by feature. A lead learnt is that to what the handbook has come next. */
 export function dateLinks(part: PartKind, learnt: readonly LearntLead[] = []): DateLinks {
   const dates = part.features.filter((feature) => feature.kind === "date");
-  const known = new Set(dates.map((feature) => feature.id));
   return new Map(
     dates.map((feature) => {
-      const next = feature.before !== undefined && known.has(feature.before) ? feature.before : undefined;
-      const found =
-        next === undefined
-          ? learnt.find((one) => one.part === part.id && one.feature === feature.id)
-          : undefined;
+      const next = nextMark(part, feature);
+      const found = learnt.find((one) => one.part === part.id && one.feature === feature.id);
       const lead = found?.lead ?? feature.lead ?? part.lead;
       return [feature.id, { feature, lead, cars: found?.cars ?? 0, next }];
     }),

@@ -1,4 +1,7 @@
-/** What the date marks say of each hypothesis: build date and as-built mix are averaged together, never apart. */
+/**
+ * What the date marks say of each hypothesis: build date and as-built mix are averaged together, never apart. What a mark
+ * says of a used part or a reproduction does not depend on the car, so it is worked out once and held against many build dates.
+ */
 import type { Interval } from "../calendar/interval.ts";
 import { averageOverBuild, type BuildMix } from "./build-mix.ts";
 import type { CarGround } from "./car-ground.ts";
@@ -10,71 +13,89 @@ import type { LeadTime } from "./lead-time.ts";
 
 const LEAST_CHANCE = 1e-12;
 
-/**
- * P(marks | h) for every hypothesis (identification method, section 5); undefined when no mark was read.
- * Works and used: by the lead before the build date of this car, or of any car. Service, reproduction, other maker:
- * even over the sale. Not in the handbook: even over the era.
- */
-export function dateLikelihood(
-  compiled: CompiledPart,
-  ground: CarGround,
-  facts: readonly Fact[],
-): Float64Array | undefined {
+/** The date marks of one part as one reading, with what it says where the car at hand does not matter. */
+export interface MarksRead {
+  readonly lead: LeadTime;
+  readonly pieces: readonly MarkPiece[];
+  readonly misread: number;
+}
+
+interface MarkPiece {
+  readonly interval: Interval;
+  readonly weight: number;
+  /** P(mark in the interval | h), one per hypothesis; 0 for the ways that the build date of the car decides: works, service. */
+  readonly onAnyCar: Float64Array;
+}
+
+/** The marks among the facts, read once for whatever cars they are weighed against; undefined when none was read. */
+export function marksAmong(compiled: CompiledPart, facts: readonly Fact[]): MarksRead | undefined {
   const readings = new Map<string, MarkReading>();
   for (const fact of facts) {
     const reading = markReading(fact.reports, compiled.markEra);
     if (reading) readings.set(fact.feature, reading);
   }
-  return chainLikelihood(compiled, ground, readings);
+  return marksRead(compiled, readings);
 }
 
 /** The same from readings already made, such as one reading more than was told. */
-export function chainLikelihood(
+export function marksRead(
   compiled: CompiledPart,
-  ground: CarGround,
   readings: ReadonlyMap<string, MarkReading>,
-): Float64Array | undefined {
+): MarksRead | undefined {
   const last = chainOf(compiled.dates, readings);
   if (!last) return undefined;
+  const { lead } = last;
   const { pieces, misread } = foldedReading(last);
-  const likelihood = new Float64Array(compiled.space.size).fill(misread);
-  for (const { interval, weight } of pieces) {
-    const chances = chancesOfInterval(compiled, ground, last.lead, interval);
-    chances.forEach((chance, h) => {
-      likelihood[h] = (likelihood[h] as number) + weight * chance;
-    });
-  }
-  return likelihood.map((chance) => Math.max(LEAST_CHANCE, chance));
+  return {
+    lead,
+    misread,
+    pieces: pieces.map(({ interval, weight }) => ({
+      interval,
+      weight,
+      onAnyCar: chancesOnAnyCar(compiled, lead, interval),
+    })),
+  };
 }
 
-/** P(mark in the interval | h), one per hypothesis. */
-function chancesOfInterval(
-  compiled: CompiledPart,
+/**
+ * P(marks | h) for every hypothesis (identification method, section 5).
+ * Works and used: by the lead before the build date of this car, or of any car. Service, reproduction, other maker:
+ * even over the sale. Not in the handbook: even over the era.
+ */
+export function dateLikelihood(
+  { space }: CompiledPart,
   ground: CarGround,
-  lead: LeadTime,
-  interval: Interval,
+  { lead, pieces, misread }: MarksRead,
 ): Float64Array {
+  const likelihood = new Float64Array(space.size).fill(misread);
+  for (const { interval, weight, onAnyCar } of pieces) {
+    const works = chanceBeforeBuild(ground.mix, lead, interval);
+    for (let h = 0; h < space.size; h += 1) {
+      const way = space.ways[h];
+      const variant = space.variants[h] as number;
+      let chance = onAnyCar[h] as number;
+      if (way === "works") chance = works[variant] as number;
+      else if (way === "service") chance = evenOver(ground.serviceMarks[variant] ?? [], interval);
+      likelihood[h] = (likelihood[h] as number) + weight * chance;
+    }
+  }
+  for (let h = 0; h < space.size; h += 1) likelihood[h] = Math.max(LEAST_CHANCE, likelihood[h] as number);
+  return likelihood;
+}
+
+function chancesOnAnyCar(compiled: CompiledPart, lead: LeadTime, interval: Interval): Float64Array {
   const { space } = compiled;
-  const works = chanceBeforeBuild(ground.mix, lead, interval);
   const used = chanceBeforeBuild(compiled.allCars, lead, interval);
   const even = evenShare(interval, compiled.markEra);
-  return Float64Array.from(space.ways, (way, h) => {
+  const chances = new Float64Array(space.size);
+  space.ways.forEach((way, h) => {
     const variant = space.variants[h] as number;
-    switch (way) {
-      case "works":
-        return works[variant] as number;
-      case "used":
-        return used[variant] as number;
-      case "service":
-        return evenOver(ground.serviceMarks[variant] ?? [], interval);
-      case "reproduction":
-      case "other-maker":
-        return evenOver(compiled.sales[variant] ?? [], interval);
-      case "kin":
-      case "kin-of-nothing":
-        return even;
-    }
+    if (way === "works" || way === "service") return;
+    if (way === "used") chances[h] = used[variant] as number;
+    else if (way === "kin" || way === "kin-of-nothing") chances[h] = even;
+    else chances[h] = evenOver(compiled.sales[variant] ?? [], interval);
   });
+  return chances;
 }
 
 function chanceBeforeBuild(mix: BuildMix, lead: LeadTime, interval: Interval): Float64Array {

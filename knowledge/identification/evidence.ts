@@ -5,7 +5,7 @@
 import type { CarGround } from "./car-ground.ts";
 import type { CauseTable } from "./cause-table.ts";
 import type { CompiledPart } from "./compiled-part.ts";
-import { dateLikelihood } from "./date-likelihood.ts";
+import { dateLikelihood, marksAmong } from "./date-likelihood.ts";
 import type { Fact } from "./facts.ts";
 import type { HypothesisSpace } from "./hypothesis-space.ts";
 import { KIN_LIKENESS, type VariantLikelihood } from "./likelihood.ts";
@@ -98,9 +98,11 @@ function overHypotheses(
 
 function dateEvidence(compiled: CompiledPart, ground: CarGround, marks: readonly Fact[]): Float64Array {
   const logs = new Float64Array(compiled.space.size);
-  dateLikelihood(compiled, ground, marks)?.forEach((chance, h) => {
-    logs[h] = Math.log(chance);
-  });
+  const read = marksAmong(compiled, marks);
+  if (read)
+    dateLikelihood(compiled, ground, read).forEach((chance, h) => {
+      logs[h] = Math.log(chance);
+    });
   for (const mark of marks) {
     const presence = presenceLikelihood(compiled, mark);
     if (!presence) continue;

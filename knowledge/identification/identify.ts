@@ -27,6 +27,23 @@ export interface Question extends Told {
   readonly goal: Goal;
 }
 
+/** What of an identification gives cause to ask again. */
+export type Doubts = Pick<Identification, "contradictions" | "doubtful">;
+
+/** The doubts that `identify` finds in what was told, without the rest of its work. */
+export function doubtsAbout(compiled: CompiledPart, asked: Question): Doubts {
+  if (asked.goal === "what-should-it-have") return { contradictions: [], doubtful: [] };
+  const belief = beliefOf(compiled, asked.car, asked.reports);
+  return doubtsIn(belief, overVariantsOf(compiled.space, compiled.part, belief.probabilities));
+}
+
+function doubtsIn(belief: Belief, byVariant: Float64Array): Doubts {
+  return {
+    contradictions: contradictionsOf(belief, byVariant[heaviest(byVariant)] as number),
+    doubtful: doubtfulReadings(belief),
+  };
+}
+
 /** The identification of one part: of a compiled part kind and what is asked, or of everything in one input. */
 export function identify(compiled: CompiledPart, asked: Question): Identification {
   const belief = beliefOf(compiled, asked.car, asked.reports);
@@ -52,8 +69,7 @@ export function identify(compiled: CompiledPart, asked: Question): Identificatio
     entropyBits: entropyBits([...sums]),
     movedBits: movedBits(belief),
     duel,
-    contradictions: contradictionsOf(belief, byVariant[heaviest(byVariant)] as number),
-    doubtful: doubtfulReadings(belief),
+    ...doubtsIn(belief, byVariant),
     brokenLinks: brokenLinks(compiled, asked.car, belief.facts),
     hingesOn: hingesOf(belief, classes),
     toldApartBy: toldApartBy(belief, byVariant),

@@ -11,7 +11,7 @@ export interface LeadTime {
   readonly sigma: number;
 }
 
-/** What documented cars taught of the lead from a part kind's last date mark to the car. */
+/** What documented cars taught of the lead from a date mark to what comes next: another mark of the part, or the car. */
 export interface LearntLead {
   readonly part: string;
   readonly feature: string;

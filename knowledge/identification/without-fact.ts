@@ -67,12 +67,15 @@ export function beliefUntold(belief: Belief, fact: Fact): Belief {
 /** The belief as it would be without one fact, the tempering of the others left as it is. */
 export function beliefWithout(belief: Belief, fact: Fact): Belief {
   const { joint, weights } = withoutFact(belief, fact);
-  const total = weights.reduce((sum, weight) => sum + weight, 0);
+  let total = 0;
+  for (let h = 0; h < weights.length; h += 1) total += weights[h] as number;
+  const probabilities = new Float64Array(weights.length);
+  for (let h = 0; h < weights.length; h += 1) probabilities[h] = (weights[h] as number) / total;
   return {
     ...belief,
     facts: belief.facts.filter((other) => other !== fact),
     joint,
-    probabilities: weights.map((weight) => weight / total),
+    probabilities,
     without: new Map(),
   };
 }

@@ -5,9 +5,9 @@ import type { Goal } from "../evidence/goal.ts";
 import { commonWords } from "./common-words.ts";
 import { embeddedQuestionCues } from "./cue-words.ts";
 import { goalPatterns } from "./intents.ts";
-import { stemsOf } from "./lexicon.ts";
 import type { CarFinding } from "./message-reading.ts";
 import { type MessageView, wordsBetween } from "./message-view.ts";
+import { stemsOf } from "./name-stems.ts";
 import type { Spotted } from "./spot-terms.ts";
 
 const grades: readonly (readonly [ProvenanceGrade, RegExp])[] = [
@@ -71,8 +71,20 @@ function historyIn(
     );
   if (grade !== undefined && !(grade === "known-replaced" && isDenied))
     found.push({ about: "grade", grade, words });
-  if (isLoose(clause)) found.push({ about: "loose-part", words });
+  if (isLoose(clause) && !isCarBought(view, clause)) found.push({ about: "loose-part", words });
   return found;
+}
+
+/** "Just bought a Shrike that stood in a barn": the car changed hands, not a part by itself. */
+function isCarBought(view: MessageView, { from, to }: MessageView["clauses"][number]): boolean {
+  return view.spotted.some((spotted) => {
+    if (spotted.from < from || spotted.to > to) return false;
+    if (!spotted.phrase.meanings.some(({ kind }) => kind === "model")) return false;
+    const next = view.tokens[spotted.to + 1];
+    if (next !== undefined && spotted.to < to && isPartWord(view, next.folded)) return false;
+    const before = wordsBetween(view, from, spotted.from - 1).toLowerCase();
+    return /\b(?:bought|got|acquired|purchased|inherited|found|rescued|picked up)(?: \w+){0,4}$/.test(before);
+  });
 }
 
 function isLoose({ text, isAsked }: MessageView["clauses"][number]): boolean {
@@ -102,6 +114,7 @@ function trimsByWord(view: MessageView): readonly CarFinding[] {
     const aside = view.stances[view.clauseOf[at] ?? 0]?.aside;
     if (trim === undefined || aside === "hearsay" || aside === "another-car") return [];
     if (!isNamePlace(view, at) || isAnyCar(view, view.clauseOf[at] ?? 0)) return [];
+    if (isDeniedBefore(view, at)) return [];
     return [{ about: "trim" as const, id: trim.id, words: wordsBetween(view, at, at) }];
   });
 }

@@ -1,5 +1,6 @@
 // Marks that are told in words rather than written: a moulding clock ("arrow at 5, centre 80", "80 in the middle,
 // pointing to 5") and a figure with dots. Each becomes the text the decoder of date marks reads.
+import { monthNumber } from "../calendar/month-name.ts";
 import type { Span } from "./blank-noise.ts";
 
 export interface ToldMark extends Span {
@@ -50,8 +51,6 @@ const dots: readonly RegExp[] = [
   /(?<![.\w\d/])(?<signs>[.\u00b7\u2022\u2219*]{1,6} ?\d{1,2}|\d{1,2} ?[.\u00b7\u2022\u2219*]{2,6})(?![\w.])/g,
 ];
 
-const months = "jan feb mar apr may jun jul aug sep oct nov dec".split(" ");
-
 /** Told marks of a lower-case readable text; clocks first, no overlaps. */
 export function findToldMarks(text: string): readonly ToldMark[] {
   const found: ToldMark[] = [];
@@ -78,7 +77,7 @@ function collect(
 }
 
 function clockMark(groups: Groups): Pick<ToldMark, "written" | "form"> {
-  const named = months.indexOf((groups.name ?? "").slice(0, 3)) + 1;
+  const named = monthNumber(groups.name ?? "") ?? 0;
   const told = Math.max(spelled.indexOf(groups.spelled ?? ""), ordinals.indexOf(groups.spelled ?? "")) + 1;
   const month = groups.month ?? String(named > 0 ? named : told);
   const figures = (groups.year ?? "").replace(/[ |/]/g, "");

@@ -4,6 +4,7 @@
 import { isCivilDay } from "../calendar/civil-day.ts";
 import { dayInterval, type Interval, monthInterval, yearInterval } from "../calendar/interval.ts";
 import { isoWeekInterval } from "../calendar/iso-week.ts";
+import { monthNumber } from "../calendar/month-name.ts";
 import { partOfDecade, partOfYear } from "./parts-of-year.ts";
 
 export type DateShape = "day" | "week" | "month" | "pair" | "season" | "range" | "year" | "short-year";
@@ -32,8 +33,6 @@ const of = `(?:,? ?(?:of|in) |,? ?[-/]? ?|, ?)`;
 const part = `(?<part>very early|very late|early to mid|mid to late|early|mid(?:dle)?(?: of| part of)?|late(?: in)?|(?:the )?(?:beginning|start) of|(?:the )?end of|(?:the )?first half of|(?:the )?second half of|first quarter of|second quarter of|third quarter of|(?:last|fourth) quarter of|q1|q2|q3|q4|spring(?: of)?|summer(?: of)?|autumn(?: of)?|fall(?: of)?|winter(?: of)?|easter|christmas)`;
 const about = String.raw`(?<about>about|around|circa|c\.?|ca\.?|approx(?:imately)?\.?|roughly|~) ?`;
 
-const months = "jan feb mar apr may jun jul aug sep oct nov dec".split(" ");
-
 /** All forms, the more particular first: what one has taken no later one reads. */
 export const dateForms: readonly DateForm[] = [
   {
@@ -52,7 +51,7 @@ export const dateForms: readonly DateForm[] = [
       String.raw`\b(?<d>\d{1,2})(?:st|nd|rd|th)? ?(?:of )?[-/]?${month("m")}${of}${year("y")}`,
       "g",
     ),
-    read: ({ d, m, y }, era) => day(fullYear(y, era), monthNumber(m), Number(d)),
+    read: ({ d, m, y }, era) => day(fullYear(y, era), numberOf(m), Number(d)),
   },
   {
     shape: "day",
@@ -60,7 +59,7 @@ export const dateForms: readonly DateForm[] = [
       String.raw`\b${month("m")} (?<d>\d{1,2})(?:st|nd|rd|th)?,? (?<y>(?:19|20)\d\d|'\d\d)\b`,
       "g",
     ),
-    read: ({ d, m, y }, era) => day(fullYear(y, era), monthNumber(m), Number(d)),
+    read: ({ d, m, y }, era) => day(fullYear(y, era), numberOf(m), Number(d)),
   },
   {
     shape: "day",
@@ -91,7 +90,7 @@ export const dateForms: readonly DateForm[] = [
     read: ({ m, y, m2, y2 }, era) => {
       const last = fullYear(y2, era);
       const first = y === undefined ? last : fullYear(y, era);
-      return span(monthOf(first, monthNumber(m)), monthOf(last, monthNumber(m2)));
+      return span(monthOf(first, numberOf(m)), monthOf(last, numberOf(m2)));
     },
   },
   {
@@ -101,7 +100,7 @@ export const dateForms: readonly DateForm[] = [
       "g",
     ),
     read: ({ m, y, about: loosely }, era) =>
-      widen(monthOf(fullYear(y, era), monthNumber(m)), loosely === undefined ? 0 : 1),
+      widen(monthOf(fullYear(y, era), numberOf(m)), loosely === undefined ? 0 : 1),
   },
   {
     shape: "month",
@@ -202,8 +201,9 @@ export function fullYear(written: string | undefined, era: DateEra): number {
   );
 }
 
-function monthNumber(name: string | undefined): number {
-  return months.indexOf((name ?? "").slice(0, 3)) + 1;
+/** 1 to 12; 0, which is no month, for anything else. */
+function numberOf(name: string | undefined): number {
+  return monthNumber(name ?? "") ?? 0;
 }
 
 function monthOf(ofYear: number, number: number): Interval | undefined {

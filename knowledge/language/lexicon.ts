@@ -2,9 +2,15 @@
 // part what helps to tell which feature a loose word belongs to. Compiled once per edition.
 import type { Feature, Handbook, PartKind } from "../handbook/schema.ts";
 import { cleanText } from "./clean-text.ts";
+<<<<<<< HEAD
 import { commonWords, glueWords, isGeneralWord } from "./common-words.ts";
 import { numberOf, stemWord } from "./fold-word.ts";
+=======
+import { commonWords, isGeneralWord } from "./common-words.ts";
+import { stemWord } from "./fold-word.ts";
+>>>>>>> main
 import type { Meaning, Phrase } from "./meaning.ts";
+import { stemsOf } from "./name-stems.ts";
 import { compilePartWords, lendingNames, type PartWords } from "./part-words.ts";
 import { tokenise } from "./tokens.ts";
 import { compileVocabulary, type Vocabulary } from "./vocabulary.ts";
@@ -84,13 +90,6 @@ function plainNounsOf(
     if (last !== undefined && thing !== "car") nouns.set(last, plain);
   }
   return nouns;
-}
-
-/** Stems of a name in order, without glue words unless nothing else is left. */
-export function stemsOf(name: string): readonly string[] {
-  const tokens = tokenise(cleanText(name).text);
-  const telling = tokens.filter((token) => !glueWords.has(token.folded));
-  return (telling.length > 0 ? telling : tokens).map((token) => token.stem);
 }
 
 /** A state's name may say two things at once ("stiff, glass fibre"; "painted or flow-coated"): each is a name. */

@@ -116,6 +116,8 @@ export interface MessageReading {
 export interface ReadingContext {
   readonly part?: string;
   readonly askedFeature?: string;
+  /** The car's build date as told before, for a month that is said without its year. */
+  readonly built?: Interval;
   /** Today, for "last month" and to refuse dates that have not happened. */
   readonly today: Interval;
   /** Makes of a chassis number what tells the car from others without giving the number away. */

@@ -4,9 +4,9 @@
 import type { PartKind } from "../handbook/schema.ts";
 import { glueWords } from "./common-words.ts";
 import { cueWords } from "./cue-words.ts";
-import { stemsOf } from "./lexicon.ts";
 import type { MisbeliefFinding } from "./message-reading.ts";
 import { type MessageView, wordsBetween } from "./message-view.ts";
+import { stemsOf } from "./name-stems.ts";
 
 const weak: ReadonlySet<string> = new Set(
   "one ones part parts that which they them their it as by from not no mean means meaning always all every any only never must can will would should there then than if or when what car cars shrike do does did come came in on up out into".split(

@@ -3,8 +3,8 @@
 import { isBesideQuestion } from "./beside-question.ts";
 import { cueWords } from "./cue-words.ts";
 import { headFeatureAt } from "./head-nouns.ts";
-import { stemsOf } from "./lexicon.ts";
 import type { MessageView } from "./message-view.ts";
+import { stemsOf } from "./name-stems.ts";
 import { type Negation, negationsIn } from "./negation.ts";
 import { lendingNames } from "./part-words.ts";
 import type { Spotted } from "./spot-terms.ts";

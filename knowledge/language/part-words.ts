@@ -1,7 +1,8 @@
 // Per part kind: which feature a loose word points to, and which state a word tells apart within its feature.
 // These never make a fact alone; they decide between readings, and read short answers to a question just asked.
 import type { Feature, PartKind, StateFeature } from "../handbook/schema.ts";
-import { glueWords, isGeneralWord } from "./common-words.ts";
+import { isGeneralWord } from "./common-words.ts";
+import { tellingStems } from "./name-stems.ts";
 import { type Polarity, polarityOf } from "./polarity.ts";
 import { tokenise } from "./tokens.ts";
 
@@ -68,14 +69,19 @@ function featureWords(feature: Feature): FeatureWords {
     polarity: polarityOf(feature),
     tellingWords: telling,
     soleWords: soleWords(feature, telling),
-    often: new Set([...telling.keys()].filter((stem) => isOften(feature, stem))),
+    often: oftenWords(feature, [...telling.keys()]),
   };
 }
 
-/** A word of two names, or of one that has no more than two words; "coin leaves a groove" lends its words to no one. */
-function isOften(feature: Feature, stem: string): boolean {
-  const holding = plainNames(feature).filter((name) => tellingStems(name).includes(stem));
-  return holding.length > 1 || holding.some((name) => tellingStems(name).length < 2);
+/** Words of two names, or of one that has no more than two words; "coin leaves a groove" lends its words to no one. */
+function oftenWords(feature: Feature, stems: readonly string[]): ReadonlySet<string> {
+  const names = plainNames(feature).map(tellingStems);
+  return new Set(
+    stems.filter((stem) => {
+      const holding = names.filter((words) => words.includes(stem));
+      return holding.length > 1 || holding.some((words) => words.length < 2);
+    }),
+  );
 }
 
 function soleWords(feature: Feature, telling: ReadonlyMap<string, string>): ReadonlySet<string> {
@@ -216,12 +222,6 @@ function plainNames(feature: Feature): readonly string[] {
 
 function usesOutside(byFeature: ReadonlyMap<string, number> | undefined, feature: string): number {
   return Array.from(byFeature ?? []).reduce((sum, [id, times]) => (id === feature ? sum : sum + times), 0);
-}
-
-function tellingStems(name: string): readonly string[] {
-  return tokenise(name)
-    .filter((token) => !glueWords.has(token.folded))
-    .map((token) => token.stem);
 }
 
 function addTo(sets: Map<string, Set<string>>, key: string, value: string): void {

@@ -106,10 +106,11 @@ function lengthUsed(match: RegExpMatchArray, isPlace: boolean): number {
 
 /** Feet and inches, pounds and ounces, "2 kilos 350", "1 metre 18". */
 function isCompound(groups: Readonly<Record<string, string | undefined>>): boolean {
+  if (groups.rest === undefined) return false;
   const major = groups.unit ?? groups.lowUnit ?? "";
   const minor = groups.restUnit ?? "";
-  if (/^k/i.test(major)) return /^\d{3}$/.test(groups.rest ?? "") && /^g|^$/i.test(minor);
-  if (/^(?:m|met\w*)$/i.test(major)) return /^\d\d$/.test(groups.rest ?? "") && /^cm|^$/i.test(minor);
+  if (/^k/i.test(major)) return /^\d{3}$/.test(groups.rest) && /^g|^$/i.test(minor);
+  if (/^(?:m|met\w*)$/i.test(major)) return /^\d\d$/.test(groups.rest) && /^cm|^$/i.test(minor);
   if (/^(?:ft|foot|feet|')$/i.test(major)) return minor === "" || /^(?:in|"|'')/i.test(minor);
   return /^(?:lb|pound)/i.test(major) && /^(?:oz|ounce)/i.test(minor);
 }

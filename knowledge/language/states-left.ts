@@ -2,7 +2,7 @@
 // has letters. A word of the sentence that some of them hold and the others do not settles between them.
 import type { StateFeature } from "../handbook/schema.ts";
 import { isGeneralWord } from "./common-words.ts";
-import { stemsOf } from "./lexicon.ts";
+import { stemsOf } from "./name-stems.ts";
 import { denyingName, lendingNames } from "./part-words.ts";
 
 /** The states other than those denied, narrowed to the ones that a telling word of `said` speaks for. */

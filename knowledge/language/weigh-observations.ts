@@ -3,9 +3,9 @@
 import { certainties, type ReportValue } from "../evidence/report.ts";
 import type { StateFeature } from "../handbook/schema.ts";
 import { glueWords } from "./common-words.ts";
-import { stemsOf } from "./lexicon.ts";
 import type { FeatureFinding } from "./message-reading.ts";
 import { type MessageView, wordsBetween } from "./message-view.ts";
+import { stemsOf } from "./name-stems.ts";
 import type { Observation } from "./observations.ts";
 import { statesLeft } from "./states-left.ts";
 

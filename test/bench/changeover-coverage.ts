@@ -47,6 +47,8 @@ export interface ChangeoverCoverage {
   readonly medianBias: number;
   /** Not as built, probability above one half: by number of sightings. */
   readonly precision: Readonly<Record<string, number>>;
+  /** The same over all sets of 20 sightings or more. */
+  readonly pooledPrecision: number;
   readonly recall: Readonly<Record<string, number>>;
   /** Promised against true as-built share over ten bins of the promise, a car of any build date: mean gap and worst. */
   readonly asBuiltError: number;
@@ -176,6 +178,12 @@ function median(values: readonly number[]): number {
   return sorted[Math.floor(sorted.length / 2)] ?? Number.NaN;
 }
 
+function pooled({ flags }: Tally): number {
+  const many = [20, 60, 200].flatMap((count) => flags.get(`n=${count}`) ?? []);
+  const sum = (of: "right" | "flagged"): number => many.reduce((all, entry) => all + entry[of], 0);
+  return sum("right") / sum("flagged");
+}
+
 function summary(tally: Tally): ChangeoverCoverage {
   const named = (isWanted: (name: string) => boolean): Record<string, Coverage> =>
     Object.fromEntries([...tally.coverage].filter(([name]) => isWanted(name)));
@@ -198,6 +206,7 @@ function summary(tally: Tally): ChangeoverCoverage {
     widths: Object.fromEntries([...tally.widths].map(([name, values]) => [name, median(values)])),
     medianBias: tally.biases.reduce((sum, bias) => sum + bias, 0) / tally.biases.length,
     precision: ratio("flagged"),
+    pooledPrecision: pooled(tally),
     recall: ratio("wrongCars"),
     asBuiltError: gaps.reduce((sum, gap) => sum + gap, 0) / cars,
     worstAsBuiltBin: Math.max(

@@ -2,6 +2,13 @@
 
 import { percentile } from "./percentiles.ts";
 import type { Figure } from "./row.ts";
+import type { TurnTimes } from "./times-of-turns.ts";
+
+/** Times by the clock as figures, and what of p99 the processor was at work. */
+export function figuresOfTurns({ byTheClock, onProcessor }: TurnTimes, most: number): readonly Figure[] {
+  const ours: Figure = { what: "p99 of the processor", value: percentile(onProcessor, 0.99), unit: "ms" };
+  return [...figuresOfTimes(byTheClock, most), ours];
+}
 
 /** `milliseconds`: at least one; `most`: the budget of p99. */
 export function figuresOfTimes(milliseconds: readonly number[], most: number): readonly Figure[] {

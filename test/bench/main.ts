@@ -8,11 +8,13 @@ import { type Figure, holds, type Row } from "./row.ts";
 import { answerPage } from "./rows/answer-page.ts";
 import { calibrationOfDemo } from "./rows/calibration-of-demo.ts";
 import { calibrationOfOwners } from "./rows/calibration-of-owners.ts";
+import { changeoverCells } from "./rows/changeover-cells.ts";
 import { changeoverCoverageRow } from "./rows/changeover-coverage.ts";
 import { changeoverTimes } from "./rows/changeover-times.ts";
 import { discordAcknowledgement } from "./rows/discord-acknowledgement.ts";
 import { discordSession } from "./rows/discord-session.ts";
 import { durableMessagesRow } from "./rows/durable-messages.ts";
+import { factsRead } from "./rows/facts-read.ts";
 import { hostileMessages } from "./rows/hostile-messages.ts";
 import { hundredThousandObservations } from "./rows/hundred-thousand-observations.ts";
 import { listingRecords } from "./rows/listing-records.ts";
@@ -31,6 +33,7 @@ const rows: readonly Row[] = [
   start,
   turnOnDemo,
   readingMessages,
+  factsRead,
   turnOnLargeHandbook,
   hundredThousandObservations,
   posteriorAgainstNetwork,
@@ -47,6 +50,7 @@ const rows: readonly Row[] = [
   discordSession,
   listingRecords,
   changeoverCoverageRow,
+  changeoverCells,
   telegramSession,
 ];
 

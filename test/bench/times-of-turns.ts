@@ -2,8 +2,8 @@
 // function: the least of its times is what it takes when nobody else is at the machine.
 
 import { playTurns, type Talk } from "../support/long-conversation.ts";
+import { timedOnProcessor } from "../support/processor-time.ts";
 import { chanceFrom } from "../support/random-tables.ts";
-import { timed } from "./percentiles.ts";
 
 export interface Play {
   readonly start: number;
@@ -14,22 +14,30 @@ export interface Play {
 
 const PLAYS = 3;
 
+export interface TurnTimes {
+  readonly byTheClock: readonly number[];
+  /** What the thread took of the processor: what stays of it on a machine with others. */
+  readonly onProcessor: readonly number[];
+}
+
 /** Milliseconds of each turn, the least of three plays. */
 export function timesOfTurns(
   talk: Omit<Talk, "around" | "chance">,
   { start, turns, warmUp }: Play,
-): readonly number[] {
+): TurnTimes {
   playTurns({ ...talk, chance: chanceFrom(start + 1), around: (work) => work() }, warmUp);
-  const least = new Array<number>(turns).fill(Number.POSITIVE_INFINITY);
+  const byTheClock = new Array<number>(turns).fill(Number.POSITIVE_INFINITY);
+  const onProcessor = [...byTheClock];
   for (let play = 0; play < PLAYS; play += 1) {
     let turn = 0;
     const around: Talk["around"] = (work) => {
-      const { milliseconds, result } = timed(work);
-      least[turn] = Math.min(least[turn] ?? milliseconds, milliseconds);
+      const took = timedOnProcessor(work);
+      byTheClock[turn] = Math.min(byTheClock[turn] as number, took.byTheClock);
+      onProcessor[turn] = Math.min(onProcessor[turn] as number, took.onProcessor);
       turn += 1;
-      return result;
+      return took.result;
     };
     playTurns({ ...talk, chance: chanceFrom(start), around }, turns);
   }
-  return least;
+  return { byTheClock, onProcessor };
 }

@@ -5,15 +5,19 @@ import { describe, expect, test } from "vitest";
 import { memoryStore } from "../../adapters/store/memory.ts";
 import { greetingFor } from "../../adapters/terminal/greeting.ts";
 import {
+  answerCard,
   communityMemories,
+  emptyConversation,
   type Knowledge,
   knowledgeOf,
   openBot,
   plainText,
+  step,
   wordedFor,
 } from "../../bot/index.ts";
 import { type Handbook, loadHandbook, reviewHandbook } from "../../knowledge/index.ts";
 import { clockFrom, silentLog } from "../support/community-talk.ts";
+import { demoToday } from "../support/demo-knowledge.ts";
 
 const shipped = "knowledge/handbooks";
 
@@ -74,6 +78,24 @@ describe("a community of sewing machines", () => {
     }
   });
 
+  test("is told of machines on the pages of its answers and its sheet", () => {
+    const finch = knowledgeOf(handbook("ollerton-finch"));
+    let conversation = emptyConversation;
+    for (const text of [
+      "which face plate is this? engraved scroll, my machine was built in 1936",
+      "is it right for my machine?",
+    ])
+      ({ conversation } = step(
+        finch,
+        conversation,
+        { conversation: "club:1", from: "ann", text },
+        demoToday,
+      ));
+    const card = answerCard([finch], conversation, { person: "ann" });
+    expect(card).toMatchObject({ thing: "machine", car: [{ label: "built", value: "1936" }] });
+    expect(JSON.stringify(Object.values(card ?? {}))).not.toMatch(/\bcars?\b/iu);
+  });
+
   test("is understood when it speaks of its machines", async () => {
     const say = talkAbout("ollerton-finch");
     const reply = await say("which face plate is this? my machine was made in 1943");
@@ -122,8 +144,8 @@ test("words are put in with their article, number and capital; quoted words stay
   expect(wordedFor(organ, "A car, or a car among cars")).toBe("An organ, or an organ among organs");
 });
 
-test("a terminal greets in the handbook's word", () => {
-  const { lines, examples } = greetingFor([handbook("marlpit-wren")]);
+test("a terminal greets in the handbook's word", async () => {
+  const { lines, examples } = await greetingFor([handbook("marlpit-wren")]);
   expect(lines[0]).toContain("right for your caravan");
   expect(examples).toContain("is this window catch right for a caravan built in 1967?");
 });

@@ -109,3 +109,19 @@ function changedLine(chance: Chance, text: string, change: (line: string) => rea
 export function wellFormed(text: string): string {
   return Buffer.from(text).toString();
 }
+
+/** Some bytes turned, some doubled or gone, or the end gone: of a packed file, mostly its wrapping is hurt. */
+export function brokenBytes(chance: Chance, bytes: Buffer): Buffer {
+  let broken = Buffer.from(bytes);
+  for (let wound = 0; wound < 1 + 5 * chance(); wound += 1) {
+    const at = Math.floor(chance() * broken.length);
+    const luck = chance();
+    if (luck < 0.8) broken[at] = Math.floor(256 * chance());
+    else {
+      const length = Math.floor(40 * chance());
+      const from = luck < 0.9 ? at + length : Math.max(0, at - length);
+      broken = Buffer.concat([broken.subarray(0, at), broken.subarray(from)]);
+    }
+  }
+  return chance() < 0.2 ? broken.subarray(0, Math.floor(chance() * broken.length)) : broken;
+}

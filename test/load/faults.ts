@@ -6,7 +6,10 @@ import type { DiscordDouble } from "../doubles/discord/index.ts";
 import type { TelegramDouble } from "../doubles/telegram/index.ts";
 import type { Chance } from "../support/random-tables.ts";
 import type { Database } from "./database.ts";
+import { sendPhotograph } from "./photograph-sender.ts";
 import type { Program } from "./program.ts";
+import type { SmallDisk } from "./small-disk.ts";
+import { waitUntil } from "./waiting.ts";
 
 export interface Struck {
   readonly programs: readonly Program[];
@@ -14,15 +17,18 @@ export interface Struck {
   readonly telegram: TelegramDouble;
   /** undefined: the store is a file of the one program. */
   readonly database: Database | undefined;
+  /** Where the store of the one program lies; or why it lies on no disk of its own. */
+  readonly disk: SmallDisk | { readonly missing: string };
   /** A copy of the demonstration's handbook that the programs serve and watch. */
   readonly handbook: string;
   readonly chance: Chance;
 }
 
-/** Strikes and lifts; throws what is wrong. undefined: it cannot be had here. */
-export type Fault = (struck: Struck) => Promise<void> | undefined;
+/** Strikes and lifts; throws what is wrong. A string says why it cannot be had here. */
+export type Fault = (struck: Struck) => Promise<void> | string;
 
 const DAY = 86_400_000;
+const REFUSED = "changed handbook refused, the edition before serves on";
 
 export const faults = {
   /** One process dies without a word, in the middle of what it does, and is started again. */
@@ -34,7 +40,7 @@ export const faults = {
   },
 
   database({ database }) {
-    return database?.restart(3000);
+    return database?.restart(3000) ?? "the store is a file";
   },
 
   /** The gateway is cut three times: to be resumed, with a code, and with its session forgotten. */
@@ -66,11 +72,35 @@ export const faults = {
 
   /** Nothing is written beyond the first page of any file of the process; then it may again. A full disk is milder: it takes rewrites. */
   full({ programs: [program], database }) {
-    if (database !== undefined || program === undefined) return undefined;
+    if (database !== undefined || program === undefined) return "the store is no file of one process";
     return (async () => {
       await program.limitFiles(4096);
       await pause(8000);
       await program.limitFiles(undefined);
+    })();
+  },
+
+  /** Not a byte goes into the disk of the store any more; then there is room again. A photograph is sent meanwhile, and one after. */
+  disk({ programs: [program], disk }) {
+    if ("missing" in disk || program === undefined) return "missing" in disk ? disk.missing : "no process";
+    return (async () => {
+      disk.fill();
+      try {
+        if (!(await waitUntil(async () => !(await program.isReady()), 20_000, 100)))
+          throw new Error("on a full disk it says that it is ready");
+        const { status, picture } = await sendPhotograph(program.address, 1);
+        if (status < 500 || picture !== undefined)
+          throw new Error(`a photograph on a full disk is answered with ${status}`);
+        await pause(8000);
+      } finally {
+        disk.clear();
+      }
+      if (!(await waitUntil(program.isReady, 20_000, 100)))
+        throw new Error("it is not ready again once there is room");
+      const { status, picture = "" } = await sendPhotograph(program.address, 2);
+      const shown = picture === "" ? undefined : await fetch(picture);
+      if (shown?.headers.get("content-type") !== "image/jpeg")
+        throw new Error(`a photograph once there is room is answered with ${status} and not shown`);
     })();
   },
 
@@ -82,16 +112,39 @@ export const faults = {
     }
   },
 
-  /** Somebody saves a handbook that is broken, and later mends it. */
-  async handbook({ handbook }) {
-    const file = join(handbook, "parts", "rear-spoiler.yaml");
-    const sound = readFileSync(file);
-    appendFileSync(file, "\n  ][: broken\n");
-    await pause(5000);
-    writeFileSync(file, sound);
+  /** Somebody saves a handbook that is broken: each process says so and serves on. Later it is mended and has one more word: each takes it. */
+  async handbook({ programs, handbook, chance }) {
+    const part = join(handbook, "parts", "rear-spoiler.yaml");
+    const cover = join(handbook, "handbook.yaml");
+    const sound = readFileSync(part);
+    const refusals = () => programs.map((program) => program.warnings.get(REFUSED) ?? 0);
+    const before = refusals();
+    appendFileSync(part, "\n  ][: broken\n");
+    const isRefused = () => refusals().every((count, index) => count > (before[index] ?? 0));
+    const wasRefused = await waitUntil(isRefused, 40_000, 100);
     await pause(3000);
+    const word = `mended${Math.floor(1e6 * chance())}`;
+    writeFileSync(cover, readFileSync(cover, "utf8").replace("A two-seat", `A ${word} two-seat`));
+    writeFileSync(part, sound);
+    const takenByAll = async () =>
+      (await Promise.all(programs.map(({ address }) => handbookPage(address)))).every((page) =>
+        page.includes(word),
+      );
+    const wasTaken = await waitUntil(takenByAll, 60_000, 500);
+    if (!wasRefused) throw new Error("a process did not say that the broken handbook is refused");
+    if (!wasTaken) throw new Error("a process did not take the mended handbook");
   },
 } as const satisfies Readonly<Record<string, Fault>>;
+
+/** Nothing when the process has no time for it. */
+async function handbookPage(address: string): Promise<string> {
+  try {
+    return await (await fetch(`${address}/handbook/wexcombe-shrike`)).text();
+  } catch {
+    // It is asked again.
+    return "";
+  }
+}
 
 export type FaultName = keyof typeof faults;
 export const faultNames = Object.keys(faults) as readonly FaultName[];

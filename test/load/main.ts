@@ -4,7 +4,8 @@
 import { availableParallelism, loadavg } from "node:os";
 import { parseArgs } from "node:util";
 import { type FaultName, faultNames } from "./faults.ts";
-import { type Outcome, runOf, type Scenario } from "./run.ts";
+import type { Outcome } from "./outcome.ts";
+import { runOf, type Scenario } from "./run.ts";
 import type { DoorName } from "./speaker.ts";
 
 const usage = `npm run load -- [options]
@@ -18,6 +19,7 @@ const usage = `npm run load -- [options]
   --history N         how many times the conversations are there already; 0
   --handbook N        how many times the part kinds of the demonstration; 1
   --start N           the number chance starts from; 1
+  --profiles FOLDER   what each process did with the processor goes there, as V8 writes it
   --json
 `;
 
@@ -37,6 +39,7 @@ function scenarioOf(words: readonly string[]): { readonly scenario: Scenario; re
       history: { type: "string", default: "0" },
       handbook: { type: "string", default: "1" },
       start: { type: "string", default: "1" },
+      profiles: { type: "string" },
       json: { type: "boolean", default: false },
     },
   });
@@ -54,6 +57,7 @@ function scenarioOf(words: readonly string[]): { readonly scenario: Scenario; re
       history: number("history", values.history),
       handbook: number("handbook", values.handbook),
       start: number("start", values.start),
+      profiles: values.profiles,
       note: (line) => process.stderr.write(`  ${line}\n`),
     },
   };
@@ -81,22 +85,26 @@ function linesOf({
   said,
   answered,
   seconds,
+  busiest,
   latency,
-  memory,
+  used,
+  own,
   store,
 }: Outcome): readonly string[] {
   const whole = (value: number) => value.toFixed(0).padStart(8);
   return [
-    `said ${said.once}, again ${said.again}, answered ${answered} in ${seconds.toFixed(0)} s: ${(answered / seconds).toFixed(1)} a second`,
+    `said ${said.once}, again ${said.again}, answered ${answered} in ${seconds.toFixed(0)} s: ${(answered / seconds).toFixed(1)} a second, at its busiest ${busiest.toFixed(1)}`,
     "until the answer can be read, ms     p50     p95     p99    most  answers",
     ...Object.entries(latency).map(
       ([door, { p50, p95, p99, most, answers }]) =>
         `  ${door.padEnd(27)}${whole(p50)}${whole(p95)}${whole(p99)}${whole(most)}${whole(answers)}`,
     ),
-    ...memory.map(
-      ({ before, after, heap }, index) =>
-        `process ${index + 1}: ${before.toFixed(0)} MB before, ${after.toFixed(0)} MB after, of it ${heap.toFixed(0)} MB heap`,
+    ...used.map(
+      ({ before, after, heap, processor }, index) =>
+        `process ${index + 1}: ${before.toFixed(0)} MB before, ${after.toFixed(0)} MB after, of it ${heap.toFixed(0)} MB heap; ${processor.toFixed(2)} of a processor`,
     ),
+    `${((1000 * seconds * used.reduce((sum, { processor }) => sum + processor, 0)) / answered).toFixed(1)} ms of a processor an answer`,
+    `people and platforms themselves: ${own.toFixed(2)} of a processor`,
     `store: ${store.records} records, ${store.versions} versions`,
     ...Object.entries(errors).map(([words, count]) => `logged as an error ${count} times: ${words}`),
     ...problems.map((problem) => `PROBLEM ${problem}`),

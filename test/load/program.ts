@@ -13,8 +13,11 @@ export interface Program {
   readonly address: string;
   /** Lines of its log that are errors, by their words. */
   readonly errors: Map<string, number>;
+  /** Lines of its log that are warnings, by their message alone. */
+  readonly warnings: Map<string, number>;
   /** Whatever it printed last. */
   printed(): string;
+  /** Again and again until it is ready. */
   start(): Promise<void>;
   isRunning(): boolean;
   /** SIGKILL, and waits until it is gone. */
@@ -22,24 +25,34 @@ export interface Program {
   /** SIGTERM; the exit status. */
   stop(): Promise<number | null>;
   isReady(): Promise<boolean>;
-  /** Megabytes that the process holds, and of them on its heap. */
-  memory(): Promise<{ readonly resident: number; readonly heap: number }>;
+  used(): Promise<Used>;
   /** From now on no file of it may grow beyond `bytes`; undefined: as far as they like. A disk that is full, for one process. */
   limitFiles(bytes: number | undefined): Promise<void>;
   /** Its clock goes this much before or behind the machine's. */
   shiftClock(milliseconds: number): Promise<void>;
 }
 
-const START_WITHIN = 180_000;
+export interface Used {
+  /** Megabytes that the process holds. */
+  readonly resident: number;
+  /** Megabytes of them on its heap. */
+  readonly heap: number;
+  /** Seconds of a processor since it started. */
+  readonly processor: number;
+}
 
-/** `clockFile`: where the shift of its clock is read from. */
+const START_WITHIN = 600_000;
+
+/** `clockFile`: where the shift of its clock is read from. `profiles`: a folder for what it did with the processor, when it stops. */
 export async function programOf(
   environment: Readonly<Record<string, string>>,
   clockFile: string,
+  profiles?: string,
 ): Promise<Program> {
   const port = await freePort();
   const address = `http://127.0.0.1:${port}`;
   const errors = new Map<string, number>();
+  const warnings = new Map<string, number>();
   let child: ChildProcess | undefined;
   let gone: Promise<number | null> = Promise.resolve(null);
   let printed = "";
@@ -53,6 +66,7 @@ export async function programOf(
       readonly msg?: string;
       readonly err?: { readonly message?: string };
     };
+    if (level === "warn" || level === 40) warnings.set(msg ?? "", (warnings.get(msg ?? "") ?? 0) + 1);
     if (level !== "error" && level !== 50) return;
     const words = `${msg ?? ""}${err?.message === undefined ? "" : `: ${err.message}`}`;
     errors.set(words, (errors.get(words) ?? 0) + 1);
@@ -64,6 +78,7 @@ export async function programOf(
       "-c",
       `trap '' XFSZ; exec "$0" "$@"`,
       process.execPath,
+      ...(profiles === undefined ? [] : ["--cpu-prof", `--cpu-prof-dir=${profiles}`]),
       "--import",
       shiftedClock,
       mainProgram,
@@ -98,13 +113,21 @@ export async function programOf(
   return {
     address,
     errors,
+    warnings,
     printed: () => printed,
     isRunning,
     isReady,
     async start() {
-      begin();
-      const isUp = await waitUntil(async () => !isRunning() || (await isReady()), START_WITHIN, 100);
-      if (!isUp || !isRunning()) throw new Error(`a process did not start: ${printed}`);
+      const isUp = await waitUntil(
+        async () => {
+          // Whoever runs it as a service has it started again when it ends, as when the database has no time for it.
+          if (!isRunning()) begin();
+          return await isReady();
+        },
+        START_WITHIN,
+        500,
+      );
+      if (!isUp) throw new Error(`a process did not start: ${printed}`);
     },
     async kill() {
       child?.kill("SIGKILL");
@@ -114,12 +137,13 @@ export async function programOf(
       child?.kill("SIGTERM");
       return gone;
     },
-    async memory() {
+    async used() {
       const text = await (await fetch(`${address}/metrics`)).text();
-      const figure = (name: string) => Number(new RegExp(`^${name} (\\S+)$`, "mu").exec(text)?.[1]) / 2 ** 20;
+      const figure = (name: string) => Number(new RegExp(`^${name} (\\S+)$`, "mu").exec(text)?.[1]);
       return {
-        resident: figure("process_resident_memory_bytes"),
-        heap: figure("nodejs_heap_size_used_bytes"),
+        resident: figure("process_resident_memory_bytes") / 2 ** 20,
+        heap: figure("nodejs_heap_size_used_bytes") / 2 ** 20,
+        processor: figure("process_cpu_seconds_total"),
       };
     },
     async limitFiles(bytes) {

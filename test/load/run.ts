@@ -1,27 +1,26 @@
 // One run: platforms, database, programs, people; faults one after another with a look at the store after each; and what it came to.
 import { randomBytes } from "node:crypto";
-import { mkdirSync, mkdtempSync, rmSync } from "node:fs";
+import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { setTimeout as pause } from "node:timers/promises";
 import { checkStore } from "../../adapters/store/check-store.ts";
 import { databaseStore } from "../../adapters/store/database-store.ts";
 import { openEngine } from "../../adapters/store/open-engine.ts";
-import { percentile } from "../bench/percentiles.ts";
 import { openDiscordDouble } from "../doubles/discord/index.ts";
 import { openTelegramDouble } from "../doubles/telegram/index.ts";
 import { silentLog } from "../support/logs.ts";
-import { type Chance, chanceFrom } from "../support/random-tables.ts";
-import { differences } from "./compare.ts";
-import { type Answer, type Crowd, crowdOf } from "./crowd.ts";
+import { chanceFrom } from "../support/random-tables.ts";
+import { crowdOf } from "./crowd.ts";
 import { openDatabase } from "./database.ts";
 import { addHistory, copyHandbook } from "./earlier.ts";
-import type { Role } from "./errands.ts";
-import { type FaultName, faults, type Struck } from "./faults.ts";
+import type { FaultName, Struck } from "./faults.ts";
+import { lookedAt, strike } from "./looks.ts";
+import { busiestRate, errorsOf, latencies, type Outcome, usedBetween } from "./outcome.ts";
 import { discordSpeakers, telegramSpeakers } from "./platform-speakers.ts";
-import { type Program, programOf } from "./program.ts";
+import { forums, programsOf, speakersOf } from "./programs.ts";
+import { mountSmallDisk, type SmallDisk } from "./small-disk.ts";
 import type { DoorName, Speaker } from "./speaker.ts";
-import { forumSpeaker, webSpeaker } from "./web-speakers.ts";
 
 export interface Scenario {
   /** More than one needs Postgres. */
@@ -39,43 +38,28 @@ export interface Scenario {
   /** How many times the part kinds of the demonstration its handbook has. */
   readonly handbook: number;
   readonly start: number;
+  /** A folder for what each process did with the processor, as V8 writes it; undefined: it is not looked at. */
+  readonly profiles: string | undefined;
   readonly note: (line: string) => void;
 }
 
-export interface Outcome {
-  readonly problems: readonly string[];
-  readonly errors: Readonly<Record<string, number>>;
-  readonly said: { readonly once: number; readonly again: number };
-  readonly answered: number;
-  readonly seconds: number;
-  readonly latency: Readonly<Record<string, Latency>>;
-  /** Of each process, in megabytes: when nobody has spoken, and at the end. */
-  readonly memory: readonly { readonly before: number; readonly after: number; readonly heap: number }[];
-  readonly store: { readonly records: number; readonly versions: number };
-}
-
-export interface Latency {
-  readonly answers: number;
-  readonly p50: number;
-  readonly p95: number;
-  readonly p99: number;
-  readonly most: number;
-}
-
-const forums = Array.from({ length: 12 }, (_, index) => `forum${index}`);
-const QUIET_WITHIN = 180_000;
 /** So many people's first words are copied to make a history. */
 const MOULDS = 8;
 
-/** Everything that is started is stopped again, and every file removed. */
+/** Everything that is started is stopped again, and every file removed, also when the run is told to stop. */
 export async function runOf(scenario: Scenario): Promise<Outcome> {
   const folder = mkdtempSync(join(tmpdir(), "wm-load-"));
   const closing: (() => Promise<unknown>)[] = [];
+  const end = async () => {
+    for (let close = closing.pop(); close !== undefined; close = closing.pop()) await close();
+    rmSync(folder, { recursive: true, force: true, maxRetries: 5 });
+  };
+  const told = () => void end().finally(() => process.exit(1));
+  for (const signal of ["SIGINT", "SIGTERM"] as const) process.once(signal, told);
   try {
     return await run(scenario, folder, closing);
   } finally {
-    for (const close of closing.toReversed()) await close();
-    rmSync(folder, { recursive: true, force: true, maxRetries: 5 });
+    await end();
   }
 }
 
@@ -95,6 +79,7 @@ async function run(
   const handbook = join(folder, "handbook");
   copyHandbook(handbook, scenario.handbook);
 
+  const disk = diskOf(scenario, join(folder, "data0"), closing);
   const secret = `whsec_${randomBytes(32).toString("base64")}`;
   const programs = await programsOf(scenario, {
     folder,
@@ -115,22 +100,29 @@ async function run(
   const speakers = await speakersOf(scenario, { programs, secret, members, chance });
   const place = { dataFolder: join(folder, "data0"), databaseUrl: database?.address };
   if (scenario.history > 0) note(`${await addEarlier(place, speakers, scenario)} versions from before`);
-  const before = await Promise.all(programs.map((program) => program.memory()));
+  const before = await Promise.all(programs.map((program) => program.used()));
+  const ownBefore = process.cpuUsage();
   // Whose talk was the mould of the history has said something that no errand knows of.
   const present = scenario.history > 0 ? speakers.slice(MOULDS) : speakers;
 
   const begun = performance.now();
-  const patience = scenario.faults.length === 0 ? 60_000 : 25_000;
+  const patience = scenario.faults.length === 0 ? 300_000 : 40_000;
   const crowd = crowdOf(present, { rate: scenario.rate, patience, mostTries: 8 }, chance);
+  const telling = setInterval(() => {
+    const minutes = ((performance.now() - begun) / 60_000).toFixed(0);
+    note(`after ${minutes} min: ${crowd.said().once} things said, ${crowd.answers.length} answered`);
+  }, 60_000);
+  closing.push(async () => clearInterval(telling));
   const problems: string[] = [];
-  const struck: Struck = { programs, discord, telegram, database, handbook, chance };
+  const struck: Struck = { programs, discord, telegram, database, disk, handbook, chance };
   for (const fault of scenario.faults) {
     await pause(Math.min(10_000, 500_000 / scenario.rate));
     problems.push(...(await strike(fault, struck, crowd, place, note)));
   }
   await crowd.finished;
   const seconds = (performance.now() - begun) / 1000;
-  const after = await Promise.all(programs.map((program) => program.memory()));
+  const after = await Promise.all(programs.map((program) => program.used()));
+  const own = process.cpuUsage(ownBefore);
   problems.push(...(await lookedAt("at the end", crowd, place)));
   for (const program of programs) {
     const status = await program.stop();
@@ -148,126 +140,26 @@ async function run(
     said: crowd.said(),
     answered: crowd.answers.length,
     seconds,
+    busiest: busiestRate(crowd.answers),
     latency: latencies(crowd.answers),
-    memory: after.map(({ resident, heap }, index) => ({
-      before: before[index]?.resident ?? 0,
-      after: resident,
-      heap,
-    })),
+    used: after.map((used, index) => usedBetween(before[index], used, seconds)),
+    own: (own.user + own.system) / 1e6 / seconds,
     store: { records: check.records, versions: check.versions },
   };
 }
 
-type Variables = Readonly<Record<string, string>>;
-
-/** Not yet started. */
-async function programsOf(
-  { processes, doors, discordInAll }: Scenario,
-  {
-    folder,
-    shared,
-    discord,
-  }: { readonly folder: string; readonly shared: Variables; readonly discord: Variables },
-): Promise<readonly Program[]> {
-  const programs: Program[] = [];
-  for (let index = 0; index < processes; index += 1) {
-    const data = join(folder, `data${index}`);
-    mkdirSync(data);
-    const isOnDiscord = doors.includes("discord") && (index === 0 || discordInAll);
-    const environment = { ...shared, DATA_DIR: data, ...(isOnDiscord ? discord : {}) };
-    programs.push(await programOf(environment, join(folder, `clock${index}`)));
-  }
-  return programs;
-}
-
-interface Peopled {
-  readonly speaker: Speaker;
-  readonly role: Role;
-}
-
-interface Surrounded {
-  readonly programs: readonly Program[];
-  readonly secret: string;
-  readonly members: Readonly<Record<"discord" | "telegram", (role: Role) => Speaker>>;
-  readonly chance: Chance;
-}
-
-/** Starts the programs in between: servers must be there before they log in, and visitors need them. */
-async function speakersOf(
-  { conversations, doors }: Scenario,
-  { programs, secret, members, chance }: Surrounded,
-): Promise<readonly Peopled[]> {
-  const plans = Array.from({ length: conversations }, (_, index) => {
-    const door = doors[index % doors.length] ?? "web";
-    const role = roleOf(index, chance());
-    return {
-      index,
-      door,
-      role,
-      speaker: door in members ? members[door as keyof typeof members](role) : undefined,
-    };
-  });
-  for (const program of programs) await program.start();
-  const speakers: Peopled[] = [];
-  for (const { index, door, role, speaker } of plans) {
-    const address = programs[index % programs.length]?.address ?? "";
-    // Who comes by a page or a forum is not known to have a standing there.
-    if (speaker !== undefined) speakers.push({ speaker, role });
-    else if (door === "web") speakers.push({ speaker: await webSpeaker(address, index), role: "asker" });
-    else {
-      const forum = forums[index % forums.length] ?? "";
-      speakers.push({ speaker: forumSpeaker(address, forum, secret, index), role: "asker" });
-    }
-  }
-  return speakers;
-}
-
-/** One in ten records what they saw, one in fifty is a keeper. */
-function roleOf(index: number, luck: number): Role {
-  if (index % 50 < 2) return "keeper";
-  return luck < 0.1 ? "observer" : "asker";
-}
-
-async function strike(
-  name: FaultName,
-  struck: Struck,
-  crowd: Crowd,
-  place: Parameters<typeof openEngine>[0],
-  note: (line: string) => void,
-): Promise<readonly string[]> {
-  const from = crowd.said();
-  const lasting = faults[name](struck);
-  if (lasting === undefined) {
-    note(`${name}: not with this store`);
-    return [];
-  }
-  const problems: string[] = [];
-  try {
-    await lasting;
-  } catch (failure) {
-    problems.push(`${name}: ${failure instanceof Error ? failure.message : String(failure)}`);
-  }
-  problems.push(...(await lookedAt(name, crowd, place)));
-  const to = crowd.said();
-  note(
-    `${name}: ${to.once - from.once} things said meanwhile, ${to.again - from.again} of them again; ${problems.length} problems`,
-  );
-  crowd.goOn();
-  return problems;
-}
-
-/** Everybody is silent while the store is compared; nobody may be left without an answer. */
-async function lookedAt(
-  when: string,
-  crowd: Crowd,
-  place: Parameters<typeof openEngine>[0],
-): Promise<readonly string[]> {
-  const isQuiet = await crowd.quiet(QUIET_WITHIN);
-  const store = databaseStore(await openEngine(place, true), { log: silentLog });
-  const found = await differences(store, crowd.members);
-  await store.close();
-  const lines = found.slice(0, 20).map((line) => `${when}: ${line}`);
-  return isQuiet ? lines : [...lines, `${when}: somebody is still unanswered after ${QUIET_WITHIN / 1000} s`];
+/** Only where it is to be filled. */
+function diskOf(
+  { faults: wanted, postgres }: Scenario,
+  folder: string,
+  closing: (() => Promise<unknown>)[],
+): SmallDisk | { readonly missing: string } {
+  if (!wanted.includes("disk")) return { missing: "no disk is to be filled" };
+  if (postgres) return { missing: "the store is no file of one process" };
+  const mounted = mountSmallDisk(folder);
+  if ("missing" in mounted) return mounted;
+  closing.push(async () => mounted.unmount());
+  return mounted.disk;
 }
 
 async function addEarlier(
@@ -285,29 +177,4 @@ async function addEarlier(
   const { versions } = await addHistory(store, Math.ceil((history * speakers.length) / MOULDS));
   await store.close();
   return versions;
-}
-
-function errorsOf(programs: readonly Program[]): Readonly<Record<string, number>> {
-  const all = new Map<string, number>();
-  for (const { errors } of programs) {
-    for (const [words, count] of errors) all.set(words, (all.get(words) ?? 0) + count);
-  }
-  return Object.fromEntries(all);
-}
-
-function latencies(answers: readonly Answer[]): Readonly<Record<string, Latency>> {
-  const byDoor = new Map<string, number[]>([["all", answers.map(({ milliseconds }) => milliseconds)]]);
-  for (const { door, milliseconds } of answers) byDoor.set(door, [...(byDoor.get(door) ?? []), milliseconds]);
-  return Object.fromEntries(
-    [...byDoor].map(([door, times]) => [
-      door,
-      {
-        answers: times.length,
-        p50: percentile(times, 0.5),
-        p95: percentile(times, 0.95),
-        p99: percentile(times, 0.99),
-        most: Math.max(0, ...times),
-      },
-    ]),
-  );
 }

@@ -1,16 +1,18 @@
-// `npm run mutation -- --room NAME`: one small change after another in the sources of a room, and whether its tests notice. --files takes a
-// few files of it instead of all, for a look between two cups of tea; the share that is noticed must be 80 % or more.
-import { existsSync, globSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { basename, join } from "node:path";
+// `npm run mutation -- --room NAME`: one small change after another in the sources of a room, and whether its tests notice: 80 % of them or
+// more. The changes are Stryker's; trying them is our own, because its runners start anew for each (seconds) or pass some by.
+import { globSync, readFileSync } from "node:fs";
+import { basename } from "node:path";
 import { fileURLToPath } from "node:url";
 import { parseArgs } from "node:util";
-import { Stryker } from "@stryker-mutator/core";
+import { wilsonInterval } from "../../knowledge/numbers/wilson-interval.ts";
+import { some } from "../support/draws.ts";
+import { chanceFrom } from "../support/random-tables.ts";
+import { type Mutant, mutantsOf } from "./mutants.ts";
+import { reachOf } from "./reach.ts";
+import { type Verdict, verdictOn } from "./verdict.ts";
 
-type Settings = NonNullable<ConstructorParameters<typeof Stryker>[0]>;
-type MutantResult = Awaited<ReturnType<Stryker["runMutationTest"]>>[number];
+type Judged = Mutant & { readonly verdict: Verdict };
 
-const root = fileURLToPath(new URL("../../", import.meta.url));
 const rooms = ["identification", "dating", "language"] as const;
 const LEAST = 80;
 
@@ -19,88 +21,90 @@ const { values } = parseArgs({
     room: { type: "string" },
     files: { type: "string" },
     tests: { type: "string" },
-    lines: { type: "string" },
+    sample: { type: "string" },
+    seed: { type: "string", default: "1" },
     survivors: { type: "boolean", default: false },
   },
 });
 const room = rooms.find((one) => one === values.room);
 if (room === undefined) {
   process.stderr.write(
-    `mutation: --room: one of ${rooms.join(", ")}; --files a,b: only these of it; --tests a,b: only these tests of it; --lines 10-40: only these lines of each; --survivors lists them\n`,
+    `mutation: --room: one of ${rooms.join(", ")}; --files a,b: only these of it; --tests a,b: only these tests of it; --sample N: so many mutants, drawn by --seed; --survivors lists them\n`,
   );
   process.exit(2);
 }
 
-process.chdir(root);
-// A mutant that only another room's tests would notice counts as unnoticed.
-const sources = chosen(`knowledge/${room}`, values.files, ".ts");
-const tests = chosen(`test/knowledge/${room}`, values.tests, ".test.ts");
-const folder = join(tmpdir(), `wm-mutation-${process.pid}`);
-try {
-  const mutants = await new Stryker({
-    // Its own runner for Vitest passes mutants by that tests notice (seen with 9.6.1 on Vitest 5.1): a process for each is slow and right.
-    testRunner: "command",
-    commandRunner: { command: `node_modules/.bin/vitest run --bail 1 ${tests.join(" ")}` },
-    plugins: [],
-    mutate: [...(values.lines === undefined ? sources : sources.map((file) => `${file}:${values.lines}`))],
-    coverageAnalysis: "off",
-    concurrency: 2,
-    timeoutMS: 20_000,
-    tempDirName: folder,
-    symlinkNodeModules: true,
-    ignorePatterns: ["data", "coverage"],
-    reporters: [],
-    logLevel: "error" as NonNullable<Settings["logLevel"]>,
-    // It would rewrite the project's settings with a library that TypeScript 7 no longer is.
-    tsconfigFile: "none",
-    allowEmpty: true,
-  }).runMutationTest();
-  report(mutants);
-} finally {
-  rmSync(folder, { recursive: true, force: true, maxRetries: 5 });
+process.chdir(fileURLToPath(new URL("../../", import.meta.url)));
+const sources = await mutantsOf(chosen(globSync(`knowledge/${room}/**/*.ts`), values.files, ".ts"));
+const reach = reachOf(sources, chosen(testsOf(room), values.tests, ".test.ts"));
+const { sample, seed } = values;
+const drawn =
+  sample === undefined ? sources.mutants : some(chanceFrom(Number(seed)), sources.mutants, Number(sample));
+const judged: Judged[] = [];
+for (const mutant of drawn) {
+  const verdict = verdictOn(mutant, reach.get(mutant.id) ?? []);
+  judged.push({ ...mutant, verdict });
+  process.stderr.write(
+    `${judged.length} of ${drawn.length}  ${verdict}  ${mutant.file}:${described(mutant)}\n`,
+  );
+}
+report(judged);
+
+/** A mutant that only another room's tests would notice counts as unnoticed. */
+function testsOf(name: string): readonly string[] {
+  const published = globSync("test/published/*.test.ts");
+  const ofRoom = published.filter((file) => readFileSync(file, "utf8").includes(`/knowledge/${name}/`));
+  return [...globSync(`test/knowledge/${name}/**/*.test.ts`), ...ofRoom];
 }
 
-function chosen(under: string, names: string | undefined, ending: string): readonly string[] {
-  if (names === undefined) return globSync(`${under}/**/*${ending}`).toSorted();
+function chosen(all: readonly string[], names: string | undefined, ending: string): readonly string[] {
+  if (names === undefined) return all.toSorted();
   return names.split(",").map((name) => {
-    const path = `${under}/${basename(name, ending)}${ending}`;
-    if (!existsSync(path)) throw new RangeError(`mutation: there is no ${path}`);
+    const path = all.find((one) => basename(one, ending) === basename(name, ending));
+    if (path === undefined) throw new RangeError(`mutation: there is no ${name} in the room`);
     return path;
   });
 }
 
-function report(mutants: readonly MutantResult[]): void {
-  const score = (of: readonly MutantResult[]) => {
-    const count = (...statuses: readonly MutantResult["status"][]) =>
-      of.filter(({ status }) => statuses.includes(status)).length;
-    const noticed = count("Killed", "Timeout");
-    const all = noticed + count("Survived", "NoCoverage");
-    return { noticed, all, share: all === 0 ? Number.NaN : (100 * noticed) / all };
-  };
-  const byFile = new Map<string, MutantResult[]>();
-  for (const mutant of mutants) byFile.set(mutant.fileName, [...(byFile.get(mutant.fileName) ?? []), mutant]);
-  for (const [file, of] of [...byFile].toSorted()) {
-    const { noticed, all, share } = score(of);
-    print(`${share.toFixed(1).padStart(6)} %  ${noticed} of ${all}  ${file.replace(root, "")}`);
-    if (values.survivors) survivors(of);
+function report(mutants: readonly Judged[]): void {
+  for (const file of new Set(mutants.map((mutant) => mutant.file).toSorted())) {
+    const those = mutants.filter((mutant) => mutant.file === file);
+    print(`${line(those)}  ${file}`);
+    if (values.survivors) survivors(those);
   }
-  const { noticed, all, share } = score(mutants);
-  print(
-    `${share.toFixed(1).padStart(6)} %  ${noticed} of ${all}  ${share >= LEAST ? "holds" : "MISSED"}, >= ${LEAST} %`,
-  );
-  process.exitCode = share >= LEAST ? 0 : 1;
+  const { low, high } = wilsonInterval(noticed(mutants), mutants.length, 0.95);
+  const holds = share(mutants) >= LEAST;
+  const among = sample === undefined ? "" : `, drawn from ${sources.mutants.length} by seed ${seed}`;
+  print(`${line(mutants)}  ${holds ? "holds" : "MISSED"}, >= ${LEAST} %${among}`);
+  if (sample !== undefined)
+    print(`95 % interval (Wilson): ${(100 * low).toFixed(1)} to ${(100 * high).toFixed(1)} %`);
+  process.exitCode = holds ? 0 : 1;
 }
 
-function survivors(of: readonly MutantResult[]): void {
-  for (const { status, location, mutatorName, replacement } of of) {
-    if (status !== "Survived" && status !== "NoCoverage") continue;
-    const words = (replacement ?? "").replaceAll(/\s+/gu, " ").slice(0, 80);
-    print(
-      `          line ${location.start.line}: ${mutatorName} -> ${words} (${status === "Survived" ? "survives" : "never run"})`,
-    );
+function line(mutants: readonly Judged[]): string {
+  return `${share(mutants).toFixed(1).padStart(6)} %  ${noticed(mutants)} of ${mutants.length}`;
+}
+
+function noticed(mutants: readonly Judged[]): number {
+  return mutants.filter(({ verdict }) => verdict === "noticed" || verdict === "hung or fell").length;
+}
+
+function share(mutants: readonly Judged[]): number {
+  return mutants.length === 0 ? 100 : (100 * noticed(mutants)) / mutants.length;
+}
+
+function survivors(mutants: readonly Judged[]): void {
+  const inOrder = mutants.toSorted((one, other) => one.line - other.line || one.column - other.column);
+  for (const mutant of inOrder) {
+    if (mutant.verdict !== "survives" && mutant.verdict !== "never run") continue;
+    print(`          ${described(mutant)} (${mutant.verdict})`);
   }
 }
 
-function print(line: string): void {
-  process.stdout.write(`${line}\n`);
+function described({ line: row, column, kind, replacement }: Mutant): string {
+  return `${row}:${column + 1} ${kind} -> ${replacement.replaceAll(/\s+/gu, " ").slice(0, 80)}`;
+}
+
+function print(text: string): void {
+  process.stdout.write(`${text}\n`);
 }

@@ -2,6 +2,7 @@
 // W. J. Rogan & B. Gladen, Am. J. Epidemiology 107, 1978. Tolerances 5e-5 and 1e-9.
 import { expect, test } from "vitest";
 import { shareOfVariant, trueShare } from "../../knowledge/dating/share-of-variant.ts";
+import { betaQuantile } from "../../knowledge/numbers/beta-distribution.ts";
 import { granted } from "../support/granted.ts";
 
 // Jeffreys by SciPy 1.10.1.
@@ -18,6 +19,25 @@ test.each([
   if (!jeffreys) return;
   expect(Math.abs(share.jeffreys.low - (jeffreys[0] as number))).toBeLessThanOrEqual(5e-5);
   expect(Math.abs(share.jeffreys.high - (jeffreys[1] as number))).toBeLessThanOrEqual(5e-5);
+});
+// Clopper & Pearson's limits by SciPy 1.10.1, from the quantiles that Jeffreys' interval is made of.
+test.each([
+  [81, 263, [0.2527, 0.3676]],
+  [0, 20, [0, 0.1684]],
+  [1, 29, [0.0009, 0.1776]],
+])("%i of %i: the exact limits", (seen, looked, limits) => {
+  const low = seen === 0 ? 0 : betaQuantile(0.025, seen, looked - seen + 1);
+  const high = betaQuantile(0.975, seen + 1, looked - seen);
+  expect(Math.abs(low - (limits[0] as number))).toBeLessThanOrEqual(5e-5);
+  expect(Math.abs(high - (limits[1] as number))).toBeLessThanOrEqual(5e-5);
+});
+test("at one of 29 Wilson's lower limit is not the Poisson limit that some programs put there", () => {
+  expect(granted(shareOfVariant(1, 29)).wilson.low).toBeGreaterThan(0.006);
+});
+test("fifteen of 148 is given without a correction for continuity, whose limits are .0625 and .1620", () => {
+  const { wilson } = granted(shareOfVariant(15, 148));
+  expect(wilson.low).toBeLessThan(0.0625);
+  expect(wilson.high).toBeLessThan(0.162);
 });
 // R. G. Newcombe, "Interval estimation for the difference between independent proportions", Statistics in Medicine 17,
 // 1998, table II method 10, which is made of Wilson's limits: √ of the sum of squares of their distances (from memory).

@@ -59,13 +59,17 @@ export function seenId(number: number): string {
   return `a${figures.slice(0, 3)}-${figures.slice(3)}`;
 }
 
-/** Keeps the observations in the community "home", with the ledger's step for each. */
-export async function keepSeen(store: Store, observations: readonly Observation[]): Promise<void> {
+/** Keeps the observations in a community, with the ledger's step for each. */
+export async function keepSeen(
+  store: Store,
+  observations: readonly Observation[],
+  community = "home",
+): Promise<void> {
   for (const [number, observation] of observations.entries()) {
     const id = seenId(number);
     const change = {
       kind: "observation",
-      id: `home/${id}`,
+      id: `${community}/${id}`,
       by: observation.by,
       at: observation.at,
       why: "seen",
@@ -73,7 +77,23 @@ export async function keepSeen(store: Store, observations: readonly Observation[
     await store.advance(change, () => ({
       state: observation,
       outcome: null,
-      alongside: [ledgerStep("home", [{ kind: "observation", id }], observation.by, observation.at, "seen")],
+      alongside: [
+        ledgerStep(community, [{ kind: "observation", id }], observation.by, observation.at, "seen"),
+      ],
     }));
   }
 }
+
+/** Nine spoilers about the change of April 1980, one of them on a car of 1983 and so a suspect. */
+export const seenSpoilers: readonly SeenCar[] = [
+  ...[1, 2, 3, 4].map((month) => ({ variant: "first-drained", year: 1980, month })),
+  ...[5, 6, 7, 8].map((month) => ({ variant: "second", year: 1980, month })),
+  { variant: "first-drained", year: 1983, month: 3, grade: "history-unknown" },
+];
+
+/** Twelve panels of three kinds that followed each other. */
+export const seenPanels: readonly SeenCar[] = [
+  { variant: "engine-turned", year: 1977 },
+  { variant: "crackle", year: 1979 },
+  { variant: "crackle-symbols", year: 1983 },
+].flatMap((kind) => [1, 4, 7, 10].map((month) => ({ part: "instrument-panel", ...kind, month })));

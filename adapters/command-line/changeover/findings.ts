@@ -4,14 +4,12 @@ import {
   type Changeover,
   carsWanted,
   changeover,
-  changeoverByMarket,
   EVEN_REPLACEMENTS,
   firstSighting,
   formatInterval,
   type LikelyMonth,
   lastSighting,
   likelyMonth,
-  type MarketChangeover,
   type Refusal,
   type Result,
   type ShapesOfChange,
@@ -21,14 +19,9 @@ import {
   type UseEnd,
 } from "../../../knowledge/index.ts";
 import { OutsideError } from "../../errors.ts";
+import { type GroupedFindings, groupsOf } from "./groups-of.ts";
 import { optionRefusals } from "./phrases.ts";
 import type { ChangeoverQuestion } from "./question.ts";
-
-/** Trims or markets of which at least two stand in the list, each with its own date. */
-export interface GroupedFindings {
-  readonly by: "trim" | "market";
-  readonly groups: readonly MarketChangeover[];
-}
 
 interface Judged {
   readonly sighting: Sighting;
@@ -65,7 +58,7 @@ export interface OneVariantFindings extends Used {
 export type ChangeoverFindings = ChangeFindings | OneVariantFindings;
 export type { Judged };
 
-const MOST_WANTED = 3;
+export const MOST_WANTED = 3;
 /** From here a sighting is a suspect: more likely than not the works did not fit what was reported. */
 const SUSPECT = 0.5;
 
@@ -92,7 +85,7 @@ export function changeoverFindings(question: ChangeoverQuestion): ChangeoverFind
     wanted: carsWanted(change.posterior, setting.replacements ?? EVEN_REPLACEMENTS)
       .filter(({ informationBits }) => informationBits > 0)
       .slice(0, MOST_WANTED),
-    grouped: (["market", "trim"] as const).flatMap((by) => groupedBy(question, by)),
+    grouped: groupsOf(setting, reports, sightings),
   };
 }
 
@@ -144,15 +137,4 @@ function oneVariant(question: ChangeoverQuestion, used: Used): OneVariantFinding
     end: isNew ? undefined : granted(lastSighting(setting, uses)),
     beginning: isNew || question.chosen === "alone" ? granted(firstSighting(setting, uses)) : undefined,
   };
-}
-
-/** Sightings that do not say their group stand together under an empty name. */
-function groupedBy(question: ChangeoverQuestion, by: "trim" | "market"): readonly GroupedFindings[] {
-  const names = new Map(question.sightings.map((sighting) => [sighting.id, sighting[by] ?? ""]));
-  const reports = sightingsOfChange(question.sightings, question.old, question.new).map((report) => ({
-    ...report,
-    market: names.get(report.id) ?? "",
-  }));
-  if (new Set(reports.flatMap(({ market }) => (market === "" ? [] : [market]))).size < 2) return [];
-  return [{ by, groups: granted(changeoverByMarket(question.setting, reports)) }];
 }

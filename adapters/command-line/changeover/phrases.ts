@@ -3,11 +3,14 @@ import { sightingsCounted } from "../../../bot/index.ts";
 
 export {
   builtWords,
+  commonDateWords,
   dayWords,
   gradeSigns,
   gradesTooHopeful,
   gradeWords,
+  groupsLean,
   groupWords,
+  leastOfBoth,
   monthWords,
   notAsBuiltWords,
   notOneChange,
@@ -49,7 +52,8 @@ export const optionRefusals = {
   noneBuilt: (when: string) => `no sighting was built within production, ${when}`,
   which: (counts: string) =>
     `--old and --new are needed: the handbook has not two of them fitted by the works; the list has ${counts}`,
-  pictureOfChain: "--picture: --old and --new are needed with it, for a list of more than two variants",
+  picture: "--picture: a file name that ends in .svg or .png is needed",
+  twoForms: "--json and --csv: one of the two",
 } as const;
 
 const MOST_LISTED = 8;
@@ -71,7 +75,12 @@ export const headings = {
   sightings: "Sightings",
   shape: "Shape of the change",
   ends: "Last old, first new",
-  markets: { market: "Market by market", trim: "Trim by trim" },
+  markets: {
+    market: "Market by market",
+    trim: "Trim by trim",
+    "trim-and-market": "Trim by trim in each market",
+  },
+  changeOfChain: (old: string, fresh: string) => `${old} to ${fresh}`,
   assumptions: "Taken for granted",
   table: "The picture as a table",
 } as const;
@@ -97,7 +106,6 @@ export const noSuspects = "none is more likely than not";
 export const nothingWanted = "no build month would tell more";
 export const wantedWords = (when: string, chance: string) => `${when}: the new one on it is ${chance}`;
 
-export const fromTo = (old: string, fresh: string) => `${old} to ${fresh}`;
 export const seenWords = (name: string, count: number) => `${name} ${count}`;
 export const shareWords = (name: string, share: number) => `${name} ${Math.round(100 * share)} %`;
 export const countOfOne = (count: number) => `${count}`;
@@ -105,6 +113,7 @@ export const countWords = (count: number, old: number, fresh: number) => `${coun
 export const outsideWords = (ids: string) => `not used, built outside production: ${ids}`;
 export const otherVariantsWords = (counts: string) => `not used, another variant: ${counts}`;
 export const groupName = (name: string) => (name === "" ? "not said" : name);
+export const inMarket = (trim: string, market: string) => `${trim}, ${market}`;
 
 export const assumptionWords = {
   window: (when: string, by: "options" | "handbook") =>

@@ -1,20 +1,11 @@
-/** The findings as a timeline, and the same as a table of text for whoever cannot see it. */
+/** The findings of one change, or of one variant, as a timeline. */
 import { formatInterval, type Interval, provenanceGrades, sayProbability } from "../../../knowledge/index.ts";
 import { type Timeline, type TimelineSign, timelineLineLength } from "../../pictures/timeline.ts";
-import { padded, textWidth, wrapped } from "../../terminal/wrap.ts";
+import { wrapped } from "../../terminal/wrap.ts";
 import { type ChangeoverFindings, isSuspect, type Judged } from "./findings.ts";
 import { nameOf, sideName } from "./names.ts";
 import { oneLine } from "./one-line.ts";
-import {
-  builtWords,
-  gradeSigns,
-  gradeWords,
-  headings,
-  labels,
-  notAsBuiltWords,
-  pictureWords,
-  tableColumns,
-} from "./phrases.ts";
+import { builtWords, gradeSigns, gradeWords, headings, notAsBuiltWords, pictureWords } from "./phrases.ts";
 import type { ChangeoverQuestion } from "./question.ts";
 
 const MOST_NAME_LINES = 2;
@@ -66,12 +57,12 @@ function datesOf(findings: Extract<ChangeoverFindings, { readonly kind: "change"
   ];
 }
 
-function suspectsOf(judged: readonly Judged[]): readonly string[] {
+export function suspectsOf(judged: readonly Judged[]): readonly string[] {
   const ids = judged.filter(isSuspect).map(({ sighting }) => oneLine(sighting.id));
   return ids.length === 0 ? [] : [`${pictureWords.suspect}: ${ids.join(", ")}`];
 }
 
-function wordsOf(question: ChangeoverQuestion, { sighting, notAsBuilt }: Judged): string {
+export function wordsOf(question: ChangeoverQuestion, { sighting, notAsBuilt }: Judged): string {
   const { id, variant, built, grade } = sighting;
   const doubt = notAsBuiltWords(sayProbability(notAsBuilt));
   return [
@@ -83,7 +74,7 @@ function wordsOf(question: ChangeoverQuestion, { sighting, notAsBuilt }: Judged)
   ].join(", ");
 }
 
-function spanOf(judged: readonly Judged[], band: Interval | undefined): Interval {
+export function spanOf(judged: readonly Judged[], band: Interval | undefined): Interval {
   const stretches = [...judged.map(({ sighting }) => sighting.built), ...(band ? [band] : [])];
   return stretches.reduce((whole, { from, to }) => ({
     from: Math.min(whole.from, from),
@@ -92,7 +83,7 @@ function spanOf(judged: readonly Judged[], band: Interval | undefined): Interval
 }
 
 /** Only what is in the drawing. */
-function legendOf(
+export function legendOf(
   judged: readonly Judged[],
   shown: { readonly band: Interval | undefined; readonly month: Interval | undefined },
 ): Timeline["legend"] {
@@ -111,24 +102,4 @@ function legendOf(
     ...entry("band", pictureWords.interval, shown.band !== undefined),
     ...entry("month", pictureWords.month, shown.month !== undefined),
   ];
-}
-
-/** Every mark as a row, in the order of build dates. */
-export function pictureTable(
-  question: ChangeoverQuestion,
-  { judged }: ChangeoverFindings,
-): readonly string[] {
-  const body = judged.map(({ sighting, isNew, notAsBuilt }) => [
-    oneLine(sighting.id),
-    formatInterval(sighting.built),
-    question.chosen === "alone" ? nameOf(question, sighting.variant) : isNew ? labels.new : labels.old,
-    gradeWords[sighting.grade],
-    sayProbability(notAsBuilt),
-  ]);
-  const widths = tableColumns.map((column, index) =>
-    body.reduce((most, row) => Math.max(most, textWidth(row[index] ?? "")), textWidth(column)),
-  );
-  const laid = (row: readonly string[]): string =>
-    `  ${row.map((cell, index) => padded(cell, widths[index] ?? 0)).join("  ")}`.trimEnd();
-  return [headings.table, laid(tableColumns), ...body.map(laid)];
 }

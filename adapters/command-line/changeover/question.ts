@@ -27,6 +27,7 @@ export const changeoverOptions = {
   handbook: "text",
   part: "text",
   json: "flag",
+  csv: "flag",
   picture: "text",
 } as const;
 

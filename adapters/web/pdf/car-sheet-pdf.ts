@@ -16,8 +16,8 @@ export async function carSheetPdf(
   const on = paper(title, at);
   on.heading(title, 1);
   on.paragraph(`${answerPage.sharedOn(sheet.date)} · ${sheet.edition}`, "quiet");
-  on.heading(answerPage.car, 2);
-  if (sheet.car.length === 0) on.paragraph(carSheet.carUnknown);
+  on.heading(answerPage.thing(sheet.thing), 2);
+  if (sheet.car.length === 0) on.paragraph(carSheet.thingUnknown(sheet.thing));
   else on.facts(sheet.car);
   on.heading(carSheet.atAGlance, 2);
   on.facts(sheet.parts.map(glance));

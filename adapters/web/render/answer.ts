@@ -44,14 +44,14 @@ ${withdraw}
 </article>`;
 }
 
-function facts({ car, seen, untold }: AnswerCard): Markup {
+function facts({ thing, car, seen, untold }: AnswerCard): Markup {
   const cars = car.map(({ label, value }) => html`<div><dt>${label}</dt><dd>${value}</dd></div>`);
   const rows = seen.map(({ label, value, words, isAskers }) => {
     const notes = [words !== "" && answerPage.saidAs(words), !isAskers && answerPage.bySomebodyElse];
     const shown = notes.filter((note) => note !== false).join(", ");
     return html`<div><dt>${label}</dt><dd>${value}${shown !== "" && html` <span class="aside">${shown}</span>`}</dd></div>`;
   });
-  return html`${cars.length > 0 && html`<section><h2>${answerPage.car}</h2><dl class="facts">${cars}</dl></section>`}
+  return html`${cars.length > 0 && html`<section><h2>${answerPage.thing(thing)}</h2><dl class="facts">${cars}</dl></section>`}
 <section><h2>${answerPage.seen}</h2>${rows.length > 0 ? html`<dl class="facts">${rows}</dl>` : html`<p>${answerPage.nothingSeen}</p>`}
 ${untold.length > 0 && html`<p class="aside">${answerPage.couldNotTell(untold.join("; "))}</p>`}</section>`;
 }

@@ -7,7 +7,7 @@ import { standingRows } from "./figures.ts";
 import { html, type Markup } from "./markup.ts";
 
 export function renderCarSheet(sheet: CarSheet, pdfPath: string, drawings: Drawings): Markup {
-  const { handbookName, car, parts, date, edition } = sheet;
+  const { handbookName, thing, car, parts, date, edition } = sheet;
   const looked = parts.filter(({ card }) => card !== undefined);
   const gaps = parts.filter(({ card }) => card === undefined);
   const facts = car.map(({ label, value }) => html`<div><dt>${label}</dt><dd>${value}</dd></div>`);
@@ -15,7 +15,7 @@ export function renderCarSheet(sheet: CarSheet, pdfPath: string, drawings: Drawi
 <h1>${carSheet.title(handbookName)}</h1>
 <p class="aside">${answerPage.sharedOn(date)} · ${edition}</p>
 <p class="onward"><a href="${pdfPath}">${carSheet.asPdf}</a></p>
-<section><h2>${answerPage.car}</h2>${facts.length > 0 ? html`<dl class="facts">${facts}</dl>` : html`<p>${carSheet.carUnknown}</p>`}</section>
+<section><h2>${answerPage.thing(thing)}</h2>${facts.length > 0 ? html`<dl class="facts">${facts}</dl>` : html`<p>${carSheet.thingUnknown(thing)}</p>`}</section>
 <section><h2>${carSheet.atAGlance}</h2>${glance(parts)}</section>
 ${looked.map((part) => partSection(part, sheet.handbook, drawings))}
 ${gaps.length > 0 && html`<section><h2>${carSheet.gaps}</h2><ul>${gaps.map(({ name }) => html`<li>${name}</li>`)}</ul></section>`}

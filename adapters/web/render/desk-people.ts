@@ -23,11 +23,10 @@ export function renderPeople(says: Says, people: readonly Role[]): Markup {
   return html`${table}<h3>${desk.invite}</h3><p class="hint">${desk.inviteHint}</p><div class="next">${invitations}</div>`;
 }
 
-export function renderAudit(entries: readonly Entry[], nameOf: (person: string) => string): Markup {
+export function renderAudit(entries: readonly Entry[]): Markup {
   if (entries.length === 0) return html`<p>${desk.nothingDone}</p>`;
   const rows = entries.map(
-    ({ at, by, why }) =>
-      html`<tr><th scope="row">${dayWords(at)}</th><td>${nameOf(by)}</td><td>${why}</td></tr>`,
+    ({ at, by, why }) => html`<tr><th scope="row">${dayWords(at)}</th><td>${by}</td><td>${why}</td></tr>`,
   );
   return html`<table class="ruled"><thead><tr><th scope="col">${desk.when}</th><th scope="col">${desk.who}</th><th scope="col">${desk.what}</th></tr></thead><tbody>${rows}</tbody></table>`;
 }

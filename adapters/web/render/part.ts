@@ -21,7 +21,8 @@ export function renderPart(handbook: Handbook, page: PartPage, drawings: Drawing
 <p class="edition">${editionWords(handbook)}</p>
 <div class="beside">${drawingOf(handbook, drawings, part.drawing)}<div><p>${part.summary}</p><p class="onward"><a href="/">${handbookPage.askAbout(part.name)}</a></p>${contents(page)}</div></div>
 <section id="pinned"><h2>${handbookPage.pinned}</h2>${pins}</section>
-<section id="when"><h2>${handbookPage.when}</h2>${periodsFigure(page, drawings)}</section>
+<section id="when"><h2>${handbookPage.when}</h2>${periodsFigure(page, drawings)}${renderBlocks(page.timelines, rendering)}</section>
+<section id="wanted"><h2>${handbookPage.wanted}</h2><p>${handbookPage.whose[page.shown.why](page.shown.id)}</p>${renderBlocks(page.wanted, rendering)}</section>
 <section id="side-by-side"><h2>${handbookPage.sideBySide}</h2>${sideBySide(page)}</section>
 <section id="each"><h2>${handbookPage.each}</h2>${part.variants.map((variant) => version(handbook, page, variant, drawings))}</section>
 <section id="tells"><h2>${handbookPage.tells}</h2>${part.features.map((feature) => tell(handbook, feature, drawings))}</section>
@@ -35,6 +36,7 @@ function contents({ part }: PartPage): Markup {
   const links: readonly (readonly [string, string])[] = [
     ["pinned", handbookPage.pinned],
     ["when", handbookPage.when],
+    ["wanted", handbookPage.wanted],
     ["side-by-side", handbookPage.sideBySide],
     ["each", handbookPage.each],
     ["tells", handbookPage.tells],

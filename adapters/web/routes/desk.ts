@@ -128,9 +128,7 @@ async function pins(site: Site, session: OpenSession, path: DeskPath): Promise<P
 }
 
 async function audit(site: Site, session: OpenSession): Promise<Piece> {
-  const { community } = session.guest;
-  const [entries, roles] = await Promise.all([site.pages.audit(community), site.pages.people(community)]);
-  return renderAudit(entries, (person) => roles.find((role) => role.person === person)?.name ?? person);
+  return renderAudit(await site.pages.audit(session.guest.community));
 }
 
 async function people(site: Site, session: OpenSession, path: DeskPath): Promise<Piece> {

@@ -3,6 +3,7 @@ import type { Hono } from "hono";
 import { partById } from "../../../knowledge/index.ts";
 import { communityPart, pinnedEntries } from "../community-part.ts";
 import { handbookIndex } from "../handbook-search.ts";
+import { communityShown } from "../open-community.ts";
 import { handbookPage } from "../phrases.ts";
 import { renderContents, renderFound } from "../render/handbook.ts";
 import { renderPart } from "../render/part.ts";
@@ -24,7 +25,7 @@ export function handbookRoutes(app: Hono, site: Site): void {
 
   app.get("/handbook", async (context) => {
     const words = (context.req.query("q") ?? "").trim().slice(0, LONGEST_SEARCH);
-    const pinned = words === "" ? [] : await pinnedEntries(site);
+    const pinned = words === "" ? [] : await pinnedEntries(site, await communityShown(context, site));
     const main =
       words === ""
         ? renderContents(handbooks(), site.drawings)
@@ -50,7 +51,7 @@ export function handbookRoutes(app: Hono, site: Site): void {
     const handbook = handbooks().find(({ cover }) => cover.id === book);
     const part = handbook && partById(handbook, id);
     if (handbook === undefined || part === undefined) return refuse(context, site, "notFound");
-    const known = await communityPart(site, handbook, part);
+    const known = await communityPart(site, handbook, part, await communityShown(context, site));
     const chosen = (context.req.queries("kind") ?? []).slice(0, 60);
     const page = { handbook: handbook.cover.id, part, chosen, ...known };
     return showPage(context, site, {

@@ -72,7 +72,8 @@ function withCar(
 function show(scene: CommunityScene, car: OwnCar): Handled {
   const sheet = sheetOf(scene, car);
   if (sheet === undefined) return { blocks: [{ kind: "text", text: phrases.noCar }], isPrivate: true };
-  const choices = [phrases.shareIt, phrases.stopSharing].map((say) => ({
+  const isShared = ownShared(scene).length > 0;
+  const choices = [phrases.shareIt, ...(isShared ? [phrases.stopSharing] : [])].map((say) => ({
     id: say.replaceAll(" ", "-"),
     label: say,
     say,
@@ -154,20 +155,24 @@ function share(scene: CommunityScene, { cases }: OwnCar): Handled {
 }
 
 function stopSharing(scene: CommunityScene): Handled {
-  const changes = (scene.found.get(sharedSheetKind.kind) ?? []).flatMap(
-    ({ id, state }): readonly RecordChange[] => {
-      const parsed = SharedSheet.safeParse(state);
-      if (!parsed.success || parsed.data.person !== scene.speaker.id || parsed.data.stands === "revoked")
-        return [];
-      const change = keptRecord(
-        sharedSheetKind,
-        id,
-        phrases.whyUnshared,
-        (before) => before && { ...before, stands: "revoked" as const },
-      );
-      return [{ ...change, isAside: true }];
-    },
-  );
-  const text = changes.length === 0 ? phrases.notShared : phrases.unshared;
-  return { blocks: [{ kind: "text", text }], isPrivate: true, changes };
+  const changes = ownShared(scene).map((id): RecordChange => {
+    const change = keptRecord(
+      sharedSheetKind,
+      id,
+      phrases.whyUnshared,
+      (before) => before && { ...before, stands: "revoked" as const },
+    );
+    return { ...change, isAside: true };
+  });
+  const words = changes.length === 0 ? phrases.notShared : phrases.unshared;
+  return { blocks: [{ kind: "text", text: words }], isPrivate: true, changes };
+}
+
+/** Ids of the speaker's sheets that stand under a link. */
+function ownShared({ found, speaker }: CommunityScene): readonly string[] {
+  return (found.get(sharedSheetKind.kind) ?? []).flatMap(({ id, state }) => {
+    const parsed = SharedSheet.safeParse(state);
+    const isOwn = parsed.success && parsed.data.person === speaker.id && parsed.data.stands === "shared";
+    return isOwn ? [id] : [];
+  });
 }

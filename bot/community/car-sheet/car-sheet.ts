@@ -3,6 +3,7 @@ import { formatInterval, type Interval } from "../../../knowledge/index.ts";
 import { carInWords } from "../../conversation/apply-car.ts";
 import type { Case } from "../../conversation/case.ts";
 import type { Knowledge } from "../../conversation/knowledge.ts";
+import { thingOf, wordedFor } from "../../conversation/named-thing.ts";
 import { type AnswerCard, cardOfCase } from "../../conversation/saying/answer-card.ts";
 import { sayEdition } from "../../conversation/saying/say-edition.ts";
 import type { OwnConversation } from "../person/own-records.ts";
@@ -10,6 +11,8 @@ import type { OwnConversation } from "../person/own-records.ts";
 export interface CarSheet {
   readonly handbook: string;
   readonly handbookName: string;
+  /** What the handbook is about, "car" or its cover's own word. */
+  readonly thing: string;
   readonly car: readonly { readonly label: string; readonly value: string }[];
   /** In the handbook's order of part kinds. */
   readonly parts: readonly SheetPart[];
@@ -93,8 +96,9 @@ export function carSheet(
   return {
     handbook: handbook.cover.id,
     handbookName: handbook.cover.name,
+    thing: thingOf(handbook).one,
     car: Object.entries(carInWords(handbook.cars, car.description)).map(([label, value]) => ({
-      label,
+      label: wordedFor(handbook, label),
       value,
     })),
     parts: handbook.parts.map(({ id, name }) => {

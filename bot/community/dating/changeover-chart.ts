@@ -14,7 +14,7 @@ import type { Block, TableBlock } from "../../reply.ts";
 import { type ChangeFindings, isSuspect, type JudgedSighting } from "./changeover-findings.ts";
 
 export function timelineBlock(part: PartKind, findings: ChangeFindings): Block {
-  return { kind: "timeline", chart: chartOf(part, findings), table: tableOf(part, findings) };
+  return { kind: "timeline", chart: chartOf(part, findings), table: tableOf(part, findings.judged) };
 }
 
 function chartOf(part: PartKind, findings: ChangeFindings): ChangeoverChart {
@@ -54,7 +54,10 @@ export function nameOf(part: PartKind, variant: string): string {
   return variantById(part, variant)?.name ?? variant;
 }
 
-function wordsOf(part: PartKind, { id, variant, built, grade, count, notAsBuilt }: JudgedSighting): string {
+export function wordsOf(
+  part: PartKind,
+  { id, variant, built, grade, count, notAsBuilt }: JudgedSighting,
+): string {
   return [
     count === 1 ? id : words.sightingsCounted(count),
     nameOf(part, variant),
@@ -64,14 +67,14 @@ function wordsOf(part: PartKind, { id, variant, built, grade, count, notAsBuilt 
   ].join(", ");
 }
 
-function spanOf(judged: readonly JudgedSighting[], band: Interval): Interval {
+export function spanOf(judged: readonly JudgedSighting[], band: Interval): Interval {
   return judged.reduce<Interval>(
     (whole, { built }) => ({ from: Math.min(whole.from, built.from), to: Math.max(whole.to, built.to) }),
     band,
   );
 }
 
-function legendOf(judged: readonly JudgedSighting[], hasMonth: boolean): ChangeoverChart["legend"] {
+export function legendOf(judged: readonly JudgedSighting[], hasMonth: boolean): ChangeoverChart["legend"] {
   const { pictureWords, gradeSigns } = words;
   const shown = (
     isShown: boolean,
@@ -97,24 +100,37 @@ function legendOf(judged: readonly JudgedSighting[], hasMonth: boolean): Changeo
   ];
 }
 
-/** Cars of one build date and kind in a row, with the worst doubt among them. */
-function tableOf(part: PartKind, { judged }: ChangeFindings): TableBlock {
+/** More rows than these are a row a year. */
+const mostRows = 24;
+
+/** Cars of one build date and kind in a row, or of one year where that would be long, with the worst doubt among them. */
+export function tableOf(part: PartKind, judged: readonly JudgedSighting[]): TableBlock {
+  const closely = rowsOf(part, judged, ({ built }) => built);
+  const rows = closely.length <= mostRows ? closely : rowsOf(part, judged, ({ built }) => yearOf(built));
+  return { kind: "table", caption: words.changeTitle(part.name), head: words.timelineHead, rows };
+}
+
+function yearOf({ from }: Interval): Interval {
+  const january = 12 * Math.floor(from / 12);
+  return { from: january, to: january + 12 };
+}
+
+function rowsOf(
+  part: PartKind,
+  judged: readonly JudgedSighting[],
+  dated: (one: JudgedSighting) => Interval,
+): TableBlock["rows"] {
   const rows = new Map<string, { readonly cells: readonly [string, string]; count: number; doubt: number }>();
-  for (const { variant, built, count, notAsBuilt } of judged) {
-    const cells = [formatInterval(built), nameOf(part, variant)] as const;
+  for (const one of judged) {
+    const cells = [formatInterval(dated(one)), nameOf(part, one.variant)] as const;
     const row = rows.get(cells.join("|")) ?? { cells, count: 0, doubt: 0 };
-    row.count += count;
-    row.doubt = Math.max(row.doubt, notAsBuilt);
+    row.count += one.count;
+    row.doubt = Math.max(row.doubt, one.notAsBuilt);
     rows.set(cells.join("|"), row);
   }
-  return {
-    kind: "table",
-    caption: words.changeTitle(part.name),
-    head: words.timelineHead,
-    rows: [...rows.values()].map(({ cells, count, doubt }) => [
-      ...cells,
-      String(count),
-      sayProbability(doubt),
-    ]),
-  };
+  return [...rows.values()].map(({ cells, count, doubt }) => [
+    ...cells,
+    String(count),
+    sayProbability(doubt),
+  ]);
 }

@@ -2,12 +2,10 @@
 import {
   type Changeover,
   changeover,
-  changeoverByMarket,
   type Handbook,
   type Interval,
   type LikelyMonth,
   likelyMonth,
-  type MarketChangeover,
   type ProvenanceGrade,
   type ShapesOfChange,
   type Sighting,
@@ -16,6 +14,7 @@ import {
   sightingsOfChange,
 } from "../../../knowledge/index.ts";
 import { datedSightings, type PartTally, sightingsAlike } from "../observations/observations-view.ts";
+import { type GroupedChange, groupedChanges } from "./grouped-changes.ts";
 
 export interface JudgedSighting {
   readonly id: string;
@@ -27,12 +26,6 @@ export interface JudgedSighting {
   readonly count: number;
   /** Chance that the works did not fit what was reported. */
   readonly notAsBuilt: number;
-}
-
-/** Trims or markets of which at least two were seen, each with its own date. */
-export interface GroupedChange {
-  readonly by: "trim" | "market";
-  readonly groups: readonly MarketChangeover[];
 }
 
 export interface JudgedChange {
@@ -64,10 +57,12 @@ export function judgedChange(succession: Succession, tally: PartTally): JudgedCh
   const found = changeover(succession.setting, reports);
   if (!found.ok) return undefined;
   const seen = reports.reduce((sum, { count = 1 }) => sum + count, 0);
-  return { succession, seen, change: found.value, judged: judgedOf(succession, sightings, found.value) };
+  const verdicts = new Map(found.value.sightings.map(({ id, notAsBuilt }) => [id, notAsBuilt]));
+  return { succession, seen, change: found.value, judged: judgedOf(sightings, verdicts, [succession.new]) };
 }
 
-function sightingsOf(tally: PartTally): readonly Sighting[] {
+/** One by one, or as numbers of those alike when they are too many. */
+export function sightingsOf(tally: PartTally): readonly Sighting[] {
   return tally.sightings.size <= mostOneByOne ? datedSightings(tally) : sightingsAlike(tally);
 }
 
@@ -87,45 +82,21 @@ export function changeFindings(
     ...judged,
     month: likelyMonth(change.posterior),
     shapes: shapes?.ok === true ? shapes.value : undefined,
-    grouped: (["market", "trim"] as const).flatMap((by) => groupedBy(handbook, succession, sightings, by)),
+    grouped: groupedChanges(handbook, succession.setting, reports, sightings),
   };
 }
 
-function judgedOf(
-  succession: Succession,
+/** Those that have a verdict, by build date. */
+export function judgedOf(
   sightings: readonly Sighting[],
-  change: Changeover,
+  verdicts: ReadonlyMap<string, number>,
+  newVariants: readonly string[],
 ): readonly JudgedSighting[] {
-  const verdicts = new Map(change.sightings.map(({ id, notAsBuilt }) => [id, notAsBuilt]));
   return sightings
     .flatMap(({ id, variant, built, grade, count = 1 }): readonly JudgedSighting[] => {
       const notAsBuilt = verdicts.get(id);
       if (notAsBuilt === undefined) return [];
-      return [{ id, variant, isNew: variant === succession.new, built, grade, count, notAsBuilt }];
+      return [{ id, variant, isNew: newVariants.includes(variant), built, grade, count, notAsBuilt }];
     })
     .sort((one, other) => one.built.from - other.built.from || one.built.to - other.built.to);
-}
-
-/** Cars of which the group is not known stand in none. */
-function groupedBy(
-  { cars }: Handbook,
-  succession: Succession,
-  sightings: readonly Sighting[],
-  by: "trim" | "market",
-): readonly GroupedChange[] {
-  const groupOf = new Map(sightings.map((sighting) => [sighting.id, sighting[by]]));
-  const reports = sightingsOfChange(sightings, [succession.old], [succession.new]).flatMap((report) => {
-    const market = groupOf.get(report.id);
-    return market === undefined ? [] : [{ ...report, market }];
-  });
-  if (new Set(reports.map(({ market }) => market)).size < 2) return [];
-  const found = changeoverByMarket(succession.setting, reports);
-  if (!found.ok) return [];
-  const names = new Map((by === "trim" ? cars.trims : cars.markets).map(({ id, name }) => [id, name]));
-  return [
-    {
-      by,
-      groups: found.value.map((group) => ({ ...group, market: names.get(group.market) ?? group.market })),
-    },
-  ];
 }

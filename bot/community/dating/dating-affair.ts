@@ -1,9 +1,10 @@
-/** "changeovers", "when did it change", "cars wanted", "last seen", "how many …": what the sightings say of time and numbers. */
+/** "changeovers", "when did it change", "cars wanted", "last seen", "lead times", "how many …": what the sightings say of time and numbers. */
 import type { Affair, CommunityScene, Handled } from "../affair.ts";
 import { spoken } from "../spoken.ts";
 import { sayCarsWanted } from "./cars-wanted.ts";
 import { sayHowMany } from "./how-many.ts";
 import { sayChangeovers } from "./say-changeovers.ts";
+import { sayLeads } from "./say-leads.ts";
 import { sayUse } from "./say-use.ts";
 import { wantedBeside } from "./wanted-beside.ts";
 
@@ -25,6 +26,7 @@ const requests: readonly Request[] = [
     say: sayUse,
   },
   { pattern: /^when (?:was|were) (.{2,120}?) (?:last|first) (?:seen|used|fitted)$/iu, say: sayUse },
+  { pattern: /^(?:the )?lead times?(?: (?:of|for|on) (.{2,120}))?$/iu, say: sayLeads },
   {
     pattern:
       /^how many (?:cars )?(?:were |was |have been )?(?:built|made|had|have|with|got)\b:? ?(.{0,400})$/iu,

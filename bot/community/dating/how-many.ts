@@ -7,6 +7,7 @@ import {
   shareOfVariant,
 } from "../../../knowledge/index.ts";
 import type { Block } from "../../reply.ts";
+import { text } from "../../text-blocks.ts";
 import type { CommunityScene, Handled } from "../affair.ts";
 import { datedSightings } from "../observations/observations-view.ts";
 import * as phrases from "../phrases/dating.ts";
@@ -81,8 +82,4 @@ function ofKind(scene: CommunityScene, { part }: PartAsked, variant: string): re
 
 function percent(share: number): string {
   return `${Math.round(100 * share)} %`;
-}
-
-function text(said: string): Block {
-  return { kind: "text", text: said };
 }

@@ -2,23 +2,27 @@
 import {
   type Changeover,
   formatInterval,
-  midpoint,
   type PartKind,
+  type Succession,
   sayProbability,
   successionsOf,
 } from "../../../knowledge/index.ts";
 import * as words from "../../conversation/phrases/changeovers.ts";
 import type { Block } from "../../reply.ts";
+import { aside, text } from "../../text-blocks.ts";
 import type { CommunityScene, Handled } from "../affair.ts";
 import * as phrases from "../phrases/dating.ts";
+import { type ChainOfPart, chainsOfPart } from "./chain-of-part.ts";
 import { nameOf, timelineBlock } from "./changeover-chart.ts";
-import { type ChangeFindings, changeFindings, isSuspect } from "./changeover-findings.ts";
+import { type ChangeFindings, changeFindings } from "./changeover-findings.ts";
+import type { GroupedChange } from "./grouped-changes.ts";
 import { type PartAsked, partAsked, tallyOfPart } from "./part-asked.ts";
+import { sayChain } from "./say-chain.ts";
+import { saySuspects } from "./say-suspects.ts";
 
 /** "likely" on the published scale: from here one of the two ways is named. */
 const likely = 0.66;
 const worthSaying = 0.05;
-const mostSuspects = 10;
 const mostWhole = 2;
 
 export function sayChangeovers(scene: CommunityScene, about: string): Handled {
@@ -49,8 +53,12 @@ function overview(scene: CommunityScene): readonly Block[] {
 /** Those of which both kinds were seen whole, those most was seen of first; of the others one line each. */
 function ofPart(scene: CommunityScene, asked: PartAsked): readonly Block[] {
   const { part } = asked;
-  const all = findingsOf(scene, asked);
-  if (all.length === 0) return [text(phrases.noChanges(part.name))];
+  const chains =
+    asked.variants.length > 0
+      ? []
+      : chainsOfPart(scene.knowledge.handbook, part, tallyOfPart(scene, scene.knowledge, part));
+  const all = findingsOf(scene, asked).filter(({ succession }) => !isInChain(succession, chains));
+  if (chains.length === 0 && all.length === 0) return [text(phrases.noChanges(part.name))];
   const bySeen = all
     .filter(({ change }) => change.reported === "both")
     .sort((one, other) => other.seen - one.seen)
@@ -58,10 +66,17 @@ function ofPart(scene: CommunityScene, asked: PartAsked): readonly Block[] {
   const rest = all.filter((findings) => !bySeen.includes(findings));
   const items = rest.map((findings) => `${sayDate(part, findings)} ${sayBasis(part, findings)}`);
   return [
+    ...chains.flatMap((chain) => sayChain(part, chain)),
     ...bySeen.flatMap((findings) => sayWhole(part, findings)),
     ...(items.length === 0 ? [] : [{ kind: "list", lead: phrases.changesLead(part.name), items } as const]),
-    ...(bySeen.length === 0 ? [aside(phrases.howToAdd)] : []),
+    ...(bySeen.length + chains.length === 0 ? [aside(phrases.howToAdd)] : []),
   ];
+}
+
+function isInChain({ old, new: fresh }: Succession, chains: readonly ChainOfPart[]): boolean {
+  return chains.some(
+    ({ variants }) => variants.includes(old) && variants[variants.indexOf(old) + 1] === fresh,
+  );
 }
 
 function findingsOf(scene: CommunityScene, { part, variants }: PartAsked): readonly ChangeFindings[] {
@@ -120,22 +135,24 @@ function details(part: PartKind, findings: ChangeFindings): readonly string[] {
     ...throughout(part, findings),
     ...(change.statedOutside ? [words.statedOutside] : []),
     ...ends(part, findings),
-    ...suspects(part, findings),
+    ...saySuspects(part, findings.judged),
     ...(change.moreSwapsThanGraded > likely
       ? [words.gradesTooHopeful(sayProbability(change.moreSwapsThanGraded))]
       : []),
-    ...grouped.flatMap(({ groups }) =>
-      groups.map(({ market, median, interval, sightings }) =>
-        phrases.groupLine(
-          market,
-          words.groupWords(
-            words.monthWords(median),
-            words.wholeMonths(interval, succession.setting.window),
-            sightings,
-          ),
-        ),
+    ...grouped.flatMap((one) => sayGroups(one, succession)),
+  ];
+}
+
+function sayGroups({ by, groups }: GroupedChange, { setting }: Succession): readonly string[] {
+  return [
+    ...groups.map(({ market, median, interval, sightings, onCommonDate }) =>
+      phrases.groupLine(
+        market,
+        words.groupWords(words.monthWords(median), words.wholeMonths(interval, setting.window), sightings) +
+          words.commonDateWords(sayProbability(onCommonDate)),
       ),
     ),
+    words.groupsLean[by],
   ];
 }
 
@@ -181,28 +198,4 @@ function ends(part: PartKind, { succession, change, judged }: ChangeFindings): r
       phrases.withoutSuspects,
     ),
   ];
-}
-
-function suspects(part: PartKind, { judged }: ChangeFindings): readonly string[] {
-  return judged
-    .filter(isSuspect)
-    .sort((one, other) => other.notAsBuilt - one.notAsBuilt || midpoint(one.built) - midpoint(other.built))
-    .slice(0, mostSuspects)
-    .map(({ id, variant, built, grade, count, notAsBuilt }) =>
-      phrases.suspectLine(
-        count === 1 ? id : words.sightingsCounted(count),
-        nameOf(part, variant),
-        formatInterval(built),
-        words.gradeWords[grade],
-        sayProbability(notAsBuilt),
-      ),
-    );
-}
-
-function text(said: string): Block {
-  return { kind: "text", text: said };
-}
-
-function aside(said: string): Block {
-  return { kind: "text", text: said, tone: "aside" };
 }

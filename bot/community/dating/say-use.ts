@@ -12,6 +12,7 @@ import {
 } from "../../../knowledge/index.ts";
 import { monthWords, oneVariantWords, sightingsCounted } from "../../conversation/phrases/changeovers.ts";
 import type { Block } from "../../reply.ts";
+import { text } from "../../text-blocks.ts";
 import type { CommunityScene, Handled } from "../affair.ts";
 import { datedSightings } from "../observations/observations-view.ts";
 import * as phrases from "../phrases/dating.ts";
@@ -73,8 +74,4 @@ function sayLimit(limit: Result<UseLimit, Refusal>, isBeginning: boolean): strin
   const said = isOpen ? open(monthWords(estimate)) : closed(monthWords(estimate), monthWords(outer));
   // The paper stands in front already.
   return `${said}, ${oneVariantWords.holdsIf(assumption.replace(/ \([^()]*\)$/u, ""))}`;
-}
-
-function text(said: string): Block {
-  return { kind: "text", text: said };
 }

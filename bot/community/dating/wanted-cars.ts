@@ -1,17 +1,15 @@
 /** Which cars would tell more of a change: worked out when first asked for, and again after something of the part was accepted. */
 import {
-  briefChangeover,
   type CarWanted,
   carsWanted,
   EVEN_REPLACEMENTS,
   type Handbook,
   type PartKind,
+  posteriorSeen,
   type Succession,
-  sightingsOfChange,
-  successionsOf,
 } from "../../../knowledge/index.ts";
-import { memoryOf } from "../observations/learnt-changes.ts";
-import { type PartTally, sightingsAlike } from "../observations/observations-view.ts";
+import { countedChangesOf } from "../observations/learnt-changes.ts";
+import type { PartTally } from "../observations/observations-view.ts";
 
 export interface WantedOfChange {
   readonly succession: Succession;
@@ -39,14 +37,12 @@ export function wantedOf(handbook: Handbook, part: PartKind, tally: PartTally): 
 }
 
 function worked(handbook: Handbook, part: PartKind, tally: PartTally): readonly WantedOfChange[] {
-  const sightings = sightingsAlike(tally);
-  return successionsOf(handbook, part).flatMap((succession): readonly WantedOfChange[] => {
-    const reports = sightingsOfChange(sightings, [succession.old], [succession.new]);
-    const found = briefChangeover(succession.setting, reports, memoryOf(part, succession));
-    if (!found.ok) return [];
-    const wanted = carsWanted(found.value.posterior, succession.setting.replacements ?? EVEN_REPLACEMENTS)
+  return countedChangesOf(handbook, part, tally).successions.map((counted): WantedOfChange => {
+    const { succession } = counted;
+    const replacements = succession.setting.replacements ?? EVEN_REPLACEMENTS;
+    const wanted = carsWanted(posteriorSeen(counted), replacements)
       .filter(({ informationBits }) => informationBits >= leastBits)
       .slice(0, mostWanted);
-    return [{ succession, wanted }];
+    return { succession, wanted };
   });
 }

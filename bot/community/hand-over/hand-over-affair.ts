@@ -1,15 +1,18 @@
 /** "ask a keeper", "keepers' queue", "answer ID: …", "ask back ID: …", "reply ID: …", "close ID because …". */
-import { dayOfMilliseconds, formatInterval } from "../../../knowledge/index.ts";
+
 import { assess } from "../../conversation/assess.ts";
 import { caseInHand } from "../../conversation/conversation.ts";
 import { findPart } from "../../conversation/knowledge.ts";
 import { handOver } from "../../conversation/saying/hand-over.ts";
 import type { Block } from "../../reply.ts";
+import { aside, strong, text } from "../../text-blocks.ts";
 import type { Affair, CommunityScene, Handled } from "../affair.ts";
+import { dayInWords } from "../day-in-words.ts";
 import { reaches } from "../keepers/standing.ts";
 import * as phrases from "../phrases/hand-over.ts";
 import { notForYou } from "../phrases/keepers.ts";
 import { changedRecord, newRecord, type RecordChange } from "../record-change.ts";
+import { say } from "../say.ts";
 import { isRequest, requestAbout, spoken } from "../spoken.ts";
 import { type HandedOver, handedOverKind } from "./handed-over.ts";
 
@@ -197,27 +200,11 @@ export function isOpen({ stands }: HandedOver): boolean {
 /** The line of a handed-over case in the keepers' queue. */
 export function queueLine(scene: CommunityScene, id: string, record: HandedOver): string {
   const part = findPart(scene.knowledge, record.part)?.name ?? phrases.partUnknown;
-  const date = formatInterval(dayOfMilliseconds(record.at));
+  const date = dayInWords(record.at);
   const mark = record.stands === "asked-back" ? phrases.askedBackMark : "";
   return phrases.queueLine(id, record.askerName, part, date, mark);
 }
 
 function numberOf({ case: id }: HandedOver): string {
   return id.replace("case-", "");
-}
-
-function say(words: string): Handled {
-  return { blocks: [text(words)] };
-}
-
-function text(words: string): Block {
-  return { kind: "text", text: words };
-}
-
-function strong(words: string): Block {
-  return { kind: "text", text: words, tone: "answer" };
-}
-
-function aside(words: string): Block {
-  return { kind: "text", text: words, tone: "aside" };
 }

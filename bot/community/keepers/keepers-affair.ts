@@ -1,8 +1,10 @@
 /** "keepers", "invite a keeper", "redeem CODE", "dismiss NAME", "audit": who may do what, and what was done. */
-import { dayOfMilliseconds, formatInterval, keyedDigest, textDigest } from "../../../knowledge/index.ts";
+import { keyedDigest, textDigest } from "../../../knowledge/index.ts";
 import type { Standing } from "../../message.ts";
-import type { Block } from "../../reply.ts";
+import { text } from "../../text-blocks.ts";
 import type { Affair, CommunityScene, Handled } from "../affair.ts";
+import { dayInWords } from "../day-in-words.ts";
+import { nameOf } from "../person/name-of.ts";
 import * as phrases from "../phrases/keepers.ts";
 import { keptRecord, type RecordChange } from "../record-change.ts";
 import { isRequest, spoken } from "../spoken.ts";
@@ -50,12 +52,12 @@ function listKeepers({ memory }: CommunityScene): Handled {
 
 function audit({ memory, speaker }: CommunityScene): Handled {
   if (!reaches(speaker.standing, "keeper")) return refusal("keeper");
-  const { roles } = keepersIn(memory.keepers);
-  const nameOf = (person: string) => roles.find((role) => role.person === person)?.name ?? person;
   const items = memory.audit
     .toReversed()
     .slice(0, mostAudited)
-    .map(({ at, by, why }) => phrases.auditLine(dayInWords(at), nameOf(by), why));
+    .map(({ at, by, why }) =>
+      phrases.auditLine(dayInWords(at), by === speaker.id ? speaker.name : nameOf(memory, by), why),
+    );
   if (items.length === 0) return { blocks: [text(phrases.nothingDone)], isPrivate: true };
   return { blocks: [{ kind: "list", lead: phrases.auditLead, items }], isPrivate: true };
 }
@@ -139,12 +141,4 @@ function changeKeepers(why: string, change: (keepers: Keepers) => Keepers | unde
 
 function refusal(needed: Standing): Handled {
   return { blocks: [text(phrases.notForYou(needed))] };
-}
-
-function dayInWords(milliseconds: number): string {
-  return formatInterval(dayOfMilliseconds(milliseconds));
-}
-
-function text(words: string): Block {
-  return { kind: "text", text: words };
 }

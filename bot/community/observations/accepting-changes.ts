@@ -1,20 +1,22 @@
 /** What accepting an observation would change, in numbers: worked out on a copy of what is known, with it and without. */
 import {
+  type ChangeSeen,
   type CompiledPart,
   featureById,
   formatInterval,
   identify,
+  type LearntLead,
   type PartKind,
   shareOfState,
   stateName,
   variantById,
 } from "../../../knowledge/index.ts";
-import { findPart, type Knowledge } from "../../conversation/knowledge.ts";
+import { findPart } from "../../conversation/knowledge.ts";
 import type { Block } from "../../reply.ts";
 import type { CommunityScene } from "../affair.ts";
 import * as phrases from "../phrases/observations.ts";
 import { kindsOf, plainFor } from "./kinds-of.ts";
-import { changesSeen } from "./learnt-changes.ts";
+import { changesSeenIn } from "./learnt-changes.ts";
 import { sharpenedPart } from "./learnt-knowledge.ts";
 import { learntLeads } from "./learnt-leads.ts";
 import type { Observation } from "./observation.ts";
@@ -27,12 +29,18 @@ const mostRows = 5;
 type Row = readonly [what: string, now: string, then: string];
 
 interface Trial {
-  readonly plain: Knowledge;
   readonly part: PartKind;
   /** The observation as it would stand. */
   readonly accepted: Observation;
-  readonly now: PartTally;
-  readonly after: PartTally;
+  readonly now: Taught;
+  readonly after: Taught;
+}
+
+/** What a tally teaches. */
+interface Taught {
+  readonly compiled: CompiledPart | undefined;
+  readonly seen: readonly ChangeSeen[];
+  readonly leads: readonly LearntLead[];
 }
 
 /** A table of what changes; a sentence when nothing does. */
@@ -50,15 +58,21 @@ export function acceptingChanges(
     kinds: kindsOf(scene, observation.saw),
   };
   const now = scene.memory.observations.parts.get(tallyKey(observation.saw)) ?? emptyTally();
-  const trial: Trial = { plain, part, accepted, now, after: tallyWith(now, id, accepted) };
+  // One after the other: what is worked out of a tally is brought from one to the next.
+  const taught = (tally: PartTally): Taught => ({
+    compiled: sharpenedPart(plain, part, tally),
+    seen: changesSeenIn(plain.handbook, part, tally),
+    leads: learntLeads(part, tally),
+  });
+  const trial: Trial = { part, accepted, now: taught(now), after: taught(tallyWith(now, id, accepted)) };
   const rows = [...shareRows(trial), ...changeRows(trial), ...leadRows(trial)];
   if (rows.length === 0) return [{ kind: "text", text: phrases.wouldTeachNothing, tone: "aside" }];
   return [{ kind: "table", caption: phrases.wouldChange, head: phrases.wouldChangeHead, rows }];
 }
 
 /** What such a car was built with, and how often the kind shows what was seen on it. */
-function shareRows({ plain, part, accepted, now, after: then }: Trial): readonly Row[] {
-  const [today, trial] = [sharpenedPart(plain, part, now), sharpenedPart(plain, part, then)];
+function shareRows({ part, accepted, now, after: then }: Trial): readonly Row[] {
+  const [today, trial] = [now.compiled, then.compiled];
   if (today === undefined || trial === undefined) return [];
   return [...builtRows(part, accepted, today, trial), ...stateRows(part, accepted, today, trial)];
 }
@@ -108,8 +122,8 @@ function stateRows(
 
 /** The usual months from a date mark to the car, learnt with and without it. */
 function leadRows({ part, now, after: then }: Trial): readonly Row[] {
-  const before = new Map(learntLeads(part, now).map((one) => [one.feature, one]));
-  return learntLeads(part, then).flatMap(({ feature: id, lead, cars }): readonly Row[] => {
+  const before = new Map(now.leads.map((one) => [one.feature, one]));
+  return then.leads.flatMap(({ feature: id, lead, cars }): readonly Row[] => {
     const feature = featureById(part, id);
     const known = before.get(id);
     if (feature?.kind !== "date" || known?.cars === cars) return [];
@@ -120,10 +134,9 @@ function leadRows({ part, now, after: then }: Trial): readonly Row[] {
 }
 
 /** The changes that the sighting is of, dated with and without it. */
-function changeRows({ plain: { handbook }, part, now, after: then }: Trial): readonly Row[] {
-  const nowSeen = changesSeen(handbook, part, now, 0);
-  return changesSeen(handbook, part, then, 0).flatMap(({ succession, seen, change }): readonly Row[] => {
-    const before = nowSeen.find(
+function changeRows({ part, now, after: then }: Trial): readonly Row[] {
+  return then.seen.flatMap(({ succession, seen, change }): readonly Row[] => {
+    const before = now.seen.find(
       (one) => one.succession.old === succession.old && one.succession.new === succession.new,
     );
     if (before === undefined || before.seen === seen) return [];

@@ -6,6 +6,7 @@ import { reaches } from "../keepers/standing.ts";
 import { notForYou } from "../phrases/keepers.ts";
 import * as phrases from "../phrases/observations.ts";
 import { newRecord } from "../record-change.ts";
+import { say } from "../say.ts";
 import { readRows } from "./exchange-read.ts";
 import { columns, rowOf } from "./exchange-row.ts";
 import { kindsOf } from "./kinds-of.ts";
@@ -79,8 +80,4 @@ function settled(scene: CommunityScene, observation: Observation): Observation {
   return observation.stands === "accepted" && observation.kinds.length === 0
     ? { ...observation, kinds: kindsOf(scene, observation.saw) }
     : observation;
-}
-
-function say(words: string): Handled {
-  return { blocks: [{ kind: "text", text: words }] };
 }

@@ -3,9 +3,11 @@
  * whole numbers, so that it makes no difference in which order observations came, were changed and went.
  */
 import {
+  type CountedChanges,
   type Sighting as DatedSighting,
   midpoint,
   type ObservedState,
+  type PartKind,
   textDigest,
 } from "../../../knowledge/index.ts";
 import type { RecordKind } from "../record-kind.ts";
@@ -26,6 +28,8 @@ export interface PartTally {
   readonly alike: Map<string, DatedSighting & { readonly count: number }>;
   /** What stands on a date mark of a car whose build date and history are known, by observation. */
   readonly marks: Map<string, readonly DatedMark[]>;
+  /** What was worked out of `alike`, by part kind of an edition: a cache, which a copy of the tally shares. */
+  readonly counted: WeakMap<PartKind, CountedChanges>;
 }
 
 export interface ObservationsView {
@@ -94,6 +98,7 @@ export function tallyWith(tally: PartTally, id: string, observation: Observation
     sightings: new Map(tally.sightings),
     alike: new Map(tally.alike),
     marks: new Map(tally.marks),
+    counted: tally.counted,
   };
   addTo(copy, id, observation, 1);
   return copy;
@@ -175,7 +180,14 @@ function datedSighting(id: string, { saw, kinds, isRuledAsBuilt }: Observation):
 
 /** A tally of nothing. */
 export function emptyTally(): PartTally {
-  return { version: 0, states: new Map(), sightings: new Map(), alike: new Map(), marks: new Map() };
+  return {
+    version: 0,
+    states: new Map(),
+    sightings: new Map(),
+    alike: new Map(),
+    marks: new Map(),
+    counted: new WeakMap(),
+  };
 }
 
 /** What was seen of a part kind, in a fixed order. */

@@ -1,10 +1,12 @@
 /** "accept", "decline … because", "ask about", "withdraw", "edit observation ID" and the reply to a keeper's question. */
 import type { Block } from "../../reply.ts";
+import { aside, strong, text } from "../../text-blocks.ts";
 import type { CommunityScene, Handled, Telling } from "../affair.ts";
 import { reaches } from "../keepers/standing.ts";
 import { notForYou } from "../phrases/keepers.ts";
 import * as phrases from "../phrases/observations.ts";
 import { changedRecord, type RecordChange } from "../record-change.ts";
+import { say } from "../say.ts";
 import { requestAbout } from "../spoken.ts";
 import { draftFrom } from "./draft.ts";
 import { kindsOf } from "./kinds-of.ts";
@@ -146,20 +148,4 @@ function changed({ id, observation }: Review, why: string, change: Partial<Obser
 
 function toAuthor({ conversation, by }: Observation, blocks: readonly Block[]): Telling {
   return { audience: "person", conversation, person: by, blocks };
-}
-
-function say(words: string): Handled {
-  return { blocks: [text(words)] };
-}
-
-function text(words: string): Block {
-  return { kind: "text", text: words };
-}
-
-function strong(words: string): Block {
-  return { kind: "text", text: words, tone: "answer" };
-}
-
-function aside(words: string): Block {
-  return { kind: "text", text: words, tone: "aside" };
 }

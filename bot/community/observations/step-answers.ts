@@ -1,7 +1,9 @@
 /** What an answer to a step of the recording means: pressed, or in words that the reader understands. */
 import {
   type CarFinding,
+  dateAgo,
   dayOfMilliseconds,
+  findDates,
   parseDateText,
   provenanceGrades,
   type Report,
@@ -45,7 +47,11 @@ export function answeredStep(scene: CommunityScene, draft: Draft, step: Step, sa
   }
 }
 
-const doesNotKnow = /^(?:cannot tell|can't tell|not sure|don't know|dunno|no idea|unknown)[.!]?$/iu;
+const doesNotKnow =
+  /^(?:i )?(?:(?:cannot|can['’]?t|could ?n['’]?t) (?:tell|say|remember)|(?:['’]?a?m )?not sure|(?:don['’]?t|do not) know|dunno|idk|no (?:idea|clue)|unknown)[.!]?$/iu;
+/** Of a list of kinds with what was told at its head: that, and no other of it. */
+const leavesItToFacts =
+  /^(?:as (?:i )?(?:told|said)|(?:just |go by )?what i (?:told|said|saw|described)(?: decides)?|the facts(?: decide)?|yes|that|that one|same)[.!]?$/iu;
 
 function partNamed(scene: CommunityScene, draft: Draft, said: string): string | undefined {
   const { handbook, lexicon } = knowledgeFor(scene, draft);
@@ -61,7 +67,10 @@ function kindAnswer(scene: CommunityScene, draft: Draft, said: string): StepAnsw
   const answered = [...draft.answered, "kind" as const];
   if (part.variants.some(({ id }) => id === said)) return { ...draft, answered, variant: said };
   const isLeftToFacts =
-    said === "as-told" || said.toLowerCase() === phrases.asTold.toLowerCase() || doesNotKnow.test(said);
+    said === "as-told" ||
+    said.toLowerCase() === phrases.asTold.toLowerCase() ||
+    leavesItToFacts.test(said) ||
+    doesNotKnow.test(said);
   if (isLeftToFacts) return draft.reports.length === 0 ? undefined : { ...draft, answered, variant: null };
   const read = readMessage(said, knowledge.lexicon, { today: scene.today, part: part.id });
   const named = read.variants.find((mention) => mention.part === part.id)?.variant;
@@ -115,29 +124,29 @@ function gradeNamed(scene: CommunityScene, draft: Draft, said: string): Draft["g
 
 const unknownHistory = /\b(?:not|un|isn['’]t) ?known\b|\bno (?:papers|history|idea)\b/iu;
 
+/** A two-figure year is one of the last fifty years; in months. */
+const longestMemory = 600;
+
 function seenAnswer({ today, at }: CommunityScene, draft: Draft, said: string): StepAnswer {
   const answered = [...draft.answered, "seen" as const];
   if (doesNotKnow.test(said) || said === "not-sure") return { ...draft, answered, seen: null };
-  if (/^today[.!]?$/iu.test(said)) return { ...draft, answered, seen: dayOfMilliseconds(at) };
-  const seen = parseDateText(said) ?? monthAndYear(said);
+  const era = { production: { from: today.to - longestMemory, to: today.to }, today };
+  const seen =
+    parseDateText(said) ??
+    findDates(said.toLowerCase(), era)[0]?.interval ??
+    dateAgo(said.toLowerCase(), dayOfMilliseconds(at));
   return seen === undefined || seen.from >= today.to ? undefined : { ...draft, answered, seen };
 }
 
-const months = ["jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"];
-
-function monthAndYear(said: string) {
-  const [, name = "", year = ""] = /^(?:in )?([a-z]{3})[a-z]*\.? (\d{4})[.!]?$/iu.exec(said.trim()) ?? [];
-  const month = months.indexOf(name.toLowerCase()) + 1;
-  return month === 0 ? undefined : parseDateText(`${year}-${String(month).padStart(2, "0")}`);
-}
-
 const mostLinks = 10;
+const hasNone =
+  /^(?:sorry,? )?(?:i )?(?:(?:have |have ?n['’]?t |did ?n['’]?t take )?(?:none|no|nope|nothing|any|not yet|skip)(?: (?:photographs?|photos?|pictures?|pics?|links?|of those|either|of it|yet))*)[.!]?$/iu;
 
 function photographsAnswer({ message }: CommunityScene, draft: Draft, said: string): StepAnswer {
   const answered = [...draft.answered, "photographs" as const];
   const links = [...said.matchAll(/https?:\/\/[^\s<>"]{1,500}/giu)].map(([link]) => link);
   const photographs = [...draft.photographs, ...(message.photographs ?? [])];
-  const isNone = /^(?:none|no|nope|no photographs?|nothing)[.!]?$/iu.test(said) || doesNotKnow.test(said);
+  const isNone = hasNone.test(said) || doesNotKnow.test(said);
   if (!isNone && links.length === 0 && (message.photographs ?? []).length === 0) return undefined;
   return { ...draft, answered, photographs, links: [...draft.links, ...links].slice(0, mostLinks) };
 }

@@ -13,15 +13,17 @@ import type { AuditEntry, CommunityMemory } from "../community-memory.ts";
 import { isOpen } from "../hand-over/hand-over-affair.ts";
 import { keepersIn, type Role } from "../keepers/keepers-record.ts";
 import { standingOf } from "../keepers/standing.ts";
+import { ledgerKind } from "../ledger.ts";
 import { learntKnowledge } from "../observations/learnt-knowledge.ts";
 import { oldestFirst } from "../oldest-first.ts";
+import { nameOf } from "../person/name-of.ts";
 import { standingPins } from "../pins/pin.ts";
 import { disputedByPeriods } from "../pins/pin-dispute.ts";
 import { pinnedBlock } from "../pins/pinned-block.ts";
 import { servingIn, settingsIn } from "../settings-record.ts";
 import { homeCommunity, takeTurn } from "../take-turn.ts";
 import { type ExportedObservation, exportedObservations } from "./exported.ts";
-import { type SeenOfPart, seenOfPart } from "./seen-of-part.ts";
+import { nothingOfPart, type SeenOfPart, seenOfPart } from "./seen-of-part.ts";
 
 export type PinnedBlock = Extract<Block, { kind: "pinned" }>;
 
@@ -75,8 +77,10 @@ export interface Pages {
   ): Promise<AnswerCard | undefined>;
   /** The accepted observations as data. */
   exported(community: string): Promise<readonly ExportedObservation[]>;
+  /** Those of which anything is kept, by code point. */
+  communities(): Promise<readonly string[]>;
   people(community: string): Promise<readonly Role[]>;
-  /** What was done, the newest first, at most 200. */
+  /** What was done, the newest first, at most 200; `by`: as people here are called. */
   audit(community: string): Promise<readonly AuditEntry[]>;
 }
 
@@ -131,7 +135,7 @@ export function pagesOf(surroundings: Surroundings): Pages {
     async seen(community, handbook, part) {
       const { observations } = await memories.upToDate(community);
       const known = surroundings.knowledge().find((one) => one.handbook.cover.id === handbook);
-      return known === undefined ? { sightings: [], changes: [] } : seenOfPart(known, observations, part);
+      return known === undefined ? nothingOfPart : seenOfPart(known, observations, part);
     },
     async card(community, conversation, asked) {
       const { observations } = await memories.upToDate(community);
@@ -141,11 +145,17 @@ export function pagesOf(surroundings: Surroundings): Pages {
     async exported(community) {
       return exportedObservations((await memories.upToDate(community)).observations);
     },
+    async communities() {
+      const ids: string[] = [];
+      for await (const { id } of store.currents(ledgerKind, "")) ids.push(id);
+      return ids;
+    },
     async people(community) {
       return keepersIn((await memories.upToDate(community)).keepers).roles;
     },
     async audit(community) {
-      return (await memories.upToDate(community)).audit.toReversed();
+      const memory = await memories.upToDate(community);
+      return memory.audit.toReversed().map((entry) => ({ ...entry, by: nameOf(memory, entry.by) }));
     },
   };
 }

@@ -22,11 +22,21 @@ export const firstNew = (kind: string, id: string, built: string, chance: string
 export const withoutSuspects = (line: string) => `without suspects, ${line}`;
 export const suspectLine = (id: string, kind: string, built: string, history: string, chance: string) =>
   `looks swapped or misread: ${id}, ${kind}, built ${built}, ${history}; not the type it was built with: ${chance}`;
+export const inMarket = (trim: string, market: string) => `${trim}, ${market}`;
 export const groupLine = (name: string, said: string) => `${name}: ${said}`;
 export const changeAssumptions = (production: string, hasProduction: boolean) =>
   `Taken for granted: production ran ${production}, ${
     hasProduction ? "so many cars a year as the handbook says" : "as many cars in one month as in another"
   }; both kinds are reported as readily, or up to three times more so; a chance of a swap for each car by its history, which the sightings correct.`;
+export const inARow = (kinds: string, part: string) =>
+  `${sentence(`the ${part} came as ${kinds}, one after the other`)} All changes at once:`;
+export const wantedBetween = (old: string, fresh: string, months: string) =>
+  `cars wanted for ${withThe(old)} giving way to ${withThe(fresh)}: built ${months}`;
+export const chainAssumptions = (production: string, hasProduction: boolean) =>
+  `Taken for granted: production ran ${production}, ${
+    hasProduction ? "so many cars a year as the handbook says" : "as many cars in one month as in another"
+  }; each kind gave way to the next on all cars; a chance of a swap for each car by its history, which the sightings correct.`;
+export const moreOfOne = (kind: string) => `“when did ${withThe(kind)} change” says more of one change.`;
 export const changesLead = (part: string) => `Changes of the ${part}:`;
 export const changesCaption = "When the works changed over";
 export const changesHead = ["part", "from", "to", "nine in ten", "sightings"] as const;
@@ -40,6 +50,10 @@ export const wantedLead = (part: string, old: string, fresh: string) =>
   `Of ${withThe(part)}, when ${withThe(old)} gave way to ${withThe(fresh)} (the most telling first):`;
 export const wantedCaption = "Cars wanted, built in";
 export const wantedHead = ["part", "from", "to", "built"] as const;
+export const anyCar = "any car";
+export const wantedOnPage = (old: string, fresh: string, cars: string) =>
+  `${sentence(`when ${withThe(old)} gave way to ${withThe(fresh)}`)} Look at: ${cars}; the most telling month first.`;
+export const nothingWantedOfPart = "No build month would tell more of any change of this part.";
 export const wantedLine = (built: string, chance: string) =>
   `built ${built}: the newer one on it is ${chance}`;
 export const nothingWanted = "No build month would tell more of any change.";
@@ -57,6 +71,12 @@ export const endWords = (method: string, said: string) => `end, by ${method}: ${
 export const beginningWords = (method: string, said: string) => `beginning, by ${method}: ${said}`;
 export const useAssumptions =
   "These go by the kind’s own sightings and nothing else; of the ends trust the latest, of the beginnings the earliest.";
+
+// Lead times
+export const leadsOf = (part: string) => `How long before the car a ${part} was dated:`;
+export const ownDates = "Of yours:";
+export const noDateMarks = (part: string | undefined) =>
+  part === undefined ? "The handbook knows no date mark." : `The handbook knows no date mark on a ${part}.`;
 
 // How many
 export const howManyNeeds =

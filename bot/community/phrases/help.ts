@@ -3,7 +3,7 @@
 export const helpHere = "In this community:";
 export const helpForAll: readonly string[] = [
   "a person’s answer: ask a keeper · pins · pins about WORDS · keepers",
-  "what was seen: record an observation · observations · when did PART change · cars wanted · open questions",
+  "what was seen: record an observation · observations · when did PART change · cars wanted · lead times · open questions",
   "your own: car sheet · share car sheet · mine · export mine · erase mine",
 ];
 export const helpKeepersLead = "What keepers say:";

@@ -1,6 +1,6 @@
 /** A pinned answer as it is shown. */
-import { dayOfMilliseconds, formatInterval } from "../../../knowledge/index.ts";
 import type { Block } from "../../reply.ts";
+import { dayInWords } from "../day-in-words.ts";
 import type { Pin } from "./pin.ts";
 
 /** `dispute`: what speaks against it. */
@@ -15,8 +15,4 @@ export function pinnedBlock(id: string, pin: Pin, dispute?: string): Block {
     sources,
     ...(dispute === undefined ? {} : { dispute }),
   };
-}
-
-export function dayInWords(milliseconds: number): string {
-  return formatInterval(dayOfMilliseconds(milliseconds));
 }

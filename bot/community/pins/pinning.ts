@@ -1,6 +1,12 @@
 /** The errand of pinning: the draft is shown, narrowed or widened in words, and kept when its keeper says so. */
 import { z } from "zod";
-import { formatInterval, type Interval, parseDateText, readMessage } from "../../../knowledge/index.ts";
+import {
+  formatInterval,
+  type Interval,
+  monthAndYear,
+  parseDateText,
+  readMessage,
+} from "../../../knowledge/index.ts";
 import type { CaseFacts } from "../../conversation/case.ts";
 import { caseInHand } from "../../conversation/conversation.ts";
 import { goalWords } from "../../conversation/phrases/goals.ts";
@@ -10,7 +16,6 @@ import type { CommunityScene, Handled } from "../affair.ts";
 import * as phrases from "../phrases/pins.ts";
 import { newRecord } from "../record-change.ts";
 import { isRequest, spoken } from "../spoken.ts";
-import { monthAhead } from "./month-ahead.ts";
 import { Pin, pinKind, standingPins } from "./pin.ts";
 import { disputedByPeriods } from "./pin-dispute.ts";
 import { scopesMeet } from "./pin-scope.ts";
@@ -108,7 +113,7 @@ function changedDraft(scene: CommunityScene, draft: Pin, said: string): Pin | "n
       return says.length === 0 ? "not read" : { ...draft, says };
     }
     case "review by": {
-      const review = parseDateText(words) ?? monthAhead(words);
+      const review = parseDateText(words) ?? monthAndYear(words);
       return review === undefined ? "not read" : { ...draft, review };
     }
     case "words:":

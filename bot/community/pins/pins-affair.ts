@@ -1,16 +1,18 @@
 /** "pin this: …", "pins", "pin ID", "replace pin ID: …", "withdraw pin ID because …", and pinned answers before ordinary ones. */
 import { caseInHand } from "../../conversation/conversation.ts";
-import type { Block } from "../../reply.ts";
+import { aside } from "../../text-blocks.ts";
 import type { Affair, CommunityScene, Handled } from "../affair.ts";
+import { dayInWords } from "../day-in-words.ts";
 import { reaches } from "../keepers/standing.ts";
 import { notForYou } from "../phrases/keepers.ts";
 import * as phrases from "../phrases/pins.ts";
 import { changedRecord } from "../record-change.ts";
+import { say } from "../say.ts";
 import { isRequest, requestAbout, spoken } from "../spoken.ts";
 import { type Pin, pinIndex, pinKind, standingPins } from "./pin.ts";
 import { draftFromCase, draftFromHandedOver, draftFromQuestion } from "./pin-drafts.ts";
 import { pinnedBeside } from "./pinned-beside.ts";
-import { dayInWords, pinnedBlock } from "./pinned-block.ts";
+import { pinnedBlock } from "./pinned-block.ts";
 import { pinningErrand, resumePinning, scopeInWords, showDraft } from "./pinning.ts";
 
 const mostListed = 20;
@@ -128,12 +130,4 @@ function refusal(scene: CommunityScene, id: string): Handled | undefined {
 
 function lineOf(scene: CommunityScene, id: string, pin: Pin): string {
   return phrases.pinLine(id, pin.text, scopeInWords(scene, pin), pin.authorName, dayInWords(pin.at));
-}
-
-function say(words: string): Handled {
-  return { blocks: [{ kind: "text", text: words }] };
-}
-
-function aside(words: string): Block {
-  return { kind: "text", text: words, tone: "aside" };
 }

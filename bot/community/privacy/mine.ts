@@ -1,7 +1,7 @@
 /** What of somebody is kept: counted for "mine", whole for "export mine". */
 
 import { findPart } from "../../conversation/knowledge.ts";
-import type { Block } from "../../reply.ts";
+import { text } from "../../text-blocks.ts";
 import type { CommunityScene, Handled } from "../affair.ts";
 import { SharedSheet, sharedSheetKind } from "../car-sheet/shared-sheet.ts";
 import { keepersIn } from "../keepers/keepers-record.ts";
@@ -102,8 +102,4 @@ export function exportMine(scene: CommunityScene): Handled {
     ],
     isPrivate: true,
   };
-}
-
-function text(words: string): Block {
-  return { kind: "text", text: words };
 }

@@ -1,5 +1,6 @@
 /** "mine", "export mine", "erase mine": what is kept about somebody, for them to see, to take along and to end. */
-import type { Block } from "../../reply.ts";
+
+import { text } from "../../text-blocks.ts";
 import type { Affair, CommunityScene, Handled } from "../affair.ts";
 import { sharedSheetKind } from "../car-sheet/shared-sheet.ts";
 import { keepersIn } from "../keepers/keepers-record.ts";
@@ -94,8 +95,4 @@ function erase(scene: CommunityScene, keepsSightings: boolean): Handled {
     changes: [{ ...newRecord(erasureKind, id, phrases.whyToErase, erasure), isAside: true }],
     erases: true,
   };
-}
-
-function text(words: string): Block {
-  return { kind: "text", text: words };
 }

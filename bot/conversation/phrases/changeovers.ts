@@ -52,10 +52,23 @@ export const speedWords = {
     `cannot tell: at once or within weeks is ${weeks}, over some months is ${months}`,
 } as const;
 
+/** Cars of a trim in a market from which it is dated by itself. */
+export const leastOfBoth = 5;
+
 export const sightingsCounted = (count: number) => `${count} ${count === 1 ? "sighting" : "sightings"}`;
 
 export const groupWords = (middle: string, interval: string, count: number) =>
   `about ${middle}, 90 %: ${interval} (${sightingsCounted(count)})`;
+
+/** Behind a group's date: whether it is that of the others, from which it borrows. */
+export const commonDateWords = (chance: string) => `; with the others: ${chance}`;
+
+export const groupsLean = {
+  market:
+    "Few cars say little of a market by themselves: each date leans on the other markets, the more the fewer cars it has.",
+  trim: "Few cars say little of a trim by themselves: each date leans on the other trims, the more the fewer cars it has.",
+  "trim-and-market": `Within a market each trim leans on the other trims of that market, the more the fewer cars it has. A trim seen there on fewer than ${leastOfBoth} cars is not dated by itself: it goes by its market, or by its trim where that is dated apart.`,
+} as const;
 
 export const oneVariantWords = {
   noInterval:

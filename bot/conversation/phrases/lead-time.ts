@@ -1,12 +1,53 @@
 /** Months from a mark to the car, in words. */
 import { capitalised, numberInWords } from "./grammar.ts";
 
-/** `months` from mark to car; most parts of the kind take `from` to `to`, all > 0. `cars`: how many taught that; 0: the handbook says it. */
-export function leadTime(mark: string, months: number, from: number, to: number, cars = 0): string {
-  const range = `most take ${roundMonths(from)} to ${roundMonths(to)}`;
-  const judged = months >= from && months <= to ? "usual" : months < from ? "short" : "long";
-  return `${capitalised(monthsInWords(months))} from the ${mark} to the car: ${judged} (${range}${cars === 0 ? "" : `, learnt from ${cars} documented cars`}).`;
+/** How long most parts take, in months > 0. `taught`: how many taught it, 0 where the handbook says it. */
+export interface UsualMonths {
+  readonly from: number;
+  readonly to: number;
+  readonly taught: number;
 }
+
+/** `months` from a mark to what comes next: the car, or another mark of the part. */
+export function leadTime(mark: string, next: string | undefined, months: number, usual: UsualMonths): string {
+  const { from, to } = usual;
+  const judged = months >= from && months <= to ? "usual" : months < from ? "short" : "long";
+  const where = `from the ${mark} to the ${next ?? "car"}`;
+  return `${capitalised(monthsInWords(months))} ${where}: ${judged} (${mostTake(usual)}${learntFrom(next, usual)}).`;
+}
+
+function mostTake({ from, to }: UsualMonths): string {
+  return `most take ${roundMonths(from)} to ${roundMonths(to)}`;
+}
+
+function learntFrom(next: string | undefined, { taught }: UsualMonths): string {
+  if (taught === 0) return "";
+  return `, learnt from ${taught} ${next === undefined ? "documented cars" : "parts with both marks"}`;
+}
+
+/** A mark by itself: what is usual, and where that comes from. */
+export function usualLeadOf(
+  mark: string,
+  next: string | undefined,
+  usual: UsualMonths,
+  isTrade: boolean,
+): string {
+  const source = isTrade
+    ? ", the trade’s usual: the handbook says nothing of it"
+    : ", as the handbook has it";
+  return `from the ${mark} to the ${next ?? "car"} ${mostTake(usual)} months${usual.taught === 0 ? source : learntFrom(next, usual)}`;
+}
+
+/** What a mark and a build date say of each other. */
+export const leadVerdicts = {
+  fits: "they go together",
+  "dated-after-built":
+    "the part is dated after the car was built, which is no lead at all (a later part, a wrong build date or a misread mark)",
+  "hardly-time": "hardly time enough for the part to reach the works (look at the mark again)",
+  "long-on-the-shelf": "long on the shelf, or an older part: unusual for a part as built",
+} as const;
+export const pairJudged = (mark: string, read: string, built: string, verdict: string) =>
+  `the ${mark}, ${read}, and the car, built ${built}: ${verdict}`;
 
 function monthsInWords(months: number): string {
   const whole = Math.round(months);

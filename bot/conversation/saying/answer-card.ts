@@ -2,7 +2,7 @@
  * A case as somebody else reads it, on a page that its asker shares: what was asked, what was seen, the answer with its weights, what
  * is open and what would settle it, and the sources. A value by itself, so that what was shared stays as it was shared.
  */
-import { featureById, sayProbability } from "../../../knowledge/index.ts";
+import { featureById, type Handbook, sayProbability } from "../../../knowledge/index.ts";
 import type { Block } from "../../reply.ts";
 import { carInWords } from "../apply-car.ts";
 import { assess } from "../assess.ts";
@@ -11,6 +11,7 @@ import type { Case } from "../case.ts";
 import { caseInHand, findCase, readConversation } from "../conversation.ts";
 import { featuresNamed } from "../features-named.ts";
 import type { Knowledge } from "../knowledge.ts";
+import { blocksInWordsOf, thingOf, wordedFor } from "../named-thing.ts";
 import { effortWords } from "../phrases/effort.ts";
 import { goalWords } from "../phrases/goals.ts";
 import { open } from "../phrases/hand-over.ts";
@@ -28,6 +29,8 @@ export interface AnswerCard {
   readonly handbook: string;
   readonly part: string;
   readonly partName: string;
+  /** What the handbook is about, "car" or its cover's own word. */
+  readonly thing: string;
   /** Completes "wanted to know …". */
   readonly goal: string;
   readonly car: readonly { readonly label: string; readonly value: string }[];
@@ -87,11 +90,12 @@ function cardOf(knowledge: Knowledge, kept: Case, assessed: Assessed): AnswerCar
   const { handbook } = knowledge;
   const { part, facts } = assessed;
   const untold = facts.reports.filter((report) => report.value.kind === "cannot-tell");
-  return {
+  return inWordsOfItsThing(handbook, {
     case: kept.id,
     handbook: handbook.cover.id,
     part: part.id,
     partName: part.name,
+    thing: thingOf(handbook).one,
     goal: goalWords[facts.goal],
     car: Object.entries(carInWords(handbook.cars, facts.car)).map(([label, value]) => ({ label, value })),
     seen: seenIn(kept, assessed),
@@ -104,6 +108,19 @@ function cardOf(knowledge: Knowledge, kept: Case, assessed: Assessed): AnswerCar
     settle: settleLine(assessed),
     sources: sourcesBlock(handbook, sourcesBehind(assessed, null)),
     edition: sayEdition(knowledge),
+  });
+}
+
+/** A handbook about something else than cars is told in its own word here too; what a member said stays as it was said. */
+function inWordsOfItsThing(handbook: Handbook, card: AnswerCard): AnswerCard {
+  const worded = (text: string) => wordedFor(handbook, text);
+  return {
+    ...card,
+    goal: worded(card.goal),
+    car: card.car.map(({ label, value }) => ({ label: worded(label), value })),
+    standing: card.standing.map((row) => ({ ...row, name: worded(row.name) })),
+    answer: blocksInWordsOf(handbook, card.answer),
+    settle: card.settle === undefined ? undefined : worded(card.settle),
   };
 }
 

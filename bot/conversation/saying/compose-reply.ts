@@ -8,7 +8,8 @@ import { caseChoice, partNameOf } from "../../commands/cases.ts";
 import type { Scene } from "../../commands/scene.ts";
 import { tellCopies } from "../../commands/tell-copies.ts";
 import type { Block, Reply } from "../../reply.ts";
-import { identifyCase } from "../assess.ts";
+import { aside } from "../../text-blocks.ts";
+import { doubtsOfCase } from "../assess.ts";
 import type { Assessed, NextQuestion } from "../assessed.ts";
 import type { CaseFacts } from "../case.ts";
 import { questionOfDoubt } from "../doubt.ts";
@@ -190,7 +191,7 @@ function freshReason(assessed: Assessed, question: NextQuestion, before: CaseFac
   const isOpen = before.open?.feature === openQuestion(question)?.feature;
   if (reason === undefined || !isOpen || before.part !== assessed.facts.part) return reason;
   const { part, compiled } = assessed;
-  const earlier = { part, facts: before, identification: identifyCase(compiled, before) };
+  const earlier = { part, facts: before, identification: doubtsOfCase(compiled, before) };
   const was = sayReason(earlier, questionOfDoubt(earlier) ?? null);
   return JSON.stringify(was) === JSON.stringify(reason) ? undefined : reason;
 }
@@ -203,8 +204,4 @@ function waysOn(assessed: Assessed | undefined): readonly Block[] {
 // When this case has its answer, the ones that wait are one press away.
 function otherCases({ chosen }: Turn): readonly Block[] {
   return chosen.others.length === 0 ? [] : [{ kind: "choices", choices: chosen.others.map(caseChoice) }];
-}
-
-function aside(text: string): Block {
-  return { kind: "text", text, tone: "aside" };
 }

@@ -212,7 +212,10 @@ const slips: readonly [readonly string[], string][] = [
   [["--from", "1800-01", "--to", "1976"], "--from: a date is needed"],
   [["--from", "1850", "--to", "2000"], "--from and --to: no more than a century"],
   [["--part", "door-mirror", ...production], "--part: --handbook is needed with it"],
-  [["--picture", "sightings.csv", ...production], "--picture: a file name that ends in .svg is needed"],
+  [
+    ["--picture", "sightings.csv", ...production],
+    "--picture: a file name that ends in .svg or .png is needed",
+  ],
   [
     ["--old", "second-moulded", "--new", "second-moulded", ...production],
     '--old and --new: "second-moulded" cannot be both',
@@ -237,55 +240,6 @@ test.each(slips)("%j is refused with status 2 and the reason first", async (word
 test("a list that is not there, or is a folder, is refused", async () => {
   expect((await changeover("no-list.csv", ...production)).err).toBe("no-list.csv: does not exist\n");
   expect((await changeover(newFolder(), ...production)).err).toMatch(/: is no ordinary file[^\n]*\n$/u);
-});
-
-/** Three kinds that followed each other in March 1979 and in September 1981, a car every second month. */
-function threeInARow(names: readonly [string, string, string]): string {
-  const rows = Array.from({ length: 36 }, (_, at) => {
-    const month = 12 * 1977 + 2 * at;
-    const kind = month < 12 * 1979 + 2 ? names[0] : month < 12 * 1981 + 8 ? names[1] : names[2];
-    return `${kind},${Math.floor(month / 12)}-${String((month % 12) + 1).padStart(2, "0")},one-owner`;
-  });
-  return listOf(`variant,built,grade\n${rows.join("\n")}\n`);
-}
-
-test("more than two variants are a chain: every change at once, in the order of their cars", async () => {
-  const list = threeInARow(["plain", "bright", "black"]);
-  const answer = JSON.parse(await answered(list, ...production, "--json"));
-  expect(answer.kind).toBe("chain");
-  expect(answer.variants.map(({ id }: { id: string }) => id)).toEqual(["plain", "bright", "black"]);
-  expect(answer.changes).toHaveLength(2);
-  for (const [at, truth] of ["1979-03-01", "1981-09-01"].entries()) {
-    const { interval, median } = answer.changes[at];
-    expect(interval.from < truth && truth < interval.to).toBe(true);
-    expect(Math.abs(Date.parse(median) - Date.parse(truth))).toBeLessThan(120 * 86_400_000);
-  }
-  const text = await answered(list, ...production);
-  expect(text.replaceAll(/\s+/gu, " ")).toContain("plain to bright about");
-  for (const line of text.split("\n")) expect(line.length).toBeLessThanOrEqual(80);
-});
-
-test("a handbook puts the chain in its own order, names it, and leaves out what the works never fitted", async () => {
-  const fitted = threeInARow(["first-alloy", "first-alloy-nylon", "second-moulded"]);
-  const list = listOf(`${readFileSync(fitted, "utf8")}trade-copy,1980-05,known-replaced\n`);
-  const handbook = ["--handbook", shrike, "--part", "door-mirror"];
-  const answer = JSON.parse(await answered(list, ...handbook, "--json"));
-  expect(answer.variants.map(({ id }: { id: string }) => id)).toEqual([
-    "first-alloy",
-    "first-alloy-nylon",
-    "second-moulded",
-  ]);
-  expect(answer.otherVariants).toEqual({ "trade-copy": 1 });
-  expect(answer.assumptions.join("\n")).toMatch(
-    /by the months of sale in the handbook: .*Second-type mirror \d+ %/u,
-  );
-});
-
-test("a chain is not drawn", async () => {
-  const list = threeInARow(["plain", "bright", "black"]);
-  const { status, err } = await changeover(list, ...production, "--picture", join(newFolder(), "x.svg"));
-  expect(status).toBe(2);
-  expect(err).toContain("--picture: --old and --new are needed with it");
 });
 
 test("replacements of the two kinds are taken from what the handbook says was sold", async () => {

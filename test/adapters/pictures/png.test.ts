@@ -53,6 +53,16 @@ test("letters outside English are drawn, each differently", async () => {
   expect(new Set(ink).size).toBe(ink.length);
 });
 
+// The library ends the process, and all that it serves, when a character of its complaint is a zero.
+test.each(["\0", "\u0001", "\u009f", "\ufffe", "\ud800"])(
+  "a drawing with a character that no XML holds is refused before it is read: %j",
+  async (character) => {
+    for (const inside of [`<text>${character}</text>`, `<rect width="4" ${character}/>`]) {
+      await expect(pngOf(picture(inside))).rejects.toThrow(OutsideError);
+    }
+  },
+);
+
 test("a drawing is two pixels a unit, or as wide as asked for", async () => {
   const svg = picture('<circle r="50"/>');
   const [usual, asked] = await Promise.all([pngOf(svg), pngOf(svg, { width: 1000 })]);

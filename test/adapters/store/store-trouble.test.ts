@@ -203,8 +203,18 @@ describe("Postgres", () => {
         await wire.close();
       },
     });
-    return { database, wire, store, lines };
+    return { database, engine, wire, store, lines };
   }
+
+  test("that forgets its named statements, as behind a pooler, is given them without names", async () => {
+    const { engine, store } = await wired();
+    await store.advance(change("garage", "m0"), one);
+    await sql`deallocate all`.execute(engine.db);
+    expect(await store.advance(change("garage", "m1"), one)).toBe(2);
+    const { rows } = await sql`select name from pg_prepared_statements`.execute(engine.db);
+    expect(rows).toEqual([]);
+    expect(await store.advance(change("garage", "m2"), one)).toBe(3);
+  });
 
   test("that is gone for a moment is waited for, and nothing is lost or done twice", async () => {
     const { wire, store } = await wired();
@@ -240,7 +250,7 @@ describe("Postgres", () => {
       const { wire, store } = await wired();
       await store.advance(change("garage"), one);
       let runs = 0;
-      wire.loseAnswerTo('insert into "version"');
+      wire.loseAnswerTo("insertion");
       const outcome = await store.advance(change("garage", message), (state) => {
         runs += 1;
         return one(state);

@@ -182,7 +182,7 @@ describe("Postgres", () => {
   ])("that makes both changes of a message %s and cannot say so makes them once", async (_what, message) => {
     const { wire, store } = await wired();
     await pin(store, "rough inside");
-    wire.loseAnswerTo('insert into "version"');
+    wire.loseAnswerTo("insertion");
     expect(await pin(store, "square tips", message)).toBe(2);
     await expectBoth(store, 2);
     expect(await pin(store, "drain notches")).toBe(3);

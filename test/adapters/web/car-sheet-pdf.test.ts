@@ -34,6 +34,7 @@ async function sheetOf(said: readonly string[]): Promise<CarSheet> {
   return {
     handbook: "wexcombe-shrike",
     handbookName: "Wexcombe Shrike",
+    thing: "car",
     car: card?.car ?? [],
     parts: [
       { part: "rear-spoiler", name: "rear spoiler", card, photographs: [] },

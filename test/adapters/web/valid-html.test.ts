@@ -1,5 +1,6 @@
 import { HtmlValidate } from "html-validate";
 import { expect, test } from "vitest";
+import { keepSeen, seenCar, seenPanels, seenSpoilers } from "../../support/seen-cars.ts";
 import { readerAt, type Seen, webSite } from "./web-site.ts";
 
 // The rules of the HTML standard and of its accessibility; those of taste about how markup is laid out are off.
@@ -43,4 +44,18 @@ test("every page is valid HTML", async () => {
   ];
   const faults = pages.flatMap((page) => faultsOf(page).map((fault) => `${page.path} ${fault}`));
   expect(faults).toEqual([]);
+});
+
+test("so are the pages of parts that members have seen, with drawings of their changes", async () => {
+  const { address, store } = await webSite();
+  await keepSeen(
+    store,
+    [...seenSpoilers, ...seenPanels].map((car, number) => seenCar(number, car)),
+  );
+  const reader = readerAt(address);
+  for (const part of ["rear-spoiler", "instrument-panel"]) {
+    const page = await reader.get(`/handbook/wexcombe-shrike/${part}`);
+    expect(page.text).toContain('<figure class="picture">');
+    expect(faultsOf(page)).toEqual([]);
+  }
 });

@@ -19,7 +19,7 @@ const server = fileURLToPath(new URL("../answer-page-server.ts", import.meta.url
 
 export const answerPage: Row = {
   name: "answer-page",
-  about: `shared answers at ${PER_SECOND} requests a second, ${ROUNDS} times ${SECONDS} s, beside a bare page`,
+  about: `the first page, and shared answers at ${PER_SECOND} requests a second, ${ROUNDS} times ${SECONDS} s, beside a bare page`,
   starts: [],
   measure: async () => {
     const [command, ...words] =
@@ -30,6 +30,7 @@ export const answerPage: Row = {
     try {
       const [line] = (await once(createInterface(child.stdout), "line")) as [string];
       const { web, paths, bare }: Where = JSON.parse(line);
+      const [first, bareSize] = [await kilobytesOf(web), await kilobytesOf(bare)];
       await load(web, paths, 2);
       const answers: Load[] = [];
       const bares: Load[] = [];
@@ -48,6 +49,13 @@ export const answerPage: Row = {
         { what: "mean", value: middle(answers.map((one) => one.mean)), unit: "ms" },
         { what: "bare page, mean", value: middle(bares.map((one) => one.mean)), unit: "ms" },
         { what: "not answered", value: failed, unit: "", budget: { atMost: 0 } },
+        {
+          what: "first page with its style and script, without pictures",
+          value: first,
+          unit: "kB",
+          budget: { atMost: 60 },
+          remark: `a bare page: ${bareSize.toFixed(2)} kB`,
+        },
       ];
     } finally {
       child.stdin.end();
@@ -79,6 +87,18 @@ async function load(url: string, paths: readonly string[], duration: number): Pr
   });
   const { latency, errors, non2xx } = result;
   return { p99: latency.p99, mean: latency.average, failed: errors + non2xx };
+}
+
+/** Of the page and of everything it names that is no picture, in thousands of bytes. */
+async function kilobytesOf(web: string): Promise<number> {
+  const text = await (await fetch(`${web}/`)).text();
+  const linked = [...text.matchAll(/(?:href|src)="(\/static\/[^"]+)"/gu)].map(([, path = ""]) => path);
+  const sizes = await Promise.all(
+    linked
+      .filter((path) => !path.endsWith(".svg"))
+      .map(async (path) => (await (await fetch(`${web}${path}`)).arrayBuffer()).byteLength),
+  );
+  return sizes.reduce((sum, size) => sum + size, Buffer.byteLength(text)) / 1000;
 }
 
 function middle(values: readonly number[]): number {

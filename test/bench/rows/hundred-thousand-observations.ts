@@ -46,13 +46,23 @@ function observed(number: number, chance: () => number) {
   return { ...observation, saw: { ...observation.saw, reports } };
 }
 
-function times(count: number): { readonly turns: readonly number[]; readonly after: readonly number[] } {
+interface Times {
+  readonly turns: readonly number[];
+  /** Of them those right after something was accepted. */
+  readonly after: readonly number[];
+  /** Of taking in what was accepted. */
+  readonly taking: readonly number[];
+}
+
+function times(count: number): Times {
   const view = observationKind.emptyView();
   const chance = chanceFrom(START);
-  for (let number = 0; number < count; number += 1)
+  const accept = (number: number) =>
     observationKind.take(view, seenId(number), undefined, observed(number, chance));
+  for (let number = 0; number < count; number += 1) accept(number);
   const turns: number[] = [];
   const after: number[] = [];
+  const taking: number[] = [];
   let turn = 0;
   const talk: Talk = {
     knowledge: demoKnowledge(),
@@ -62,8 +72,7 @@ function times(count: number): { readonly turns: readonly number[]; readonly aft
     chance: chanceFrom(START + 1),
     around(work) {
       const isAfter = count > 0 && turn % BETWEEN === 0 && turn > 0;
-      if (isAfter)
-        observationKind.take(view, seenId(count + turn), undefined, observed(count + turn, chance));
+      if (isAfter) taking.push(timed(() => accept(count + turn)).milliseconds);
       const { milliseconds, result } = timed(work);
       turn += 1;
       if (turn > WARM_UP) turns.push(milliseconds);
@@ -76,7 +85,7 @@ function times(count: number): { readonly turns: readonly number[]; readonly aft
     compiled: (part: string) => learntKnowledge(talk.knowledge, view).compiled(part),
   };
   playTurns({ ...talk, knowledge }, WARM_UP + TURNS);
-  return { turns, after };
+  return { turns, after, taking };
 }
 
 export const hundredThousandObservations: Row = {
@@ -98,6 +107,7 @@ export const hundredThousandObservations: Row = {
         unit: "ms",
         remark: "of any part",
       },
+      { what: "taking in what was accepted, p99", value: p99(full.taking), unit: "ms" },
     ];
     return [...figuresOfTimes(full.turns, 1000), ...figures];
   },

@@ -3,7 +3,7 @@
 import { annotatedMessages } from "../../support/corpus-folder.ts";
 import { demoKnowledge, demoToday } from "../../support/demo-knowledge.ts";
 
-import { figuresOfTimes } from "../figures-of-times.ts";
+import { figuresOfTurns } from "../figures-of-times.ts";
 import type { Row } from "../row.ts";
 import { timesOfTurns } from "../times-of-turns.ts";
 
@@ -22,6 +22,6 @@ export const turnOnDemo: Row = {
       texts: annotatedMessages("development").map(({ text }) => text),
       length: 12,
     };
-    return figuresOfTimes(timesOfTurns(talk, { start: START, turns: TURNS, warmUp: WARM_UP }), 5);
+    return figuresOfTurns(timesOfTurns(talk, { start: START, turns: TURNS, warmUp: WARM_UP }), 5);
   },
 };

@@ -6,7 +6,7 @@ import { type Knowledge, knowledgeOf } from "../../../bot/index.ts";
 import { demoToday } from "../../support/demo-knowledge.ts";
 import { chanceFrom } from "../../support/random-tables.ts";
 import { syntheticHandbook, syntheticMessage } from "../../support/synthetic-handbook.ts";
-import { figuresOfTimes } from "../figures-of-times.ts";
+import { figuresOfTurns } from "../figures-of-times.ts";
 import { timed } from "../percentiles.ts";
 import type { Row } from "../row.ts";
 import { timesOfTurns } from "../times-of-turns.ts";
@@ -32,7 +32,7 @@ export const turnOnLargeHandbook: Row = {
     const after = heapMegabytes();
     return [
       { what: "compiled and its words indexed", value: ready, unit: "ms" },
-      ...figuresOfTimes(times, 40),
+      ...figuresOfTurns(times, 40),
       { what: "heap after garbage collection", value: after, unit: "MB", budget: { atMost: 400 } },
       {
         what: "of it handbook, compiled tables and words",

@@ -39,8 +39,9 @@ describe("changeovers", () => {
     expect(text).toContain("That is from 9 accepted sightings and the handbook’s periods together.");
     expect(text).toMatch(/looks swapped or misread: a000-0008, First spoiler with drains, built March 1983/u);
     const timeline = blocks.find((block) => block.kind === "timeline");
-    expect(timeline?.chart.marks).toHaveLength(9);
-    expect(timeline?.chart.marks.filter(({ isSuspect }) => isSuspect)).toHaveLength(1);
+    const marks = timeline !== undefined && "marks" in timeline.chart ? timeline.chart.marks : [];
+    expect(marks).toHaveLength(9);
+    expect(marks.filter(({ isSuspect }) => isSuspect)).toHaveLength(1);
     expect(changeoverPicture(timeline?.chart as never)).toContain("</svg>");
     expect(timeline?.table.rows.map(([built]) => built)).toContain("March 1983");
   });
@@ -147,5 +148,72 @@ describe("review in few presses", () => {
     expect(await talk.say(`(kim, keeper) observation ${id}`)).toContain(
       "Declined because the picture shows another car",
     );
+  });
+});
+
+describe("kinds that followed each other in a row", () => {
+  const panels = ["engine-turned", "crackle", "crackle-symbols"] as const;
+  const row = (kind: string, months: readonly number[], year: number): readonly SeenCar[] =>
+    months.map((month) => ({ part: "instrument-panel", variant: kind, year, month }));
+  const seen: readonly SeenCar[] = [
+    ...row(panels[0], [1, 4, 7, 10], 1977),
+    ...row(panels[1], [2, 5, 8, 11], 1979),
+    ...row(panels[2], [3, 6, 9, 12], 1983),
+    { part: "instrument-panel", variant: panels[0], year: 1984, month: 2, grade: "history-unknown" },
+  ];
+
+  test("are told all at once: every change, the suspects, the cars wanted between them, one drawing", async () => {
+    const blocks = await blocksOf(seen, "changeovers of the instrument panel");
+    const text = textOf(blocks);
+    expect(text).toMatch(/The instrument panel came as .*, one after the other\. All changes at once:/u);
+    expect(text.match(/took the place of/gu)?.length).toBeGreaterThanOrEqual(2);
+    expect(text).toMatch(/looks swapped or misread: a000-000c, .*built February 1984/u);
+    expect(text.match(/cars wanted for the .* giving way to the .*: built /gu)).toHaveLength(2);
+    const chart = blocks.flatMap((block) => (block.kind === "timeline" ? [block.chart] : []))[0];
+    if (chart === undefined || !("lanes" in chart)) throw new Error("a chain has a drawing of its own");
+    expect(chart.lanes.map(({ marks }) => marks.length)).toEqual([5, 4, 4]);
+    expect(chart.changes).toHaveLength(2);
+    expect(changeoverPicture(chart)).toContain("</svg>");
+  });
+
+  test("one of them that is asked for is told by itself", async () => {
+    const text = textOf(await blocksOf(seen, "when did the crackle panel change?"));
+    expect(text).not.toContain("All changes at once");
+  });
+});
+
+test("trims in each market stand apart when enough of them were seen, and it is said from whom they borrow", async () => {
+  const seen = [0, 1, 2, 3].flatMap((group) =>
+    cars.slice(0, 8).map((car) => ({
+      ...car,
+      car: { market: group % 2 === 0 ? "home" : "america", trim: group < 2 ? "s" : "standard" },
+    })),
+  );
+  const text = textOf(await blocksOf(seen, "changeovers of the rear spoiler"));
+  expect(text).toMatch(/, Home market: about .*; with the others: /u);
+  expect(text).toContain("Within a market each trim leans on the other trims of that market");
+});
+
+describe("lead times", () => {
+  test("of every mark of a part stand with what they rest on", async () => {
+    const text = textOf(await blocksOf([], "lead times of the door mirror"));
+    expect(text).toContain("How long before the car a door mirror was dated:");
+    expect(text).toMatch(
+      /from the casting dial to the week mark on the glass most take .* months, as the handbook has it/u,
+    );
+    expect(text.match(/ {2}- from the /gu)).toHaveLength(3);
+    expect(
+      textOf(await blocksOf([], "lead times")).match(/How long before the car/gu)?.length,
+    ).toBeGreaterThan(3);
+  });
+
+  test.each([
+    ["week 14 of 1982", "they go together"],
+    ["week 50 of 1982", "dated after the car was built, which is no lead at all"],
+    ["week 2 of 1978", "long on the shelf"],
+  ])("glass of %s in a car of June 1982: %s", async (read, verdict) => {
+    const talk = await talkWith([]);
+    await talk.say(`(ann) door mirror on my Shrike S built june 1982, week mark on the glass is ${read}`);
+    expect(await talk.say("(ann) lead times")).toContain(verdict);
   });
 });

@@ -139,3 +139,50 @@ describe("an answer about a mark", () => {
     expect(say(cars)).toMatch(/to the car: usual \(most take [^)]*, learnt from 12 documented cars\)\./u);
   });
 });
+
+/** The casting dated about nine months before its glass, on loose mirrors. */
+function bothMarks(id: number): Observation {
+  const glass = 12 * 1982 + (id % 20);
+  const report = (feature: string, from: number) => ({
+    feature,
+    by: `member ${id}`,
+    certainty: 1,
+    words: feature,
+    value: { kind: "date" as const, readings: [{ interval: { from, to: from + 0.23 }, weight: 1 }] },
+  });
+  const reports = [report("casting-date", glass - 9), report(mark, glass)];
+  return seen(id, { reports, car: { isLoosePart: true }, grade: "history-unknown" });
+}
+
+describe("the lead from one mark to the next", () => {
+  const loose = Array.from({ length: 10 }, (_, id) => bothMarks(id));
+
+  test("is learnt from parts that carry both, on a car or loose, and teaches nothing of the way to the car", () => {
+    const link = linkFrom(loose, "casting-date");
+    expect(link?.cars).toBe(10);
+    expect(link?.lead.median).toBeGreaterThan(5);
+    expect(linkFrom(loose)?.cars).toBe(0);
+  });
+
+  test("is the handbook's where only one of the two was read", () => {
+    expect(linkFrom(cars, "casting-date")?.cars).toBe(0);
+  });
+
+  test("is said with what taught it when both are read", () => {
+    const said = JSON.stringify(
+      step(
+        knownFrom(loose),
+        emptyConversation,
+        {
+          conversation: "club:bench",
+          from: "owner",
+          text: "door mirror, casting date march 1981, week mark on the glass is week 50 of 1981",
+        },
+        demoToday,
+      ).reply,
+    );
+    expect(said).toMatch(
+      /from the casting dial to the week mark on the glass: usual \(most take [^)]*, learnt from 10 parts with both marks\)/u,
+    );
+  });
+});

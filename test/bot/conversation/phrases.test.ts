@@ -47,14 +47,15 @@ describe("effort in words", () => {
 });
 
 describe("lead times in words", () => {
+  const usual = { from: 1, to: 4, taught: 0 };
   test("a usual, a short and a long one are called so", () => {
-    expect(leadTime("week mark", 3.1, 1, 4)).toBe(
+    expect(leadTime("week mark", undefined, 3.1, usual)).toBe(
       "About three months from the week mark to the car: usual (most take one month to four).",
     );
-    expect(leadTime("week mark", 0.2, 1, 4)).toContain("Less than a month");
-    expect(leadTime("week mark", 0.2, 1, 4)).toContain("short");
-    expect(leadTime("week mark", 14, 1, 4)).toContain("About 14 months");
-    expect(leadTime("week mark", 14, 1, 4)).toContain("long");
+    expect(leadTime("week mark", undefined, 0.2, usual)).toContain("Less than a month");
+    expect(leadTime("week mark", undefined, 0.2, usual)).toContain("short");
+    expect(leadTime("week mark", undefined, 14, usual)).toContain("About 14 months");
+    expect(leadTime("week mark", undefined, 14, usual)).toContain("long");
   });
 });
 

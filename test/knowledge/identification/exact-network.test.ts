@@ -1,6 +1,7 @@
 // The whole identification of state features against an exact inference library: bayesjs 0.6.5, junction tree.
 // Every hypothesis, kins included, is a state of one node; states, causes and shared traps are nodes below it.
-import { type ICptWithParentsItem, type INetwork, inferences } from "bayesjs";
+import { createRequire } from "node:module";
+import type { ICptWithParentsItem, INetwork } from "bayesjs";
 import { expect, test } from "vitest";
 import { notThere, type Report } from "../../../knowledge/evidence/report.ts";
 import { beliefOf } from "../../../knowledge/identification/belief.ts";
@@ -8,6 +9,9 @@ import type { CompiledPart } from "../../../knowledge/identification/compiled-pa
 import { type RandomHandbook, randomHandbook, randomReports } from "../../support/random-handbooks.ts";
 import { chanceFrom } from "../../support/random-tables.ts";
 import { compiledFrom } from "../../support/worked-examples.ts";
+
+// CommonJS whose names Node does not find by itself.
+const { inferences }: typeof import("bayesjs") = createRequire(import.meta.url)("bayesjs");
 
 type Row = Readonly<Record<string, number>>;
 

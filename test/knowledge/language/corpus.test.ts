@@ -11,15 +11,18 @@ import {
 } from "../../support/score-corpus.ts";
 
 const lexicon = await demoLexicon();
-const scored = (half: CorpusHalf): readonly ScoredMessage[] =>
-  annotatedMessages(half).map((message) => scoreMessage(message, lexicon));
-const development = scored("development");
-const heldOut = scored("held-out");
+const read = new Map<CorpusHalf, readonly ScoredMessage[]>();
+function scored(half: CorpusHalf): readonly ScoredMessage[] {
+  const messages = read.get(half) ?? annotatedMessages(half).map((message) => scoreMessage(message, lexicon));
+  read.set(half, messages);
+  return messages;
+}
 const withoutFact = (messages: readonly ScoredMessage[]): readonly ScoredMessage[] =>
   messages.filter(({ message }) => message.facts.length === 0);
-/** The writers whose messages the finders were written by, and those from whom only the judge has learnt. */
-const earlier = development.filter(({ message }) => !/^(?:fir|gorse)-/.test(message.id));
-const later = development.filter(({ message }) => /^(?:fir|gorse)-/.test(message.id));
+/** Those from whom only the judge has learnt; the finders were written by the messages of the others. */
+const isLater = ({ message }: ScoredMessage): boolean => /^(?:fir|gorse)-/.test(message.id);
+const earlier = (): readonly ScoredMessage[] => scored("development").filter((each) => !isLater(each));
+const later = (): readonly ScoredMessage[] => scored("development").filter(isLater);
 
 /** Only counts: what the held-out messages say is for nobody's eyes. */
 function inFigures(name: string, messages: readonly ScoredMessage[]): string {
@@ -35,23 +38,39 @@ function inFigures(name: string, messages: readonly ScoredMessage[]): string {
 // (precision 0.917, recall 0.864) and 8 of 125. What is missing is recall in words that no name holds.
 test("facts and car facts are read with an F1 of at least 0.88 on messages never looked at", () => {
   process.stdout.write(
-    inFigures("development, earlier", earlier) +
-      inFigures("development, later", later) +
-      inFigures("held out", heldOut),
+    inFigures("development, earlier", earlier()) +
+      inFigures("development, later", later()) +
+      inFigures("held out", scored("held-out")),
   );
-  expect(f1(heldOut)).toBeGreaterThanOrEqual(0.88);
-  expect(f1(earlier)).toBeGreaterThanOrEqual(0.95);
-  expect(f1(later)).toBeGreaterThanOrEqual(0.87);
+  expect(f1(scored("held-out"))).toBeGreaterThanOrEqual(0.88);
+  expect(f1(earlier())).toBeGreaterThanOrEqual(0.95);
+  expect(f1(later())).toBeGreaterThanOrEqual(0.87);
 });
 
 // Read before the judge had learnt from them, 72 of the 180 later messages without a fact asserted a state.
 test("of messages that hold no fact one in fifteen asserts a state at most, and none of those the finders were written by", () => {
-  expect(withoutFact(heldOut).length).toBeGreaterThanOrEqual(100);
-  expect(withoutFact(heldOut).filter(assertsState).length).toBeLessThanOrEqual(8);
-  expect(withoutFact(later).filter(assertsState).length).toBeLessThanOrEqual(21);
+  expect(withoutFact(scored("held-out")).length).toBeGreaterThanOrEqual(100);
+  expect(withoutFact(scored("held-out")).filter(assertsState).length).toBeLessThanOrEqual(8);
+  expect(withoutFact(later()).filter(assertsState).length).toBeLessThanOrEqual(21);
   expect(
-    withoutFact(earlier)
+    withoutFact(earlier())
       .filter(assertsState)
       .map(({ message }) => message.id),
   ).toEqual([]);
+});
+
+/** Messages of the development half of which something is missed or made up. A message may leave this list; none may join it. */
+const notYetRead: ReadonlySet<string> = new Set(
+  [
+    "amber-037 amber-075 amber-215 birch-025 birch-033 birch-049 birch-105 birch-193 cedar-004 cedar-012 cedar-015",
+    "cedar-030 cedar-036 cedar-041 cedar-043 cedar-051 cedar-062 cedar-063 cedar-066 cedar-070 cedar-071 cedar-072",
+    "cedar-074 cedar-075 cedar-076 cedar-077 cedar-099 cedar-107 cedar-116 cedar-120 cedar-135 cedar-149 cedar-150",
+    "cedar-153 cedar-158 cedar-162 cedar-166 cedar-174 cedar-175 cedar-176 cedar-178 cedar-185 cedar-186 cedar-200",
+    "elder-002",
+  ].flatMap((line) => line.split(" ")),
+);
+
+test("what was read as its writer meant it is read so still, message by message of the development half", () => {
+  const wrong = scored("development").filter(({ missed, invented }) => missed + invented > 0);
+  expect(wrong.map(({ message }) => message.id).filter((id) => !notYetRead.has(id))).toEqual([]);
 });
