@@ -2,13 +2,8 @@
 // part what helps to tell which feature a loose word belongs to. Compiled once per edition.
 import type { Feature, Handbook, PartKind } from "../handbook/schema.ts";
 import { cleanText } from "./clean-text.ts";
-<<<<<<< HEAD
-import { commonWords, glueWords, isGeneralWord } from "./common-words.ts";
-import { numberOf, stemWord } from "./fold-word.ts";
-=======
 import { commonWords, isGeneralWord } from "./common-words.ts";
-import { stemWord } from "./fold-word.ts";
->>>>>>> main
+import { numberOf, stemWord } from "./fold-word.ts";
 import type { Meaning, Phrase } from "./meaning.ts";
 import { stemsOf } from "./name-stems.ts";
 import { compilePartWords, lendingNames, type PartWords } from "./part-words.ts";
