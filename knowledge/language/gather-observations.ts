@@ -44,12 +44,15 @@ export function gatherObservations(view: MessageView): Gathered {
   return { candidates, undecided };
 }
 
-/** The short answer as a candidate: at its telling word, else of the whole message; undefined for sizes and dates. */
+/**
+ * The short answer as a candidate: at its telling word, else of the whole message; undefined for sizes, dates and a place
+ * among the answers ("c"), which are nothing but an answer.
+ */
 export function candidateOfAnswer(view: MessageView, { finding, by }: ShortAnswer): Candidate | undefined {
   const { value, feature, part } = finding;
   const words = part === null ? undefined : view.lexicon.parts.get(part)?.features.get(feature);
   const state = value.kind === "state" ? value.state : words?.polarity.absent;
-  if (part === null || state === undefined || !/state/.test(value.kind)) return undefined;
+  if (part === null || state === undefined || !/state/.test(value.kind) || by === "place") return undefined;
   const at = view.tokens.findIndex(({ stem }) => words?.tellingWords.get(stem) === state);
   const place =
     by === "word" && at >= 0

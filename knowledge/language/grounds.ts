@@ -126,7 +126,6 @@ const grounds = {
   presence: isFoundBy("presence"),
   "answer by word": isFoundBy("word"),
   "answer by nod": isFoundBy("nod"),
-  "answer by place": isFoundBy("place"),
   "answer by nearness": isFoundBy("nearness"),
   denied: ({ candidate }) => candidate.isDenied,
   "foreign words in clause": ({ foreign }) => Math.min(foreign, 5) / 5,

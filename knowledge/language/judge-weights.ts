@@ -37,7 +37,6 @@ export const judgeWeights: Readonly<Record<GroundName, number>> = {
   presence: -0.27,
   "answer by word": -0.2,
   "answer by nod": 0.05,
-  "answer by place": 0,
   "answer by nearness": -0.25,
   denied: 0.39,
   "foreign words in clause": -0.24,

@@ -1,7 +1,11 @@
+import { fileURLToPath } from "node:url";
 import { expect, test } from "vitest";
+import { loadHandbookFolder } from "../../adapters/handbook-folder/index.ts";
 import { groundNames } from "../../knowledge/language/grounds.ts";
 import { bias, judgeWeights } from "../../knowledge/language/judge-weights.ts";
-import { demoLexicon } from "../support/demo-lexicon.ts";
+import { compileLexicon } from "../../knowledge/language/lexicon.ts";
+import { readMessage } from "../../knowledge/language/read-message.ts";
+import { demoLexicon, testToday } from "../support/demo-lexicon.ts";
 import { type Row, readDemo } from "../support/read-demo.ts";
 import { findingsInWords } from "../support/reading-in-words.ts";
 import { fittedTable } from "./fitted-table.ts";
@@ -57,4 +61,19 @@ test("a state that may have been meant is kept apart, to be asked back", () => {
     { part: "steering-wheel", feature: "rim-cover", state: "laced-glove", words: "leather gloves" },
   ]);
   expect(readDemo("the rim is leather", "steering-wheel").inDoubt).toEqual([]);
+});
+
+test("the weights serve a handbook they were not learnt with", async () => {
+  const folder = fileURLToPath(new URL("../../knowledge/handbooks/ollerton-finch", import.meta.url));
+  const loaded = await loadHandbookFolder(folder);
+  if (!loaded.ok) throw new Error("the handbook of sewing machines does not load");
+  const machines = compileLexicon(loaded.handbook);
+  const read = (text: string) =>
+    findingsInWords(readMessage(text, machines, { today: testToday, part: "face-plate" }));
+  expect(read("the plate is nickelled, two slotted screws and a smooth back").toSorted()).toEqual([
+    "face-plate.back rolled",
+    "face-plate.plating nickel",
+    "face-plate.screws two-slotted",
+  ]);
+  expect(read("my neighbour's cat is black and her curtains are plain")).toEqual([]);
 });
