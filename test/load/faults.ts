@@ -80,27 +80,31 @@ export const faults = {
     })();
   },
 
-  /** Not a byte goes into the disk of the store any more; then there is room again. A photograph is sent meanwhile, and one after. */
+  /**
+   * Not a byte goes into the disk of the store any more; then there is room again. Photographs are sent until one is refused, because the
+   * log that SQLite keeps has room of its own for a while; all that were not refused must be there afterwards, and one more.
+   */
   disk({ programs: [program], disk }) {
     if ("missing" in disk || program === undefined) return "missing" in disk ? disk.missing : "no process";
     return (async () => {
       disk.fill();
+      const pictures: string[] = [];
       try {
-        if (!(await waitUntil(async () => !(await program.isReady()), 20_000, 100)))
-          throw new Error("on a full disk it says that it is ready");
-        const { status, picture } = await sendPhotograph(program.address, 1);
-        if (status < 500 || picture !== undefined)
-          throw new Error(`a photograph on a full disk is answered with ${status}`);
+        pictures.push(...(await takenUntilRefused(program.address)));
         await pause(8000);
       } finally {
         disk.clear();
       }
-      if (!(await waitUntil(program.isReady, 20_000, 100)))
+      if (!(await waitUntil(program.isReady, 40_000, 100)))
         throw new Error("it is not ready again once there is room");
-      const { status, picture = "" } = await sendPhotograph(program.address, 2);
-      const shown = picture === "" ? undefined : await fetch(picture);
-      if (shown?.headers.get("content-type") !== "image/jpeg")
-        throw new Error(`a photograph once there is room is answered with ${status} and not shown`);
+      const { status, picture } = await sendPhotograph(program.address, MOST_PHOTOGRAPHS);
+      if (picture === undefined)
+        throw new Error(`a photograph once there is room is answered with ${status}`);
+      for (const one of [...pictures, picture]) {
+        const shown = await fetch(one);
+        if (shown.headers.get("content-type") !== "image/jpeg")
+          throw new Error("a photograph taken in is gone");
+      }
     })();
   },
 
@@ -135,6 +139,21 @@ export const faults = {
     if (!wasTaken) throw new Error("a process did not take the mended handbook");
   },
 } as const satisfies Readonly<Record<string, Fault>>;
+
+const MOST_PHOTOGRAPHS = 60;
+
+/** Where those are that were taken in. */
+async function takenUntilRefused(address: string): Promise<readonly string[]> {
+  const pictures: string[] = [];
+  for (let number = 0; number < MOST_PHOTOGRAPHS; number += 1) {
+    const { status, picture } = await sendPhotograph(address, number);
+    if (status >= 500 && picture === undefined) return pictures;
+    if (picture === undefined)
+      throw new Error(`a photograph on a full disk is answered with ${status} and is not there`);
+    pictures.push(picture);
+  }
+  throw new Error("a full disk takes in any number of photographs");
+}
 
 /** Nothing when the process has no time for it. */
 async function handbookPage(address: string): Promise<string> {
