@@ -1,5 +1,11 @@
 /** What was left aside, and why; near misses; names that are no evidence. Nothing is dropped in silence. */
-import type { Feature, MessageReading, PartKind } from "../../knowledge/index.ts";
+import {
+  type Feature,
+  featureById,
+  type MessageReading,
+  type PartKind,
+  stateName,
+} from "../../knowledge/index.ts";
 import type { Change } from "./change.ts";
 import type { Heard } from "./hear.ts";
 import { findPart, type Knowledge } from "./knowledge.ts";
@@ -7,6 +13,7 @@ import {
   anotherCarLeftAside,
   didYouMean,
   hearsayLeftAside,
+  meantThis,
   namedVariantLeftAside,
   notYetLeftAside,
   questionLeftAside,
@@ -38,9 +45,18 @@ export function readingRemarks(
   const near = reading.nearMisses
     .slice(0, isUnderstood ? 0 : mostNearMisses)
     .map(({ words, meant }) => didYouMean(words, meant));
-  return [...new Set([...names, ...aside, ...figure, ...near])].filter(
+  const doubt = askedBack(part, reading);
+  return [...new Set([...names, ...aside, ...doubt, ...figure, ...near])].filter(
     (remark) => !change.remarks.includes(remark),
   );
+}
+
+/** "Did you mean …?" for the first state of this part that was too doubtful to take; one a turn is enough. */
+function askedBack(part: PartKind | undefined, { inDoubt }: MessageReading): readonly string[] {
+  const doubt = inDoubt.find((each) => each.part === part?.id);
+  const feature = part && doubt && featureById(part, doubt.feature);
+  if (part === undefined || doubt === undefined || feature === undefined) return [];
+  return [meantThis(doubt.words, part.name, `${feature.name}: ${stateName(feature, doubt.state)}`)];
 }
 
 /** One remark for each cause, with the words it concerns. */

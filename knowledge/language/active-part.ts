@@ -74,16 +74,28 @@ export function partMentions(view: PartView): readonly (string | undefined)[] {
   const plainly = plainlyNamed(view.spotted);
   const pointed = pointedParts(view.spotted, view.lexicon);
   let inHand = view.context.part;
+  /** The words the part in hand was called by in this message; none while only the case tells it. */
+  let calledBy = new Set<string>();
   return view.spotted.map((spotted) => {
     const words = spotted.used.map((token) => view.tokens[token]?.folded ?? "");
     if (inHand !== undefined && isPlace(view, spotted)) return undefined;
     // "The rim of the steering wheel": a word of the part named plainly later is no other part.
     const owner = inHand ?? plainly.find((part) => isWordOf(spotted, part));
-    const part = betterPointed(partNamed(spotted, words, view.lexicon, owner), words, view.lexicon, pointed);
-    if (part !== inHand && isAmidst(view, spotted, inHand)) return undefined;
-    if (part !== undefined) inHand = part;
+    // "Spoiler: smooth. Wing: rough": a short name is still the part in hand only where that was called so.
+    const isAnew = calledBy.size > 0 && isNewName(spotted, words, calledBy);
+    const named = partNamed(spotted, words, view.lexicon, isAnew ? undefined : owner);
+    const part = isAnew ? named : betterPointed(named, words, view.lexicon, pointed);
+    if (part === undefined || (part !== inHand && isAmidst(view, spotted, inHand))) return undefined;
+    calledBy = new Set(part === inHand ? [...calledBy, ...words] : words);
+    inHand = part;
     return part;
   });
+}
+
+/** One word that is the name of a part and nothing else, and that no part was called by yet. */
+function isNewName({ phrase }: Spotted, words: readonly string[], calledBy: ReadonlySet<string>): boolean {
+  const isName = phrase.meanings.length === 1 && phrase.meanings[0]?.kind === "part";
+  return isName && words.length === 1 && !calledBy.has(words[0] ?? "");
 }
 
 /** "The horn push shows a bird with spread wings": said amid words that only the part in hand has. */

@@ -22,6 +22,8 @@ const noise: readonly RegExp[] = [
   /<[@#:][^>\s]{1,60}>/g,
   /[\w -]{0,13}\u2022[\w\u2022 -]{0,16}/g,
   /\b\d[\d,.]* ?(?:k )?miles?\b/gi,
+  // A metric thread ("M6 x 20", ISO 261) counts nothing.
+  /\bm(?:[3-9]|1[0-2])s?\b(?: ?x ?\d+(?: ?mm)?)?/gi,
 ];
 
 /** Trade words used for something else; longer sayings of a club may be added here. */

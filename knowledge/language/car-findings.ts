@@ -2,6 +2,7 @@
 // is loose. Somebody else's car is left aside; a question may still tell of the speaker's own.
 import type { ProvenanceGrade } from "../evidence/car-description.ts";
 import type { Goal } from "../evidence/goal.ts";
+import { commonWords } from "./common-words.ts";
 import { embeddedQuestionCues } from "./cue-words.ts";
 import { goalPatterns } from "./intents.ts";
 import type { CarFinding } from "./message-reading.ts";
@@ -29,7 +30,7 @@ const grades: readonly (readonly [ProvenanceGrade, RegExp])[] = [
 ];
 
 const loose =
-  /\b(?:loose (?:one|part|spoiler|mirrors?|wheels?|item|steering)|(?:a|one|pair|bought|found|got|have|its|it is|are|theyre) loose|(?:two|pair|set) (?:of )?loose|off (?:the|a|any) car|not (?:on|fitted to|attached to) (?:a|any|the|my) car|(?:it|this|one|them|these|part|spoiler|mirrors?|wheels?|is|sat|sitting|here|lying) (?:\w+ )?on (?:the|my) (?:work ?)?bench|on the kitchen table|in a box (?:of|under|with)|in my hands?|swap ?meets?|auto ?jumbles?|boot sale|flea market|(?:on |from |off |an )?e ?bay|for sale (?:ad|ads|advert|listing|online)|classifieds?|online auction|auction (?:site|listing)|marketplace|dont (?:have|own|even have) (?:a|any|the) car(?! (?:here|with|at|in|to hand|nearby|handy|around|today|yet|any ?more|tonight))|no car (?:yet|to go with|attached)|without a car|spare (?:one|spoiler|mirrors?|wheels?)|from a (?:breaker|breakers|scrapyard|scrap yard|seller)|bought (?:one|a|this|it|these|them) (?:\w+ ){0,4}(?:online|secondhand|second hand|used)|at a (?:swap|jumble|show|meet)|off a (?:breaker|stall|bloke)|on the shelf|shelf in|at the jumble|part on its own|by itself|listing|stall|found (?:it|this|these|them|one|a|some) (?:\w+ ){0,3}?(?:in|at|on) (?:a|the|an)|(?:for sale|(?:spoiler|mirrors?|wheels?|wings?|dash|panel|it|one) arrive[sd]? (?:on )?(?:today|tomorrow|\w+day|this|next)|(?<!anyone |anybody |who is |whos |is |he is |hes )selling|sold as|collection only)|off the bay|swap table|picked (?:this|it|these|them|one|up|a) (?:\w+ ){0,3}?(?:up|at|from|for)|just bought (?:a|this|these|one)|i bought a|bought (?:both |it |them |these |this |one )?(?:from|off) |both bought (?:from|off))\b/;
+  /\b(?:loose (?:one|part|spoiler|mirrors?|wheels?|item|steering)|(?:a|one|pair|bought|found|got|have|its|it is|are|theyre) loose|(?:two|pair|set) (?:of )?loose|off (?:the|an?|any|my) (?:parts |donor |scrap(?:ped)? |old )?car|not (?:on|fitted to|attached to) (?:a|any|the|my) car|(?:it|this|one|them|these|part|spoiler|mirrors?|wheels?|is|sat|sitting|here|lying) (?:\w+ )?on (?:the|my) (?:work ?)?bench|on the kitchen table|in a box (?:of|under|with)|in my hands?|swap ?meets?|auto ?jumbles?|boot sale|flea market|(?:on |from |off |an )?e ?bay|for sale (?:ad|ads|advert|listing|online)|classifieds?|online auction|auction (?:site|listing)|marketplace|dont (?:have|own|even have) (?:a|any|the) car(?! (?:here|with|at|in|to hand|nearby|handy|around|today|yet|any ?more|tonight))|no car (?:yet|to go with|attached)|without a car|spare (?:one|spoiler|mirrors?|wheels?)|from a (?:breaker|breakers|scrapyard|scrap yard|seller)|bought (?:one|a|this|it|these|them) (?:\w+ ){0,4}(?:online|secondhand|second hand|used)|at a (?:swap|jumble|show|meet)|off a (?:breaker|stall|bloke)|on the shelf|shelf in|at the jumble|part on its own|by itself|listing|stall|found (?:it|this|these|them|one|a|some) (?:\w+ ){0,3}?(?:in|at|on) (?:a|the|an)|(?:for sale|(?:spoiler|mirrors?|wheels?|wings?|dash|panel|it|one) arrive[sd]? (?:on )?(?:today|tomorrow|\w+day|this|next)|(?<!anyone |anybody |who is |whos |is |he is |hes )selling|sold as|collection only)|off the bay|swap table|picked (?:this|it|these|them|one|up|a) (?:\w+ ){0,3}?(?:up|at|from|for)|just bought (?:a|this|these|one)|i bought a|bought (?:both |it |them |these |this |one )?(?:from|off) |both bought (?:from|off))\b/;
 /** Bought, offered or advertised by itself: however far the seller stands behind the verb. */
 const traded =
   /\b(?:(?:bought|got|found|won|scored|grabbed|acquired|snagged|rescued|purchased|collected|came) (?:\w+ ){0,7}?(?:off|from|at|on|in) (?:a |an |the |some |his |her |my )?(?:\w+ ){0,2}?(?:autojumble|jumble|swap ?meet|boot ?sale|car boot|farm sale|house clearance|flea market|breakers?|scrap ?yard|junk ?yard|salvage|skip|facebook|marketplace|ebay|bay|auction|classifieds?|dealers?|trader|seller|stall|estate sale|garage sale|parts fair)|(?:asking|wants?|want) (?:silly money|too much|a fortune|(?:about |around |only |just )?\w+ (?:quid|pounds|euros?|bucks|dollars))|(?:quid|pounds|euros?|bucks|dollars) (?:for (?:it|them|this|these|the (?:pair|set|lot))|posted|delivered|plus post\w*|ono|the (?:pair|set|lot))|\d+ posted|up for grabs|been offered|was offered|offered (?:me )?(?:a|an|this|one|these|some)|(?:thinking of|about to|before i|should i|shall i|worth) buy(?:ing)?|new old stock|(?<!\ba )nos|in its (?:\w+ )?(?:box|wrapper|packaging|bubble wrap)|brand new (?:\w+ ){0,2}(?:in|from)|never (?:been )?fitted|the ad (?:says|reads|claims)|(?:seller|vendor|guy|bloke|chap|fellow|man) (?:claims|wants|is asking))\b/;
@@ -147,10 +148,13 @@ function marketsByWord(view: MessageView): readonly CarFinding[] {
 function isNamePlace(view: MessageView, at: number): boolean {
   const token = view.tokens[at];
   const [before, after] = [view.tokens[at - 1], view.tokens[at + 1]];
-  if (token === undefined || !/[A-Z]/.test(view.shown.charAt(token.start))) return false;
+  if (token === undefined) return false;
+  // A short or everyday word names a trim only with its capital.
+  const isPlainly = token.folded.length > 4 && !commonWords.has(token.folded);
+  if (!isPlainly && !/[A-Z]/.test(view.shown.charAt(token.start))) return false;
   const isAfterName =
     before !== undefined &&
-    (/^(?:a|an|the|my|model|trim|\d{2,4})$/.test(before.folded) || modelEndsAt(view, at - 1));
+    (/^(?:a|an|the|my|model|year|trim|\d{2,4})$/.test(before.folded) || modelEndsAt(view, at - 1));
   const isAlone =
     token.folded.length > 1 && token.breakBefore !== "none" && (after?.breakBefore ?? "sentence") !== "none";
   if (after !== undefined && after.breakBefore === "none" && isPartWord(view, after.folded)) return false;

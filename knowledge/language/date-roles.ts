@@ -20,9 +20,9 @@ const otherThing =
 const carAfter =
   /^[ -]?(?:(?:shrike|car|built|build|production|build date|registered|coupe|coup\u00e9|mk ?\w+|mark \w+|example|uk|us|rhd|lhd|euro\w*|home|base|standard|touring|s)\b|[^.;,]{0,16}\b(?:car|shrike)\b)/;
 const modelYear = /^['s]* ?model(?: ?year)?\b/;
-const modelYearBefore = /\b(?:model ?year|m\.y\.)(?: is| of|:)? ?$|\bmy$/;
+const modelYearBefore = /\bmodel ?year(?: is| of|:)? ?$|\bmy$/;
 const markBefore =
-  /\b(?:dated?|date (?:mark|code|stamp|wheel|clock|dial|ring)|stamp(?:ed|s)?|marked|marking|mark|clock|arrow|cent(?:re|er)|mould\w*|mold\w*|cast(?:ing)?|label\w*|sticker|tag|month|laid(?! up)|felt|marker|biro|pen|ink\w*|pencil\w*|crayon|chalk\w*|glass|figures?|dots?|says?|reads?|shows?|written|wrote|laminat\w*|foam|hub|spoke|rim|engraved|punched|struck|etched|embossed|scribed|signed|initial\w*|resin|code)\b[^.;]{0,44}$/;
+  /\b(?:(?<!\bbuild )dated?|date (?:mark|code|stamp|wheel|clock|dial|ring)|stamp(?:ed|s)?|marked|marking|mark|clock|arrow|cent(?:re|er)|mould\w*|mold\w*|cast(?:ing)?|label\w*|sticker|tag|month|laid(?! up)|felt|marker|biro|pen|ink\w*|pencil\w*|crayon|chalk\w*|glass|figures?|dots?|says?|reads?|shows?|written|wrote|laminat\w*|foam|hub|spoke|rim|engraved|punched|struck|etched|embossed|scribed|signed|initial\w*|resin|code)\b[^.;]{0,44}$/;
 const markAfter =
   /^["')]* (?:next to it|beside it|(?:just )?(?:under|above|below) it|alongside)|^[^.;,]{0,24}\b(?:stamp\w*|date (?:mark|code|stamp)|marked|mark|on the (?:\w+ )?(?:glass|mirror|spoiler|wheel|clock|back|inside|underside|rim|hub|spoke|foam|casting|housing|part|label|sticker)|in the (?:moulding|molding|resin|casting|clock)|written|in (?:pencil|ink|biro|felt|crayon|pen)|pencil\w*|ink\w*|moulded|cast in|punched|etched|engraved|scratched|crayon|in the resin)\b/;
 

@@ -3,7 +3,7 @@
 import type { Feature, Handbook, PartKind } from "../handbook/schema.ts";
 import { cleanText } from "./clean-text.ts";
 import { commonWords, isGeneralWord } from "./common-words.ts";
-import { stemWord } from "./fold-word.ts";
+import { numberOf, stemWord } from "./fold-word.ts";
 import type { Meaning, Phrase } from "./meaning.ts";
 import { stemsOf } from "./name-stems.ts";
 import { compilePartWords, lendingNames, type PartWords } from "./part-words.ts";
@@ -101,6 +101,8 @@ function addPhrase(phrases: Map<string, Draft>, name: string, meaning: Meaning, 
   // A bracketed name (">ABS<") is a mark as moulded; its bare letters mean something else.
   const stems = /[<>]/.test(name) ? [] : stemsOf(name);
   if (stems.length === 0 || stems.length > 8) return;
+  // "2+1" as a saying would be found in every "2.1".
+  if (isSaying && stems.length > 1 && stems.every((stem) => numberOf(stem) !== undefined)) return;
   // "Bonded on" must be said so: its one telling word alone means less.
   const literal = stems.length === 1 && words.length > 1 && meaning.kind !== "part" ? { literal: words } : {};
   const key = literal.literal === undefined ? [...stems].sort().join(" ") : `= ${words.join(" ")}`;

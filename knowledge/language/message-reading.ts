@@ -91,6 +91,13 @@ export interface MessageReading {
     readonly words: string;
     readonly because: "hearsay" | "question" | "another-car" | "several-readings" | "not-yet";
   }[];
+  /** States that may have been meant of the part in hand, too doubtful to be taken: to be asked back. */
+  readonly inDoubt: readonly {
+    readonly part: string;
+    readonly feature: string;
+    readonly state: string;
+    readonly words: string;
+  }[];
   /** A word close to a known one but not close enough to be taken: "did you mean". */
   readonly nearMisses: readonly {
     readonly words: string;

@@ -21,6 +21,8 @@ export interface Observation {
   readonly clause: number;
   readonly from: number;
   readonly to: number;
+  /** How likely it is the speaker's word on the part, once that was weighed. */
+  readonly probability?: number;
 }
 
 export interface Candidates {

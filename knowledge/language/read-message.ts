@@ -1,11 +1,10 @@
 // The front door of this room: one message in, one reading out. The order matters: serials are masked before
 // anything looks at the text, figures are read before words, and short answers only fill what nothing else did.
-import { blankNoise, type Span } from "./blank-noise.ts";
 import { readCar } from "./car-findings.ts";
-import { observeCarriedNouns } from "./carried-nouns.ts";
-import { cleanText } from "./clean-text.ts";
+import { candidateOfAnswer, gatherObservations } from "./gather-observations.ts";
+import { type Judged, judge } from "./judge.ts";
+import { layOut, touchesAny } from "./lay-out.ts";
 import type { Lexicon } from "./lexicon.ts";
-import { observeLooseWords } from "./loose-words.ts";
 import { readMaterials } from "./material-findings.ts";
 import { attachQuantities } from "./measurements.ts";
 import type {
@@ -15,43 +14,22 @@ import type {
   ReadingContext,
   VariantMention,
 } from "./message-reading.ts";
-import { type MessageView, viewMessage, wordsBetween } from "./message-view.ts";
+import { type MessageView, wordsBetween } from "./message-view.ts";
 import { findMisbeliefs } from "./misbeliefs.ts";
-import { observeNamedFeatures } from "./named-features.ts";
 import { findNearMisses } from "./near-misses.ts";
-import { negationsOf, observeStates } from "./observations.ts";
-import { observePresence } from "./presence.ts";
-import { findQuantities, type Quantity } from "./quantities.ts";
-import { type DatesFound, datesIn, readDates } from "./read-dates.ts";
+import type { Quantity } from "./quantities.ts";
+import { readDates } from "./read-dates.ts";
 import { readIntents } from "./read-intents.ts";
-import { maskSerials } from "./serials.ts";
 import { readShortAnswer } from "./short-answers.ts";
 import { weighObservations } from "./weigh-observations.ts";
 
 /** What one message says, read against a handbook. Never throws; bounded in time by the length read. */
 export function readMessage(text: string, lexicon: Lexicon, context: ReadingContext): MessageReading {
-  const { cars } = lexicon.handbook;
-  const clean = cleanText(text);
-  const masked = maskSerials(clean.text, cars, context.serialDigest);
-  const shown = masked.text;
-  const { text: readable, quoted } = blankNoise(shown);
-  const lower = readable.replace(/[A-Z]/g, (letter) => letter.toLowerCase());
-  const dates = datesIn(lower, cars, context.today);
-  const firmDates: readonly Span[] = [...dates.phrases.filter(isFirmDate), ...dates.told];
-  const figures = findQuantities(lower);
-  const quantities = figures.filter((each) => !touchesAny(each, firmDates));
-  const taken = [
-    ...firmDates,
-    ...quantities.filter((each) => each.unit !== null && /\d/.test(lower.slice(each.start, each.start + 1))),
-  ];
-  const view = viewMessage({ shown, readable, quoted, taken }, lexicon, context);
+  const { view, lower, dates, figures, quantities, serials, isCut } = layOut(text, lexicon, context);
   const dated = readDates(view, lower, dates);
-  const negations = negationsOf(view);
-  const { observations, undecided } = observeStates(view, negations);
-  const loose = [...observations, ...observeLooseWords(view, negations, observations)];
-  const carried = [...loose, ...observeCarriedNouns(view, negations, loose)];
-  const states = [...carried, ...observeNamedFeatures(view, carried)];
-  const weighed = weighObservations(view, [...states, ...observePresence(view, negations, states)]);
+  const { candidates, undecided } = gatherObservations(view);
+  const judged = judge(view, candidates);
+  const weighed = weighObservations(view, judged.taken);
   const measured = attachQuantities(
     view,
     quantities.filter((each) => !touchesAny(each, dated.used)),
@@ -63,7 +41,7 @@ export function readMessage(text: string, lexicon: Lexicon, context: ReadingCont
   const car: readonly CarFinding[] = [
     ...readCar(view),
     ...dated.car,
-    ...masked.serials.map((serial) => ({ about: "serial" as const, ...serial, words: serial.masked })),
+    ...serials.map((serial) => ({ about: "serial" as const, ...serial, words: serial.masked })),
   ];
   const parts = partsOf(view);
   const variants = variantsOf(view);
@@ -89,20 +67,12 @@ export function readMessage(text: string, lexicon: Lexicon, context: ReadingCont
     intents,
     misbeliefs,
     leftAside,
+    inDoubt: inDoubt(view, judged.doubtful, findings),
     nearMisses: findNearMisses(view),
-    ...(clean.isCut ? { isCut: true as const } : {}),
+    ...(isCut ? { isCut: true as const } : {}),
     isOpaque: understood === 0,
-    shownText: shown,
+    shownText: view.shown,
   };
-}
-
-function touchesAny(quantity: Quantity, spans: readonly Span[]): boolean {
-  return spans.some((span) => span.start < quantity.end && quantity.start < span.end);
-}
-
-/** A bare "81" may be a number after all; every other date phrase is a date. */
-function isFirmDate(phrase: DatesFound["phrases"][number]): boolean {
-  return phrase.shape !== "short-year";
 }
 
 /** A mark as moulded says more than its letters read as words: of two findings for a feature the first stands. */
@@ -122,7 +92,24 @@ function withShortAnswer(
   const asked = view.context.askedFeature;
   if (asked === undefined || findings.some((finding) => finding.feature === asked)) return findings;
   const answer = readShortAnswer(view, intents, quantities);
-  return answer === undefined ? findings : [...findings, answer];
+  if (answer === undefined) return findings;
+  const candidate = candidateOfAnswer(view, answer);
+  const isSound = candidate === undefined || judge(view, [candidate], findings.length).taken.length > 0;
+  return isSound ? [...findings, answer.finding] : findings;
+}
+
+/** States said once, of features that nothing else tells. */
+function inDoubt(
+  view: MessageView,
+  doubtful: Judged["doubtful"],
+  findings: readonly FeatureFinding[],
+): MessageReading["inDoubt"] {
+  return doubtful.flatMap(({ part, feature, state, isDenied, from, to }) => {
+    const isTold = findings.some((finding) => finding.feature === feature);
+    const isOne = doubtful.every((other) => other.feature !== feature || other.state === state);
+    if (part === null || isDenied || isTold || !isOne) return [];
+    return [{ part, feature, state, words: wordsBetween(view, from, to) }];
+  });
 }
 
 function partsOf(view: MessageView): MessageReading["parts"] {

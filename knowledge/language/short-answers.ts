@@ -29,6 +29,12 @@ const judged =
 const asking = /^(?:(?:but|so|and|ok) )?(?:why|how|where|when|who)\b/;
 const ordinals = "first second third fourth fifth sixth".split(" ");
 
+export interface ShortAnswer {
+  readonly finding: FeatureFinding;
+  /** Told by a word of the state, by a nod, by its place among the answers or its figure, or by coming nearest. */
+  readonly by: "word" | "nod" | "place" | "figure" | "nearness";
+}
+
 /**
  * The finding a short answer makes; undefined when it answers nothing. `intents`: those read from the message;
  * `quantities`: its figures that are no dates.
@@ -37,24 +43,25 @@ export function readShortAnswer(
   view: MessageView,
   intents: readonly Intent[],
   quantities: readonly Quantity[],
-): FeatureFinding | undefined {
+): ShortAnswer | undefined {
   const { part, askedFeature } = view.context;
   const words =
     part === undefined || askedFeature === undefined
       ? undefined
       : view.lexicon.parts.get(part)?.features.get(askedFeature);
   if (words === undefined || part === undefined || view.tokens.length > 14) return undefined;
-  const value = answerIn(view, words, intents, quantities);
-  if (value === undefined) return undefined;
+  const answer = answerIn(view, words, intents, quantities);
+  if (answer === undefined) return undefined;
   const isDoubted = view.clauses.some((clause) => clause.isAsked);
   const certainty = Math.min(isDoubted ? 0.5 : 1, ...view.stances.map((stance) => stance.certainty));
-  return {
+  const finding = {
     part,
     feature: words.feature.id,
-    value,
+    value: answer.value,
     certainty,
     words: wordsBetween(view, 0, view.tokens.length - 1),
   };
+  return { finding, by: answer.by };
 }
 
 function answerIn(
@@ -62,7 +69,7 @@ function answerIn(
   words: FeatureWords,
   intents: readonly Intent[],
   quantities: readonly Quantity[],
-): ReportValue | undefined {
+): { readonly value: ReportValue; readonly by: ShortAnswer["by"] } | undefined {
   const { feature } = words;
   if (
     view.clauses.some(
@@ -74,13 +81,19 @@ function answerIn(
     return undefined;
   if (view.stances.some((stance) => stance.aside === "hearsay" || stance.aside === "another-car"))
     return undefined;
-  if (feature.kind === "measurement") return measured(view, quantities, feature.instrument);
+  if (feature.kind === "measurement") return as("figure", measured(view, quantities, feature.instrument));
   const isUnseen = intents.some((intent) => intent.kind === "cannot-tell" || intent.kind === "how-to-check");
   const polar = isUnseen ? undefined : yesOrNo(view, words, intents);
-  if (feature.kind === "date") return polar;
+  if (feature.kind === "date") return as("nod", polar);
   const told = toldByWord(view, words);
-  if (told !== undefined || isUnseen) return told;
-  return polar ?? chosenByPlace(view, feature) ?? nearest(view, feature);
+  if (told !== undefined || isUnseen) return as("word", told);
+  return (
+    as("nod", polar) ?? as("place", chosenByPlace(view, feature)) ?? as("nearness", nearest(view, feature))
+  );
+}
+
+function as<By>(by: By, value: ReportValue | undefined): { value: ReportValue; by: By } | undefined {
+  return value === undefined ? undefined : { value, by };
 }
 
 /** The state that the answer's words come nearest to, when it denies and asks nothing. */

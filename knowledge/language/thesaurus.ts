@@ -2,7 +2,7 @@
 // not hold itself, and only answered with words that it does hold: no handbook has to list every whisker.
 
 const groups: readonly string[] = [
-  "hairy furry whiskery whisker fibrous fluffy bristly prickly shaggy",
+  "hairy furry fuzzy whiskery whisker fibrous fluffy bristly prickly shaggy",
   "coarse bumpy lumpy knobbly",
   "flexible bendy squidgy squashy squishy floppy springy rubbery pliable",
   "stiff rigid unyielding inflexible",
@@ -10,7 +10,7 @@ const groups: readonly string[] = [
   "sanded rasped filed linished ground",
   "glued stuck bonded adhered siliconed",
   "crosshead cross-head phillips philips phillip pozidriv pozidrive pozi posidriv posidrive cross",
-  "symbol pictogram icon pictograph",
+  "symbol pictogram icon pictograph picture",
   "wrinkle wrinkly wrinkled crinkle crinkly crinkled crackle crackled",
   "swirled swirl swirly swirling",
   "notch cutout scallop scalloped notched",
@@ -61,7 +61,7 @@ const groups: readonly string[] = [
   "spongy foam",
   "magnetic ferrous",
   "wooden wood timber",
-  "leather hide",
+  "leather hide cowhide",
   "rocker tumbler",
   "kilometer kmh kph",
   "rough fibery raspy",

@@ -4,6 +4,7 @@
 import { commonWords } from "./common-words.ts";
 import { boundedEditDistance } from "./edit-distance.ts";
 import { baseForms, irregularForms, stemWord } from "./fold-word.ts";
+import { englishFor } from "./foreign-words.ts";
 import { synonymsOf } from "./thesaurus.ts";
 
 /** A known word that a typed word may stand for, with the number of edits between them. */
@@ -59,6 +60,8 @@ export function findWords(folded: string, vocabulary: Vocabulary): readonly Word
   if (commonWords.has(folded) || commonWords.has(stem)) return [];
   const base = [...baseForms(stem), ...irregularForms(stem)].find((form) => vocabulary.stems.has(form));
   if (base !== undefined) return [{ stem: base, edits: 1 }];
+  const english = englishFor(folded);
+  if (english !== undefined && vocabulary.stems.has(english)) return [{ stem: english, edits: 0 }];
   const synonym = synonymsOf(folded, stem).find((word) => vocabulary.stems.has(word));
   if (synonym !== undefined) return [{ stem: synonym, edits: 1 }];
   // "Bothered" is an everyday word in another form, and no misspelling.

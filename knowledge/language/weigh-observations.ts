@@ -52,7 +52,33 @@ function weighGroup(view: MessageView, group: readonly Observation[]): FeatureFi
     const weights = Object.fromEntries(Array.from(states, (state) => [state, 1]));
     return finding(view, kept, { kind: "weighed-states", weights });
   }
+  const plainest = isOfSides(view, kept) ? undefined : farLikeliest(kept);
+  if (plainest !== undefined) return finding(view, [plainest], { kind: "state", state: plainest.state });
   return spanWords(view, kept);
+}
+
+/** Odds by which one state must stand out from every other said. */
+const standingOut = 3;
+
+/** The observation that stands out from all of another state; undefined when none does. */
+function farLikeliest(said: readonly Observation[]): Observation | undefined {
+  const [best] = said.toSorted((one, other) => oddsOf(other) - oddsOf(one));
+  const rivals = said.filter((each) => each.state !== best?.state);
+  return best !== undefined && rivals.every((each) => oddsOf(best) >= standingOut * oddsOf(each))
+    ? best
+    : undefined;
+}
+
+/** "The left one has two screws, the right one three": both are so, each of its own. */
+function isOfSides(view: MessageView, said: readonly Observation[]): boolean {
+  const clauses = said.map((each) => view.clauses[each.clause]?.text ?? "");
+  return [/\b(?:left|nearside|passengers?)\b/, /\b(?:right|offside|drivers?)\b/].every((side) =>
+    clauses.some((clause) => side.test(clause)),
+  );
+}
+
+function oddsOf({ probability = 0.5 }: Observation): number {
+  return probability / (1 - probability);
 }
 
 /** "Hollowed, with a rib": a state whose words all stand in a name of another state said in the same clause. */

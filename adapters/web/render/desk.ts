@@ -38,7 +38,7 @@ export function renderDesk({ session, path, heading, lately, content }: DeskFram
 <nav class="tabs noprint" aria-label="${desk.sections}"><ul>${links}</ul></nav>
 ${lately}
 <h2>${heading}</h2>${content}
-<form method="post" action="/desk/said" class="say noprint">${sayFields(path, formToken)}<label for="words">${desk.sayAnything}</label><span class="row"><input id="words" name="words" maxlength="400" autocomplete="off"><button type="submit">${desk.say}</button></span></form>`;
+<form method="post" action="/desk/said" class="say noprint">${sayFields(path, formToken)}<label for="words">${desk.sayAnything}</label><span class="row"><input id="words" type="text" name="words" maxlength="400" autocomplete="off"><button type="submit">${desk.say}</button></span></form>`;
 }
 
 function tokenField({ formToken }: OpenSession): Markup {
@@ -65,7 +65,7 @@ export function sayWithReason(
   { path, formToken }: Says,
   { before, label, button, id }: Readonly<Record<"before" | "label" | "button" | "id", string>>,
 ): Markup {
-  return html`<form method="post" action="/desk/said" class="reason">${sayFields(path, formToken)}<input type="hidden" name="before" value="${before}"><label for="${id}">${label}</label><span class="row"><input id="${id}" name="reason" required maxlength="2000" autocomplete="off"><button type="submit">${button}</button></span></form>`;
+  return html`<form method="post" action="/desk/said" class="reason">${sayFields(path, formToken)}<input type="hidden" name="before" value="${before}"><label for="${id}">${label}</label><span class="row"><input id="${id}" type="text" name="reason" required maxlength="2000" autocomplete="off"><button type="submit">${button}</button></span></form>`;
 }
 
 export function renderCases(
@@ -109,6 +109,6 @@ export function renderPins(says: Says, pins: readonly PinOnPage[], rendering: Re
 ${sayWithReason(says, { before: `replace pin ${id}:`, label: desk.replace, button: desk.replaceButton, id: `replace-${id}` })}
 ${sayWithReason(says, { before: `withdraw pin ${id} because`, label: desk.reason, button: desk.withdraw, id: `withdraw-${id}` })}</article>`;
   });
-  const form = html`<form method="post" action="/desk/pin" class="reason">${sayFields(says.path, says.formToken)}<h3>${desk.newPin}</h3><label for="question">${desk.question}</label><input id="question" name="question" required maxlength="300"><label for="answer">${desk.yourAnswer}</label><textarea id="answer" name="answer" rows="3" required maxlength="2000"></textarea><p><button type="submit">${desk.pinButton}</button></p></form>`;
+  const form = html`<form method="post" action="/desk/pin" class="reason">${sayFields(says.path, says.formToken)}<h3>${desk.newPin}</h3><label for="question">${desk.question}</label><input id="question" type="text" name="question" required maxlength="300"><label for="answer">${desk.yourAnswer}</label><textarea id="answer" name="answer" rows="3" required maxlength="2000"></textarea><p><button type="submit">${desk.pinButton}</button></p></form>`;
   return html`${pins.length === 0 && html`<p>${desk.noPins}</p>`}${items}${form}`;
 }

@@ -77,6 +77,10 @@ export const serialMasked = "I keep the chassis number only masked.";
 export const didYouMean = (words: string, meant: string) =>
   `${quoted(words)} I do not know; the nearest word I have is ${meant}.`;
 
+/** `meant`: the feature and its state in words that are always understood. */
+export const meantThis = (words: string, part: string, meant: string) =>
+  `By ${quoted(words)}, did you mean the ${part}? If so, say “${meant}”; until then I leave it aside.`;
+
 export const goalChanged = (goal: string) => `You want to know ${goal}.`;
 
 export const comparedWithTheCar = "You tell me what it has, so I check whether that is right for the car.";

@@ -1,5 +1,7 @@
 import { HtmlValidate } from "html-validate";
 import { expect, test } from "vitest";
+import { systemClock } from "../../../adapters/clock.ts";
+import { makeSignInPath } from "../../../adapters/web/sign-in-links.ts";
 import { keepSeen, seenCar, seenPanels, seenSpoilers } from "../../support/seen-cars.ts";
 import { readerAt, type Seen, webSite } from "./web-site.ts";
 
@@ -42,8 +44,42 @@ test("every page is valid HTML", async () => {
     await reader.get("/embed"),
     await reader.get("/nowhere"),
   ];
-  const faults = pages.flatMap((page) => faultsOf(page).map((fault) => `${page.path} ${fault}`));
-  expect(faults).toEqual([]);
+  expect(pages.flatMap(faultsIn)).toEqual([]);
+});
+
+function faultsIn(page: Seen): readonly string[] {
+  return faultsOf(page).map((fault) => `${page.path} ${page.status} ${fault}`);
+}
+
+test("a car sheet, the way in for keepers and every page of their desk are valid HTML", async () => {
+  const { address, store } = await webSite();
+  const member = readerAt(address);
+  let seen = await member.get("/");
+  for (const text of [
+    "rear spoiler, rough inside, home market car built june 1980",
+    "pin this: they <b>all</b> had it",
+    "record what I saw",
+    "what I told decides",
+    "one owner",
+    "today",
+    "none",
+    "yes",
+    "record it",
+    "ask a keeper",
+    "share car sheet",
+  ])
+    seen = await member.send(seen, 'id="say"', { text });
+  const sheet = /href="(\/sheet\/home\/[0-9a-f]{32})"/u.exec(seen.text)?.[1] ?? "no sheet";
+  const keeper = readerAt(address);
+  const owner = { person: "console:owner", community: "home", standing: "owner", name: "Ada" } as const;
+  const wayIn = await keeper.get(await makeSignInPath(store, systemClock(), owner));
+  const desk = await keeper.send(wayIn, "/sign-in/", {});
+  const pages = [await member.get(sheet), await member.get("/sign-in"), wayIn, desk];
+  for (const place of ["observations", "pins", "board", "audit", "people", "export"])
+    pages.push(await keeper.get(`/desk/${place}`));
+  expect(pages.map(({ path, status }) => [path, status])).toEqual(pages.map(({ path }) => [path, 200]));
+  expect(pages[4]?.text).toContain("rear spoiler");
+  expect(pages.flatMap(faultsIn)).toEqual([]);
 });
 
 test("so are the pages of parts that members have seen, with drawings of their changes", async () => {

@@ -243,11 +243,12 @@ describe("leads between marks", () => {
     }),
   );
   const learnt = { part: "foot", feature: "painted", lead: { median: 7, sigma: 0.3 }, cars: 12 };
-  test("are the handbook's, and for the last before the car what documented cars taught", () => {
+  test("are the handbook's, or what documented cars taught of the same mark of the same part", () => {
     const links = dateLinks(part, [
       { ...learnt, part: "sill", cars: 99 },
-      { ...learnt, feature: "cast", cars: 98 },
+      { ...learnt, part: "sill", feature: "cast", cars: 98 },
       learnt,
+      { ...learnt, cars: 97 },
     ]);
     expect([...links].map(([id, { next, cars, lead }]) => [id, next, cars, lead.median])).toEqual([
       ["cast", "machined", 0, 1],
