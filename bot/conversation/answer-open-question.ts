@@ -7,12 +7,12 @@ import {
   type Report,
 } from "../../knowledge/index.ts";
 import { applyFacts, withReport } from "./apply-facts.ts";
-import { cannotTells } from "./case.ts";
+import { type CaseFacts, cannotTells } from "./case.ts";
 import { type Change, withNote } from "./change.ts";
 import { type DoubtedReading, doubtedReading, unitNamed } from "./doubted-reading.ts";
 import { cannotTellPart, cannotTellWhat, takenAsCannotTell, yesOrNoToWhat } from "./phrases/commands.ts";
 import { readingDropped, unitKept } from "./phrases/question.ts";
-import { cannotTellValue, carLabels } from "./phrases/understood.ts";
+import { cannotTellValue, carLabels, leftAsideThen } from "./phrases/understood.ts";
 import { sayValue } from "./saying/say-value.ts";
 import type { Speaker } from "./speaker.ts";
 
@@ -47,11 +47,32 @@ export function cannotTell(
   );
 }
 
-/** Takes "yes" or "no" to a unit that was proposed; any other open question is not one for yes or no. */
-export function yesOrNo(part: PartKind | undefined, change: Change, said: "yes" | "no"): Change {
-  const { open } = change.facts;
-  if (open === null || !open.feature.startsWith(unitQuestionPrefix)) return withNote(change, yesOrNoToWhat);
-  return said === "no" ? dropReading(part, change) : confirmUnit(part, change);
+/** Takes "yes" or "no" to a unit that was proposed, or to what was asked back; any other open question is not one for yes or no. */
+export function yesOrNo(
+  part: PartKind | undefined,
+  change: Change,
+  said: "yes" | "no",
+  speaker: Speaker,
+): Change {
+  const { open, inDoubt } = change.facts;
+  if (open?.feature.startsWith(unitQuestionPrefix) === true)
+    return said === "no" ? dropReading(part, change) : confirmUnit(part, change);
+  if (part === undefined || inDoubt === undefined) return withNote(change, yesOrNoToWhat);
+  return said === "no"
+    ? withNote(change, leftAsideThen(inDoubt.words))
+    : confirmMeant(part, change, inDoubt, speaker);
+}
+
+/** What was asked back is taken as said. */
+function confirmMeant(
+  part: PartKind,
+  change: Change,
+  { feature, state, words }: NonNullable<CaseFacts["inDoubt"]>,
+  speaker: Speaker,
+): Change {
+  const finding = { part: part.id, feature, value: { kind: "state", state }, certainty: 1, words } as const;
+  const { facts, items } = applyFacts(part, change.facts, [finding], speaker);
+  return { ...change, facts, items: [...change.items, ...items] };
 }
 
 function carUnanswerable(change: Change, asked: string): Change {

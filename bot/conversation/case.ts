@@ -71,6 +71,11 @@ const CaseFacts = z
     /** Cautions given in full so far. */
     warned: z.array(z.string()).readonly(),
     open: OpenQuestion.nullable(),
+    /** What the last message may have meant, asked back: a bare "yes" takes it. */
+    inDoubt: z
+      .strictObject({ feature: z.string(), state: z.string(), words: z.string() })
+      .readonly()
+      .exactOptional(),
   })
   .readonly();
 export type CaseFacts = z.output<typeof CaseFacts>;
@@ -129,7 +134,8 @@ export function takenBack(kept: Case): Case | undefined {
 
 /** Whether two states of a case hold the same said things; which question is open is not said by anybody. */
 export function saysTheSame(one: CaseFacts, other: CaseFacts): boolean {
-  const spoken = (facts: CaseFacts) => JSON.stringify({ ...facts, open: null, warned: [] });
+  const spoken = (facts: CaseFacts) =>
+    JSON.stringify({ ...facts, open: null, warned: [], inDoubt: undefined });
   return spoken(one) === spoken(other);
 }
 

@@ -18,7 +18,7 @@ import { needsPart, othersSaidThat } from "./phrases/commands.ts";
 import { goalWords } from "./phrases/goals.ts";
 import { sameTwice } from "./phrases/trouble.ts";
 import { comparedWithTheCar, goalChanged, keptForLater, partLabel } from "./phrases/understood.ts";
-import { readingRemarks, unclearRemark } from "./reading-remarks.ts";
+import { firstDoubt, readingRemarks, unclearRemark } from "./reading-remarks.ts";
 import { sayReported } from "./saying/say-value.ts";
 import { type Speaker, speakerOf } from "./speaker.ts";
 import { findingsOfMarks } from "./trade-evidence.ts";
@@ -44,7 +44,17 @@ export function changeCase(
   const turned = towardsTheCar(told, reading);
   const marked = applyMarks(findPart(knowledge, turned.facts.part), turned, heard, speaker);
   const answered = answers(knowledge, marked, reading, speaker);
-  return readingRemarks(knowledge, answered, heard).reduce(withRemark, answered);
+  const remarked = readingRemarks(knowledge, answered, heard).reduce(withRemark, answered);
+  return withDoubt(partOf(knowledge, remarked), remarked, reading);
+}
+
+/** Keeps what is asked back until the next message, which may say yes to it. */
+function withDoubt(part: PartKind | undefined, change: Change, reading: MessageReading): Change {
+  const doubt = firstDoubt(part, reading);
+  const { inDoubt: _, ...facts } = change.facts;
+  if (doubt === undefined) return { ...change, facts };
+  const { feature, state, words } = doubt;
+  return { ...change, facts: { ...facts, inDoubt: { feature, state, words } } };
 }
 
 function wishes(knowledge: Knowledge, begun: Change, reading: MessageReading, speaker: Speaker): Change {
@@ -162,7 +172,7 @@ function answers(knowledge: Knowledge, told: Change, reading: MessageReading, sp
           : cannotTell(part, change, intent.feature, speaker);
       case "yes":
       case "no":
-        return isAnswered ? change : yesOrNo(part, change, intent.kind);
+        return isAnswered ? change : yesOrNo(part, change, intent.kind, speaker);
       default:
         return change;
     }

@@ -51,9 +51,14 @@ export function readingRemarks(
   );
 }
 
-/** "Did you mean …?" for the first state of this part that was too doubtful to take; one a turn is enough. */
-function askedBack(part: PartKind | undefined, { inDoubt }: MessageReading): readonly string[] {
-  const doubt = inDoubt.find((each) => each.part === part?.id);
+/** The first state of this part that was too doubtful to take; one a turn is enough. */
+export function firstDoubt(part: PartKind | undefined, { inDoubt }: MessageReading) {
+  return part && inDoubt.find((each) => each.part === part.id);
+}
+
+/** "Did you mean …?" */
+function askedBack(part: PartKind | undefined, reading: MessageReading): readonly string[] {
+  const doubt = firstDoubt(part, reading);
   const feature = part && doubt && featureById(part, doubt.feature);
   if (part === undefined || doubt === undefined || feature === undefined) return [];
   return [meantThis(doubt.words, part.name, `${feature.name}: ${stateName(feature, doubt.state)}`)];

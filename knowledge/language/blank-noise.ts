@@ -47,6 +47,8 @@ const sayings: readonly RegExp[] = [
   /\bin the (?:rough|smooth) (?:part|bit|area|side|patch)\b/g,
   /\bgives? (?:me|you|us|him|her|no)\b/g,
   /\btouch wood\b/g,
+  // "No mark I can find" says no more of who looked than "no mark" does.
+  /(?<=\bno \w+ )(?:that |which )?(?:i|we) (?:can|could) (?:find|see|spot|make out)\b/g,
   // A comparison tells nothing by its object: "white as milk", "smooth as a plum".
   /(?<=\w )as an? (?!matter|result|rule|replacement|spare|pair|set|whole|lot|bit|few|good)(?:\w+ )?\w+/g,
   /(?<=\w )as (?:milk|coal|snow|soot|night|ice|glass|silk|anything|hell|rocks?|iron|houses|ditchwater|pitch|chalk|butter|nails)\b/g,

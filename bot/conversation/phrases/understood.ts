@@ -81,6 +81,8 @@ export const didYouMean = (words: string, meant: string) =>
 export const meantThis = (words: string, part: string, meant: string) =>
   `By ${quoted(words)}, did you mean the ${part}? If so, say “${meant}”; until then I leave it aside.`;
 
+export const leftAsideThen = (words: string) => `Then ${quoted(words)} stays aside.`;
+
 export const goalChanged = (goal: string) => `You want to know ${goal}.`;
 
 export const comparedWithTheCar = "You tell me what it has, so I check whether that is right for the car.";
