@@ -34,10 +34,9 @@ const loose =
 /** Bought, offered or advertised by itself: however far the seller stands behind the verb. */
 const traded =
   /\b(?:(?:bought|got|found|won|scored|grabbed|acquired|snagged|rescued|purchased|collected|came) (?:\w+ ){0,7}?(?:off|from|at|on|in) (?:a |an |the |some |his |her |my )?(?:\w+ ){0,2}?(?:autojumble|jumble|swap ?meet|boot ?sale|car boot|farm sale|house clearance|flea market|breakers?|scrap ?yard|junk ?yard|salvage|skip|facebook|marketplace|ebay|bay|auction|classifieds?|dealers?|trader|seller|stall|estate sale|garage sale|parts fair)|(?:asking|wants?|want) (?:silly money|too much|a fortune|(?:about |around |only |just )?\w+ (?:quid|pounds|euros?|bucks|dollars))|(?:quid|pounds|euros?|bucks|dollars) (?:for (?:it|them|this|these|the (?:pair|set|lot))|posted|delivered|plus post\w*|ono|the (?:pair|set|lot))|\d+ posted|up for grabs|been offered|was offered|offered (?:me )?(?:a|an|this|one|these|some)|(?:thinking of|about to|before i|should i|shall i|worth) buy(?:ing)?|new old stock|(?<!\ba )nos|in its (?:\w+ )?(?:box|wrapper|packaging|bubble wrap)|brand new (?:\w+ ){0,2}(?:in|from)|never (?:been )?fitted|the ad (?:says|reads|claims)|(?:seller|vendor|guy|bloke|chap|fellow|man) (?:claims|wants|is asking))\b/;
-const onCar =
-  /\b(?:on (?:my|the) (?:car|shrike)|still (?:on|fitted|bolted|attached)|came (?:on|with) (?:my|the) car)\b/;
+const onCar = /\b(?:on (?:my|the) car|still (?:on|fitted|bolted|attached)|came (?:on|with) (?:my|the) car)\b/;
 const marketCue =
-  /\b(?:market|spec|specification|car|cars|export|exported|delivered|version|model|shrike|trim|lhd|rhd|sold new|new in|supplied|destined|home|import|imported|built for)\b/;
+  /\b(?:market|spec|specification|car|cars|export|exported|delivered|version|model|trim|lhd|rhd|sold new|new in|supplied|destined|home|import|imported|built for)\b/;
 
 /** Model, trim, market, grade and looseness; the last said of each, in the order said. */
 export function readCar(view: MessageView): readonly CarFinding[] {

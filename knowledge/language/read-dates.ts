@@ -134,7 +134,7 @@ function isTold(view: MessageView, phrase: DatePhrase, findings: readonly Featur
 /** A question about a date just asked is answered by a bare date. */
 function roleWithQuestion(view: MessageView, phrase: DatePhrase, text: string): ReturnType<typeof roleOf> {
   if (isOfOtherThing(phrase, text)) return "none";
-  const role = roleOf(phrase, text, namesIn(view));
+  const role = roleOf(phrase, withPlainCars(view, text), namesIn(view));
   if (role !== "none") return role;
   const rest = restBeside(view, phrase, text);
   const isBare =
@@ -171,6 +171,15 @@ function askedDate(view: MessageView): DateFeature | undefined {
   return feature?.kind === "date" ? feature : undefined;
 }
 
+/** Lower-case text with the family name of the handbook's cars as "car", each place as before: cues know no handbook. */
+function withPlainCars(view: MessageView, text: string): string {
+  const { plainNouns } = view.lexicon;
+  return text.replace(/[a-z]+/g, (word) => {
+    const plain = plainNouns.get(word);
+    return plain?.startsWith("car") === true ? plain.slice(0, word.length).padEnd(word.length) : word;
+  });
+}
+
 /** Names of cars and of date features that the phrase spotter found, as places in the text. */
 function namesIn(view: MessageView): RoleNames {
   const ends = (kind: (spotted: MessageView["spotted"][number]) => boolean): readonly string[] =>
@@ -180,7 +189,8 @@ function namesIn(view: MessageView): RoleNames {
         view.shown
           .slice(view.tokens[spotted.from]?.start ?? 0, view.tokens[spotted.to]?.end ?? 0)
           .toLowerCase(),
-      );
+      )
+      .map((name) => withPlainCars(view, name));
   const cars = ends((spotted) =>
     spotted.phrase.meanings.some((each) => each.kind === "model" || each.kind === "trim"),
   );

@@ -62,11 +62,11 @@ test("a car was built, finished, registered or left the works then", () => {
       an early 1981
       a late 81
       my car is 1981
-      shrike of 1981
+      car of 1981
       chassis plate may 1981
       my 1981
       my early 1981
-      1981 shrike
+      1981 car
       1981 car
       1981 built
       1981 coupe
@@ -214,7 +214,7 @@ test("the nearer wording decides, and one behind the date counts as nearest", ()
   expect(roleIn("the car is stamped 5/80")).toBe("mark");
   expect(roleIn("stamped car built 5/80")).toBe("built");
   expect(roleIn("bought the car in 1994")).toBe("none");
-  expect(roleIn("bought a 1981 shrike")).toBe("built");
+  expect(roleIn("bought a 1981 car")).toBe("built");
   expect(roleIn("restored. built 1981")).toBe("built");
   expect(roleIn("built well. 1995")).toBe("none");
   expect(roleIn("stamped; 5/80")).toBe("none");
