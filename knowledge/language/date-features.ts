@@ -1,13 +1,14 @@
 // Which date feature a mark is of: the one named nearest, the one just asked, the only one of the part, or the only one
 // that takes such a form.
 import type { DateFeature } from "../handbook/schema.ts";
+import { numberOf } from "./fold-word.ts";
 import type { MessageView } from "./message-view.ts";
 
 /** The form a mark as written has: a week and a year, a month and a year, or none that tells. */
 export function shapeForm(written: string): string | undefined {
-  if (/^(?:1[3-9]|[2-5]\d) ?[/.-] ?\d{2}$/.test(written)) return "week-year";
+  if (/^(?:1[3-9]|[2-5]\d)(?: ?[/.-] ?| )\d{2}$/.test(written)) return "week-year";
   if (/^(?:week|wk|w)\b|w\d\d|\bweek\b/.test(written)) return "week-year";
-  return /^\d{1,2} ?[/.-] ?\d{2,4}$|^[a-z]{3,9}/.test(written) ? "month-year" : undefined;
+  return /^\d{1,2}(?: ?[/.-] ?| )\d{2,4}$|^[a-z]{3,9}/.test(written) ? "month-year" : undefined;
 }
 
 /** The date feature named nearest, the one asked, the only one, or the only one that takes such a form. */
@@ -30,13 +31,20 @@ export function chooseDateFeature(
   const ranked = (isWeek ? suited : features)
     .map((each) => ({
       each,
-      support: dateSupport(view, each, clause, at) + (suited.includes(each) ? 0.6 : 0),
+      support: dateSupport(view, each, clause, at) + formSupport(each.feature, form),
     }))
     .sort((one, other) => other.support - one.support);
   const [best, second] = ranked;
   if (best === undefined) return undefined;
   if (partId === undefined && best.support < 2) return undefined;
   return second !== undefined && second.support === best.support ? "several" : best.each;
+}
+
+/** "12 81" is December 1981 or week 12: the month is what most write so, and the week is left where something else speaks for it. */
+function formSupport(feature: DateFeature, form: string | undefined): number {
+  if (form === undefined) return 0;
+  if (takesForm(feature, form)) return 0.6;
+  return form === "month-year" && takesForm(feature, "week-year") ? 0.5 : 0;
 }
 
 function takesForm(feature: DateFeature, form: string): boolean {
@@ -74,7 +82,9 @@ function cueSupport(
   const sentence = view.clauses[clause]?.sentence;
   const stretch = view.tokens.filter((_, at) => view.clauses[view.clauseOf[at] ?? 0]?.sentence === sentence);
   const support = stretch.reduce((sum, token) => {
-    const features = cues?.get(token.stem);
+    // The figures of the mark itself name no feature.
+    const features =
+      numberOf(token.stem) !== undefined || /^\d/.test(token.stem) ? undefined : cues?.get(token.stem);
     return features?.has(each.feature.id) ? sum + 1 / features.size : sum;
   }, 0);
   return Math.min(support, 2);

@@ -55,6 +55,11 @@ test("bolts spaced are bolts apart and no back space", () => {
   expect(features("4 bolts spaced 76.4 mm", "road-wheel")).toEqual(["bolt-spacing"]);
 });
 
+test("what the glass says is the week of the glass, though the figures could be a month's", () => {
+  expect(features("the glass says 12 81", "door-mirror")).toEqual(["glass-week"]);
+  expect(features("it says 12 81", "door-mirror")).toEqual(["casting-date"]);
+});
+
 test("a glass date is the week of the glass", () => {
   expect(features("glass date 35/82", "door-mirror")).toEqual(["glass-week"]);
 });
