@@ -87,6 +87,12 @@ function answerMeasured(lower: string, isAsking: boolean) {
 export const threadTopic: TopicReader = (question) => {
   const { lower, isAsking } = question;
   if (!question.mayBeAnswered || /pitch circle|bolt circle/.test(lower)) return undefined;
+  // "The thread of the studs, M5 or M6?" asks what a part has, which no table knows.
+  if (
+    /\bthreads? (?:size )?(?:of|on|in) (?:the|my|these|those|its)\b/.test(lower) &&
+    /\bm\d{1,2} or m?\d/.test(lower)
+  )
+    return undefined;
   const isAbout =
     /\bthreads?\b|\btpi\b|\bpitch\b/.test(lower) ||
     (isAsking &&
