@@ -8,6 +8,7 @@ import { observationKind, snapshotMark } from "../../../bot/community/observatio
 import { emptyConversation, step } from "../../../bot/index.ts";
 import { clockFrom, communityTalk } from "../../support/community-talk.ts";
 import { demoKnowledge, demoToday } from "../../support/demo-knowledge.ts";
+import { seenCar } from "../../support/seen-cars.ts";
 
 /** A second spoiler on a car built in the given month of 1980, which the handbook does not expect so early. */
 function seen(
@@ -16,31 +17,7 @@ function seen(
   month: number,
   stands: Observation["stands"] = "accepted",
 ): Observation {
-  const from = 12 * 1980 + month - 1;
-  return {
-    by: `member ${id}`,
-    byName: `member ${id}`,
-    at: 1000 * id,
-    conversation: "club:bench",
-    edition: demoKnowledge().handbook.edition,
-    saw: {
-      handbook: demoKnowledge().handbook.cover.id,
-      part: "rear-spoiler",
-      variant,
-      reports: [],
-      car: { built: { from, to: from + 1 }, trim: "s" },
-      grade: "documented-from-new",
-      seen: null,
-      photographs: [],
-      links: [],
-      credit: false,
-    },
-    stands,
-    kinds: [{ variant, chance: 0.95 }],
-    reason: null,
-    isRuledAsBuilt: false,
-    sayings: [],
-  };
+  return seenCar(id, { variant, year: 1980, month, stands });
 }
 
 function viewOf(observations: readonly (readonly [string, Observation])[]) {

@@ -6,6 +6,7 @@ import type { Observation } from "../../../bot/community/observations/observatio
 import { observationKind } from "../../../bot/community/observations/observations-view.ts";
 import { emptyConversation, step } from "../../../bot/index.ts";
 import { demoKnowledge, demoToday } from "../../support/demo-knowledge.ts";
+import { seenCar } from "../../support/seen-cars.ts";
 
 const [part, mark, later] = ["door-mirror", "glass-week", "second-moulded"] as const;
 const handbookMedian = 2.2;
@@ -14,38 +15,12 @@ const handbookMedian = 2.2;
 function seen(id: number, change: Partial<Observation["saw"]> = {}, variant: string = later): Observation {
   const built = 12 * 1982 + (id % 20);
   const interval = { from: built - 6, to: built - 5.77 };
+  const car = seenCar(id, { part, variant, year: Math.floor(built / 12), month: (built % 12) + 1 });
+  const value = { kind: "date", readings: [{ interval, weight: 1 }] } as const;
+  const report = { feature: mark, by: car.by, certainty: 1, words: "week mark", value };
   return {
-    by: `member ${id}`,
-    byName: `member ${id}`,
-    at: 1000 * id,
-    conversation: "club:bench",
-    edition: demoKnowledge().handbook.edition,
-    saw: {
-      handbook: demoKnowledge().handbook.cover.id,
-      part,
-      variant,
-      reports: [
-        {
-          feature: mark,
-          by: `member ${id}`,
-          certainty: 1,
-          words: "week mark",
-          value: { kind: "date", readings: [{ interval, weight: 1 }] },
-        },
-      ],
-      car: { built: { from: built, to: built + 1 } },
-      grade: "documented-from-new",
-      seen: null,
-      photographs: [],
-      links: [],
-      credit: false,
-      ...change,
-    },
-    stands: "accepted",
-    kinds: [{ variant, chance: 0.95 }],
-    reason: null,
-    isRuledAsBuilt: false,
-    sayings: [],
+    ...car,
+    saw: { ...car.saw, reports: [report], car: { built: { from: built, to: built + 1 } }, ...change },
   };
 }
 
