@@ -7,6 +7,7 @@ import { parseArgs } from "node:util";
 import { wilsonInterval } from "../../knowledge/numbers/wilson-interval.ts";
 import { some } from "../support/draws.ts";
 import { chanceFrom } from "../support/random-tables.ts";
+import { eachAtOnce } from "./each-at-once.ts";
 import { type Mutant, mutantsOf } from "./mutants.ts";
 import { reachOf } from "./reach.ts";
 import { type Verdict, verdictOn } from "./verdict.ts";
@@ -36,18 +37,17 @@ if (room === undefined) {
 
 process.chdir(fileURLToPath(new URL("../../", import.meta.url)));
 const sources = await mutantsOf(chosen(globSync(`knowledge/${room}/**/*.ts`), values.files, ".ts"));
-const reach = reachOf(sources, chosen(testsOf(room), values.tests, ".test.ts"));
+const reach = await reachOf(sources, chosen(testsOf(room), values.tests, ".test.ts"));
 const { sample, seed } = values;
 const drawn =
   sample === undefined ? sources.mutants : some(chanceFrom(Number(seed)), sources.mutants, Number(sample));
-const judged: Judged[] = [];
-for (const mutant of drawn) {
-  const verdict = verdictOn(mutant, reach.get(mutant.id) ?? []);
-  judged.push({ ...mutant, verdict });
-  process.stderr.write(
-    `${judged.length} of ${drawn.length}  ${verdict}  ${mutant.file}:${described(mutant)}\n`,
-  );
-}
+let tried = 0;
+const judged = await eachAtOnce(drawn, async (mutant): Promise<Judged> => {
+  const verdict = await verdictOn(mutant, reach.get(mutant.id) ?? []);
+  tried += 1;
+  process.stderr.write(`${tried} of ${drawn.length}  ${verdict}  ${mutant.file}:${described(mutant)}\n`);
+  return { ...mutant, verdict };
+});
 report(judged);
 
 /** A mutant that only another room's tests would notice counts as unnoticed. */
