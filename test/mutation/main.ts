@@ -101,8 +101,21 @@ function survivors(mutants: readonly Judged[]): void {
   }
 }
 
-function described({ line: row, column, kind, replacement }: Mutant): string {
-  return `${row}:${column + 1} ${kind} -> ${replacement.replaceAll(/\s+/gu, " ").slice(0, 80)}`;
+function described({ line: row, column, kind, original, replacement }: Mutant): string {
+  return `${row}:${column + 1} ${kind} ${inOneLine(changeOf(original, replacement))}`;
+}
+
+/** What is changed and what becomes of it, with a little of what stands before: a pattern may be a thousand signs long. */
+function changeOf(original: string, replacement: string): string {
+  if (original.length < 40) return `${original} -> ${replacement}`;
+  let same = 0;
+  while (same < original.length && original[same] === replacement[same]) same += 1;
+  const start = Math.max(0, same - 40);
+  return `${original.slice(start, same + 20)} -> ${replacement.slice(start, same + 20)}`;
+}
+
+function inOneLine(text: string): string {
+  return text.replaceAll(/\s+/gu, " ").slice(0, 160);
 }
 
 function print(text: string): void {
