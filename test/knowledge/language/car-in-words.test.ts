@@ -129,3 +129,55 @@ describe("a part by itself", () => {
     ).toEqual([]);
   });
 });
+
+describe("model, trim and market", () => {
+  test.each([
+    ["trim s", "it's an S\nan S {I,R}\nMark II S\nit was not the Touring but the S\nmy S"],
+    [
+      "trim touring",
+      "my {Touring,touring}\ntouring\nsix screws on my Touring?\nis it right for a Touring?\nwhat should a Touring have?\nI have six screws, is it a Touring?\nan S. a Touring",
+    ],
+    ["built 1980, trim s", "the '80 S"],
+    ["model shrike-ii, trim touring", "Mark II {Touring,touring}"],
+    ["model shrike-ii", "a {,Shrike }Mark II\nmk1, mk2\nit is a mk1. it is a mk2"],
+    ["built June 1980, market home", "home, june 1980\nhome. june 1980"],
+    ["built June 1980, market home, trim s", "{home,Home}, june 1980, shrike S"],
+    ["built June 1980, trim s", "ho, june 1980, shrike S"],
+    ["market home", "home, Shrike\nit is a {UK,British} car"],
+    ["market home, model shrike-ii", "home, Mark II"],
+    ["market home, trim touring", "home, Touring"],
+    ["market america", "it is a federal car"],
+    ["built 1981", "S, 1981"],
+    ["loose", "I {bought,got,acquired} a Shrike mirror from a dealer\na Shrike, bought from a dealer"],
+    ["history-unknown", "one owner. barn find"],
+    [
+      "",
+      `it's an s
+      the Touring mirror
+      an S mirror
+      letters S {R,I} and more
+      it's {not,isn't,no} {a,the} Touring
+      the seller says it is {an S,a Touring}
+      my mate has {an S,a Touring}
+      six screws on a Touring?
+      a Shrike
+      home
+      home, {rough,34,1980?}
+      home is where it is, june 1980
+      home, june 1980, the seller says it is rough
+      a UK magazine
+      {standard,base}, 1980
+      a standard
+      I {bought,got,acquired} a {,nice old }Shrike from a dealer`,
+    ],
+  ] as const)("%s", (expected, table) => {
+    expect(
+      wordings(table)
+        .map((text) => [text, said(text)])
+        .filter(([, car]) => car !== expected),
+    ).toEqual([]);
+  });
+  test("is told in a question where the part in hand is known", () => {
+    expect(carInWords(readDemo("six screws on a Touring?", "door-mirror"))).toEqual(["trim touring"]);
+  });
+});
