@@ -1,8 +1,8 @@
 // Dates of a message, each in one role: findings about the car, findings about a date mark, or left alone.
-import type { Interval } from "../calendar/interval.ts";
-import type { DateFeature } from "../handbook/schema.ts";
+import { type Interval, intersect } from "../calendar/interval.ts";
 import { isAnyCar } from "./car-findings.ts";
 import { findToldMarks, type ToldMark } from "./clock-marks.ts";
+import { askedDate, standsAsMark, wholeAnswer } from "./date-answers.ts";
 import { chooseDateFeature, shapeForm } from "./date-features.ts";
 import { type DatePhrase, findDates } from "./date-phrases.ts";
 import {
@@ -60,7 +60,7 @@ export function readDates(view: MessageView, text: string, dates: DatesFound): D
     else if (finding !== undefined && !findings.some((other) => other.feature === finding.feature))
       findings.push(finding);
   };
-  for (const mark of dates.told) addMark(mark);
+  for (const mark of dates.told) addMark({ ...mark, meant: meantBy(mark, dates.phrases) });
   const used: DatePhrase[] = [];
   const notYet: string[] = [];
   const car: CarFinding[] = [];
@@ -69,7 +69,7 @@ export function readDates(view: MessageView, text: string, dates: DatesFound): D
     const role = roleWithQuestion(view, phrase, text);
     const isPast = phrase.interval.from < view.context.today.to;
     if (!isPast && role === "built") notYet.push(view.shown.slice(phrase.start, phrase.end));
-    if (role === "none" || !isPast) continue;
+    if (role === "none" || !isPast || (role === "mark" && isNumber(view, phrase))) continue;
     used.push(phrase);
     if (role === "mark") addMark({ ...phrase, own: phrase.interval, written: writtenMark(phrase) });
     else car.push(...carFinding(view, phrase, role, text));
@@ -77,26 +77,12 @@ export function readDates(view: MessageView, text: string, dates: DatesFound): D
   return { findings, car: lastOfKind(car), leftAside, notYet, used };
 }
 
-/** Words that stand round a mark in an answer and belong to nothing. */
-const besideMark =
-  /\b(?:its?|it's|is|was|says?|reads?|shows?|stamped|dated|the|stamp|glass|dial|clock|hub|pencil|date|mark|a|an|i|think|see|there|think|on|it|sorry|please)\b|[.,!?;:]+(?=\s|$)/g;
-const longestAnswer = 40;
-
-/** "31 81", "2280", "3 dots and an 8": an answer to a question about a date mark that is nothing but the mark. */
-function wholeAnswer(view: MessageView, text: string): FeatureFinding | undefined {
-  const feature = askedDate(view);
-  const { part } = view.context;
-  if (feature === undefined || part === undefined || text.length > longestAnswer) return undefined;
-  const isOwn =
-    view.stances.every(({ aside }) => aside === undefined) && !view.clauses.some((each) => each.isAsked);
-  const written = text.replace(besideMark, " ").replace(/\s+/g, " ").trim();
-  if (!isOwn || !/\d/.test(written)) return undefined;
-  const production = productionSpan(view.lexicon.handbook.cars);
-  const readings = markReadings(written, undefined, feature, production, view.context.today);
-  if (readings.length === 0) return undefined;
-  const certainty = Math.min(...view.stances.map((stance) => stance.certainty));
-  return { part, feature: feature.id, value: { kind: "date", readings }, certainty, words: view.shown };
+/** "Stencil reads 61": two bare figures of a year long before the cars are a number. */
+function isNumber(view: MessageView, phrase: DatePhrase): boolean {
+  const { from } = productionSpan(view.lexicon.handbook.cars);
+  return phrase.shape === "short-year" && phrase.interval.to < from - monthsBefore;
 }
+const monthsBefore = 60;
 
 /** A build date or model year, unless it is somebody's word or another car's. */
 function carFinding(
@@ -124,6 +110,18 @@ interface WrittenMark {
   readonly written: string;
   readonly own?: Interval;
   readonly form?: string;
+  /** The month that its speaker takes it for. */
+  readonly meant?: Interval | undefined;
+}
+
+const farthestMeant = 40;
+
+/** "A 9 with five dots, which I take for May 1979": the date said right behind a told mark. */
+function meantBy(mark: ToldMark, phrases: readonly DatePhrase[]): Interval | undefined {
+  const isMonth = ({ shape }: DatePhrase): boolean => shape === "month" || shape === "day";
+  return phrases.find(
+    (phrase) => isMonth(phrase) && phrase.start >= mark.end && phrase.start - mark.end <= farthestMeant,
+  )?.interval;
 }
 
 function isTold(view: MessageView, phrase: DatePhrase, findings: readonly FeatureFinding[]): boolean {
@@ -142,9 +140,9 @@ function roleWithQuestion(view: MessageView, phrase: DatePhrase, text: string): 
       /\b(?:built|car|home|uk|us|usa|it|its|it's|is|was|the|in|i|think|about|on|says|reads|shows|dated|maybe|probably|around|from|of|sometime|an?)\b|[^a-z0-9]/g,
       "",
     ).length <= 3;
-  if (!isBare) return role;
-  if (askedDate(view) !== undefined) return "mark";
-  return view.context.askedFeature === undefined && phrase.shape !== "pair" ? "built" : role;
+  if (isBare && askedDate(view) !== undefined) return "mark";
+  if (standsAsMark(view, phrase, text)) return "mark";
+  return isBare && view.context.askedFeature === undefined && phrase.shape !== "pair" ? "built" : role;
 }
 
 /** What is said beside a date, names of cars left out: "June 1980, Shrike S" is a bare date. */
@@ -162,13 +160,6 @@ function restBeside(view: MessageView, phrase: DatePhrase, text: string): string
   return Array.from(text, (sign, at) =>
     spans.some(({ start, end }) => start <= at && at < end) ? " " : sign,
   ).join("");
-}
-
-function askedDate(view: MessageView): DateFeature | undefined {
-  const { part, askedFeature } = view.context;
-  if (part === undefined || askedFeature === undefined) return undefined;
-  const feature = view.lexicon.parts.get(part)?.features.get(askedFeature)?.feature;
-  return feature?.kind === "date" ? feature : undefined;
 }
 
 /** Lower-case text with the family name of the handbook's cars as "car", each place as before: cues know no handbook. */
@@ -220,7 +211,7 @@ function markFinding(view: MessageView, mark: WrittenMark): FeatureFinding | "se
   const { written, own, form } = mark;
   const at = tokenAt(view, mark.start);
   const clause = view.clauseOf[at] ?? 0;
-  if (view.stances[clause]?.aside !== undefined) return undefined;
+  if (view.stances[clause]?.aside !== undefined && !isConcluded(view, mark, clause)) return undefined;
   const chosen = chooseDateFeature(
     view,
     clause,
@@ -230,12 +221,23 @@ function markFinding(view: MessageView, mark: WrittenMark): FeatureFinding | "se
   if (chosen === undefined || chosen === "several") return chosen;
   const { part, feature } = chosen;
   const production = productionSpan(view.lexicon.handbook.cars);
-  const readings = markReadings(written, own, feature, production, view.context.today);
+  const all = markReadings(written, own, feature, production, view.context.today);
+  const meant = all.filter(({ interval }) => mark.meant !== undefined && intersect(interval, mark.meant));
+  const readings = meant.length > 0 ? meant : all;
   if (readings.length === 0) return undefined;
   const certainty = view.stances[clause]?.certainty ?? 1;
   const words = view.shown.slice(mark.start, mark.end).trim();
   return { part, feature: feature.id, value: { kind: "date", readings }, certainty, words };
 }
+
+/** "The clock says 3 with 83 in the middle so March 83?": only what is made of the mark is asked. */
+function isConcluded(view: MessageView, { end }: WrittenMark, clause: number): boolean {
+  const stretch = view.clauses[clause];
+  const last = stretch?.isAsked === true ? view.tokens[stretch.to]?.end : undefined;
+  return last !== undefined && /^ ?,? so\b/.test(view.shown.slice(end, last).replace(placeOfMark, ""));
+}
+
+const placeOfMark = /^ (?:in|on|at) the \w+/;
 
 /** The last build date and the last model year said. */
 function lastOfKind(car: readonly CarFinding[]): readonly CarFinding[] {
