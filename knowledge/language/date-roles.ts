@@ -9,9 +9,9 @@ import type { DatePhrase } from "./date-phrases.ts";
 export type DateRole = "built" | "model-year" | "mark" | "none";
 
 const errand =
-  /\b(?:bought|buy|purchased|acquired|got (?:it|them|this|the car)|picked (?:it|them) up|owned|had (?:it|them|the car|this)|mine|been|since|sold|restored|restoration|resprayed|repainted|painted|rebuilt|rebuild|replaced|replacement|refitted|fitted|changed|swapped|photo\w*|brochure|advert\w*|catalogue|catalog|parts list|bulletin|edition|posted|joined|show|rally|auction|born|died|passed|imported|tested|mot|article|magazine|issue|price list|accident|crash\w*|broken for|scrapped|garaged|laid up|stored|parked|off the road|put on|gift|present|souvenir|handed (?:it|them|her)? ?(?:over|down)|refurbished|refurb\w*|done|remade|made again)\b[^.;,]{0,26}$/;
+  /\b(?:bought|buy|purchased|acquired|got (?:it|them|this|the car)|picked (?:it|them) up|owned|had (?:it|them|the car|this)|mine|been|since|sold|restored|restoration|resprayed|repainted|painted|rebuilt|rebuild|replaced|replacement|refitted|fitted|changed|swapped|photo\w*|brochure|advert\w*|catalogue|catalog|parts list|bulletin|edition|posted|joined|show|rally|auction|(?<!\b(?:it|she|car) was )born|died|passed|imported|tested|mot|article|magazine|issue|price list|accident|crash\w*|broken for|scrapped|garaged|laid up|stored|parked|off the road|put on|gift|present|souvenir|handed (?:it|them|her)? ?(?:over|down)|refurbished|refurb\w*|done|remade|made again)\b[^.;,]{0,26}$/;
 const carBefore =
-  /\b(?:built|build(?: date)?(?: is| was| of)?|finished|completed|assembled|left the (?:works|factory|line)|came (?:off|out)|rolled (?:off|out)|off the line|manufactured|produced|made|born|birth|log ?book|certificate|registered|first reg\w*|delivered|took delivery|delivery|dispatched|from new|mine is an?|mine's an?|i have an?|it's an?|it is an?|its an?|got an?|on an?|own an?|for an?)\b[^.;]{0,30}$/;
+  /\b(?:built|build(?: date)?(?: is| was| of)?|finished|completed|assembled|left the (?:works|factory|line)|came (?:off|out)|rolled (?:off|out)|off the line|manufactured|produced|made|(?:it|she|car) was born|its birth|log ?book|certificate|registered|first reg\w*|delivered|took delivery|delivery|dispatched|from new|mine is an?|mine's an?|i have an?|it's an?|it is an?|its an?|got an?|on an?|own an?|for an?)\b[^.;]{0,30}$/;
 const carNoun = /\b(?:(?:car|chassis|plate)\b[^.;]{0,30}|my(?: (?:early|late|mid|very|own|little|old))* ?)$/;
 /** "The tyre was made week 31 81": a date of something that is neither the car nor a part of a handbook. */
 const otherThing =
@@ -21,7 +21,7 @@ const aThing = /\ban? (?:old |early |late |mid )*$/;
 const noThing =
   /^['s]* ?(?:$|[^\w\s]|(?:with|and|so|but|that|which|in|from|here|i|if|it|is|has|had|or|on|for|to|who|as|of|not|now|this|please|needs?|what|wants?|one|too|then|when|where|my|do|does|would|should)\b)/;
 /** "Not in the 70s", "in 1985" behind the mere name of a place on a part. */
-const denied = /\bnot (?:in |from |of |built in |made in |before |after |until )?(?:the )?$/;
+const denied = /\bnot(?: in| from| of| built in| made in| before| after| until)?(?: the)? ?$/;
 const happened = /\b(?:in|from|since|about|around) $/;
 const carAfter =
   /^[ -]?(?:(?:car|built|build|production|build date|registered|coupe|coup\u00e9|mk ?\w+|mark \w+|example|uk|us|rhd|lhd|euro\w*|home|base|standard|touring|s)\b|[^.;,]{0,16}\bcar\b)/;

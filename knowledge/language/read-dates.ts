@@ -1,18 +1,12 @@
 // Dates of a message, each in one role: findings about the car, findings about a date mark, or left alone.
-import { type Interval, intersect } from "../calendar/interval.ts";
+import type { Interval } from "../calendar/interval.ts";
+import type { Span } from "./blank-noise.ts";
 import { isAnyCar } from "./car-findings.ts";
 import { findToldMarks, type ToldMark } from "./clock-marks.ts";
 import { askedDate, standsAsMark, wholeAnswer } from "./date-answers.ts";
-import { chooseDateFeature, shapeForm } from "./date-features.ts";
 import { type DatePhrase, findDates } from "./date-phrases.ts";
-import {
-  builtInterval,
-  isOfOtherThing,
-  markReadings,
-  modelYearInterval,
-  type RoleNames,
-  roleOf,
-} from "./date-roles.ts";
+import { builtInterval, isOfOtherThing, modelYearInterval, type RoleNames, roleOf } from "./date-roles.ts";
+import { isConclusion, markFinding, meantBy, type WrittenMark, writtenMark } from "./mark-findings.ts";
 import { tokenAt } from "./measurements.ts";
 import type { CarFinding, FeatureFinding } from "./message-reading.ts";
 import type { MessageView } from "./message-view.ts";
@@ -62,17 +56,22 @@ export function readDates(view: MessageView, text: string, dates: DatesFound): D
   };
   for (const mark of dates.told) addMark({ ...mark, meant: meantBy(mark, dates.phrases) });
   const used: DatePhrase[] = [];
+  const marks: Span[] = [...dates.told];
   const notYet: string[] = [];
   const car: CarFinding[] = [];
   for (const phrase of dates.phrases) {
     if (isTold(view, phrase, findings)) continue;
-    const role = roleWithQuestion(view, phrase, text);
+    const role = isConclusion(text, phrase, marks) ? "none" : roleWithQuestion(view, phrase, text);
     const isPast = phrase.interval.from < view.context.today.to;
     if (!isPast && role === "built") notYet.push(view.shown.slice(phrase.start, phrase.end));
-    if (role === "none" || !isPast || (role === "mark" && isNumber(view, phrase))) continue;
+    if (role === "none" || !isPast) continue;
     used.push(phrase);
-    if (role === "mark") addMark({ ...phrase, own: phrase.interval, written: writtenMark(phrase) });
-    else car.push(...carFinding(view, phrase, role, text));
+    if (role !== "mark") {
+      car.push(...carFinding(view, phrase, role, text));
+      continue;
+    }
+    marks.push(phrase);
+    addMark({ ...phrase, own: phrase.interval, written: writtenMark(phrase) });
   }
   return { findings, car: lastOfKind(car), leftAside, notYet, used };
 }
@@ -103,27 +102,6 @@ function carFinding(
   return [{ about: "model-year", year, interval: modelYearInterval(year), words }];
 }
 
-/** A mark as written or told; `own` is the date it reads as by itself. */
-interface WrittenMark {
-  readonly start: number;
-  readonly end: number;
-  readonly written: string;
-  readonly own?: Interval;
-  readonly form?: string;
-  /** The month that its speaker takes it for. */
-  readonly meant?: Interval | undefined;
-}
-
-const farthestMeant = 40;
-
-/** "A 9 with five dots, which I take for May 1979": the date said right behind a told mark. */
-function meantBy(mark: ToldMark, phrases: readonly DatePhrase[]): Interval | undefined {
-  const isMonth = ({ shape }: DatePhrase): boolean => shape === "month" || shape === "day";
-  return phrases.find(
-    (phrase) => isMonth(phrase) && phrase.start >= mark.end && phrase.start - mark.end <= farthestMeant,
-  )?.interval;
-}
-
 function isTold(view: MessageView, phrase: DatePhrase, findings: readonly FeatureFinding[]): boolean {
   const words = view.shown.slice(phrase.start, phrase.end);
   return findings.some((finding) => finding.words.includes(words) && finding.words.length > words.length);
@@ -133,7 +111,7 @@ function isTold(view: MessageView, phrase: DatePhrase, findings: readonly Featur
 function roleWithQuestion(view: MessageView, phrase: DatePhrase, text: string): ReturnType<typeof roleOf> {
   if (isOfOtherThing(phrase, text)) return "none";
   const role = roleOf(phrase, withPlainCars(view, text), namesIn(view));
-  if (role !== "none") return role;
+  if (role !== "none") return role === "mark" && isNumber(view, phrase) ? "none" : role;
   const rest = restBeside(view, phrase, text);
   const isBare =
     rest.replace(
@@ -199,45 +177,6 @@ function isDateFeature(
 ): boolean {
   return view.lexicon.parts.get(meaning.part)?.features.get(meaning.feature)?.feature.kind === "date";
 }
-
-function writtenMark(phrase: DatePhrase): string {
-  return phrase.text
-    .replace(/^(?:about|around|circa) /, "")
-    .replace(/'/g, "")
-    .trim();
-}
-
-function markFinding(view: MessageView, mark: WrittenMark): FeatureFinding | "several" | undefined {
-  const { written, own, form } = mark;
-  const at = tokenAt(view, mark.start);
-  const clause = view.clauseOf[at] ?? 0;
-  if (view.stances[clause]?.aside !== undefined && !isConcluded(view, mark, clause)) return undefined;
-  const chosen = chooseDateFeature(
-    view,
-    clause,
-    at,
-    form ?? (own === undefined ? undefined : shapeForm(written)),
-  );
-  if (chosen === undefined || chosen === "several") return chosen;
-  const { part, feature } = chosen;
-  const production = productionSpan(view.lexicon.handbook.cars);
-  const all = markReadings(written, own, feature, production, view.context.today);
-  const meant = all.filter(({ interval }) => mark.meant !== undefined && intersect(interval, mark.meant));
-  const readings = meant.length > 0 ? meant : all;
-  if (readings.length === 0) return undefined;
-  const certainty = view.stances[clause]?.certainty ?? 1;
-  const words = view.shown.slice(mark.start, mark.end).trim();
-  return { part, feature: feature.id, value: { kind: "date", readings }, certainty, words };
-}
-
-/** "The clock says 3 with 83 in the middle so March 83?": only what is made of the mark is asked. */
-function isConcluded(view: MessageView, { end }: WrittenMark, clause: number): boolean {
-  const stretch = view.clauses[clause];
-  const last = stretch?.isAsked === true ? view.tokens[stretch.to]?.end : undefined;
-  return last !== undefined && /^ ?,? so\b/.test(view.shown.slice(end, last).replace(placeOfMark, ""));
-}
-
-const placeOfMark = /^ (?:in|on|at) the \w+/;
 
 /** The last build date and the last model year said. */
 function lastOfKind(car: readonly CarFinding[]): readonly CarFinding[] {
