@@ -55,9 +55,17 @@ export function openPlaces(store: Store, clock: Clock): Places {
     },
     async keep(conversation, key, place) {
       const id = recordId(conversation, key);
+      const before = remembered.get(id);
       remember(id, place);
       const change = { kind, id, by: place.from, at: clock.milliseconds(), why: "shown" };
-      await store.advance(change, () => ({ state: place, outcome: null }));
+      try {
+        await store.advance(change, () => ({ state: place, outcome: null }));
+      } catch (failure) {
+        // Whoever tries again goes by what is kept.
+        if (before === undefined) remembered.delete(id);
+        else remember(id, before);
+        throw failure;
+      }
     },
   };
 }
