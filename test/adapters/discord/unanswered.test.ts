@@ -43,6 +43,7 @@ describe("a memory that cannot be written for a while", () => {
     const message = await s.answer(people.slash(s.ann, s.channel, "ask", { question }));
     state.isFull = true;
     people.press(s.ann, message, "cannot tell");
+    await refusals(s, state, 1);
     people.mention(s.bert, s.channel, "it has two drain notches");
     const wheel = people.slash(s.bert, s.channel, "ask", {
       question: "which road wheel is this? eight spokes",
