@@ -50,6 +50,8 @@ export interface Desk extends PictureMaking {
   readonly recall: (conversation: string, place: Place) => Promise<Reply>;
   /** True the first time an event is seen: Discord may deliver one twice. */
   readonly isNew: (event: string) => boolean;
+  /** Whether it was seen, without seeing it. */
+  readonly isKnown: (event: string) => boolean;
 }
 
 const AT_ONCE = 2;
@@ -103,6 +105,7 @@ export function openDesk(client: Client, options: DiscordOptions, closing: Abort
       // The same id again changes nothing and gives the first reply.
       return receive({ conversation, id: reply, from, community, text: "" });
     },
+    isKnown: (event) => events.has(event),
     isNew(event) {
       if (events.has(event)) return false;
       events.add(event);

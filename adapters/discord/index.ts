@@ -3,6 +3,7 @@
  * fails costs its one event; the member is told where that is still possible.
  */
 import { type BaseInteraction, type Client, Events, type Message } from "discord.js";
+import { catchUp, isLater } from "./catch-up.ts";
 import { type Desk, type DiscordOptions, openDesk } from "./desk.ts";
 import { tellNotices } from "./notices.ts";
 import { onCommand } from "./on-command.ts";
@@ -39,8 +40,12 @@ export async function startDiscord(options: DiscordOptions): Promise<DiscordDoor
     working.add(job);
     void job.finally(() => working.delete(job));
   };
-  client.on(Events.MessageCreate, (message) => {
+  const hear = (message: Message) =>
     work(onMessage(desk, message).catch((failure: unknown) => messageLost(desk, message, failure)));
+  let newest: string | undefined;
+  client.on(Events.MessageCreate, (message) => {
+    if (newest === undefined || isLater(message.id, newest)) newest = message.id;
+    hear(message);
   });
   client.on(Events.InteractionCreate, (interaction) => {
     if (!desk.isNew(interaction.id)) return;
@@ -53,6 +58,9 @@ export async function startDiscord(options: DiscordOptions): Promise<DiscordDoor
   watch(client, desk);
   await registerCommands(rest, application);
   await loggedIn(client, options.token);
+  const missed = { hear, closing: closing.signal };
+  work(catchUp(desk, { ...missed, since: undefined }));
+  client.on(Events.ShardReady, () => work(catchUp(desk, { ...missed, since: newest })));
   const stopNotices = tellNotices(desk);
   const settled = async () => {
     while (working.size > 0) await Promise.all(working);
@@ -65,6 +73,7 @@ export async function startDiscord(options: DiscordOptions): Promise<DiscordDoor
     async close() {
       client.removeAllListeners(Events.MessageCreate);
       client.removeAllListeners(Events.InteractionCreate);
+      client.removeAllListeners(Events.ShardReady);
       closing.abort();
       await stopNotices();
       await settled();

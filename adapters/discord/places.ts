@@ -70,6 +70,14 @@ export function openPlaces(store: Store, clock: Clock): Places {
   };
 }
 
+/** What is kept as shown of one conversation. */
+export async function* placesIn(store: Store, conversation: string): AsyncGenerator<Place> {
+  for await (const { state } of store.currents(kind, recordId(conversation, ""))) {
+    const kept = Kept.safeParse(state);
+    if (kept.success) yield kept.data;
+  }
+}
+
 function recordId(conversation: string, key: string): string {
   return `${conversation}#${key}`;
 }

@@ -169,3 +169,81 @@ describe("a Discord that cannot be reached for longer than a call is repeated", 
     ]);
   });
 });
+
+describe("what was said while nobody listened", () => {
+  const more = "it has two drain notches";
+
+  test("is heard in the next session when the one before is forgotten, in channels and directly, once", async () => {
+    const s = await begin();
+    const { people, gateway } = s.double;
+    await s.answer(people.slash(s.bert, s.channel, "ask", { question }));
+    people.direct(s.ann, question);
+    await s.settled();
+    gateway.cut({ code: 4000, forget: true });
+    people.mention(s.bert, s.channel, more);
+    people.write(s.ann, s.channel, "does anybody come on Sunday?");
+    people.direct(s.ann, more);
+    await s.double.until("a new session", () => gateway.sessions() === 1, 30_000);
+    const direct = directChannel(s.double.world, s.ann);
+    await s.double.until("the direct answer", () => texts(s, direct).length === 2, 10_000);
+    await s.settled();
+    expect(texts(s)).toEqual([expect.stringContaining("two drain notches")]);
+    expect(texts(s, direct)[1]).toContain("two drain notches");
+  });
+
+  test("is heard by the next process, once, as from whom it came", async () => {
+    const s = await begin();
+    const { people } = s.double;
+    people.mention(s.owner, s.channel, question);
+    await s.settled();
+    await s.door().close();
+    people.mention(s.owner, s.channel, "pin this: Ask the register before you pay.");
+    people.write(s.bert, s.channel, "does anybody come on Sunday?");
+    await s.restart();
+    await s.settled();
+    expect(texts(s)).toHaveLength(2);
+    expect(texts(s)[1]).toContain("Ask the register before you pay");
+    await s.restart();
+    await s.settled();
+    expect(texts(s)).toHaveLength(2);
+  });
+
+  test("what was taken in by a process that died before it answered is answered by the next", async () => {
+    const s = await begin();
+    const { people } = s.double;
+    people.mention(s.ann, s.channel, question);
+    await s.settled();
+    await s.door().close();
+    const { id } = people.mention(s.ann, s.channel, more);
+    const from = `discord:${s.ann.id}`;
+    const community = `discord-${s.guild.id}`;
+    await s.bot.receive({ conversation: `discord:${s.channel.id}`, id, from, community, text: more });
+    await s.restart();
+    await s.settled();
+    expect(texts(s)).toEqual([expect.stringContaining("two drain notches")]);
+    const { edits } = s.last();
+    await s.restart();
+    await s.settled();
+    expect([s.last().edits, texts(s).length]).toEqual([edits, 1]);
+    expect(await s.store.history("conversation", `discord:${s.channel.id}`)).toHaveLength(2);
+  });
+
+  test("what was said to be lost stays lost", async () => {
+    const { state, around } = memoryThatFills();
+    const s = await begin({ aroundStore: around });
+    const { people } = s.double;
+    people.mention(s.ann, s.channel, question);
+    await s.settled();
+    state.isFull = true;
+    people.mention(s.ann, s.channel, more);
+    await refusals(s, state, 1);
+    await s.door().close();
+    state.isFull = false;
+    await s.restart();
+    await s.settled();
+    expect(texts(s)).toEqual([
+      expect.stringContaining("square tips"),
+      expect.stringContaining("That message was lost"),
+    ]);
+  });
+});
