@@ -2,7 +2,7 @@
 import { setTimeout as pause } from "node:timers/promises";
 import { describe, expect, test } from "vitest";
 import { UnavailableError } from "../../../adapters/errors.ts";
-import type { Store } from "../../../bot/index.ts";
+import type { Notice, Store } from "../../../bot/index.ts";
 import { directChannel } from "../../doubles/discord/world.ts";
 import { asRead } from "./as-read.ts";
 import type { Served } from "./served.ts";
@@ -246,4 +246,28 @@ describe("what was said while nobody listened", () => {
       expect.stringContaining("That message was lost"),
     ]);
   });
+});
+
+test("a notice that Discord refuses holds up no other", async () => {
+  const settled: string[] = [];
+  let waiting: readonly Notice[] = [];
+  const s = await begin({
+    around: (bot) => ({
+      ...bot,
+      notices: async () => waiting,
+      noticeSettled: async (id) => {
+        settled.push(id);
+        waiting = [];
+      },
+    }),
+  });
+  const conversation = `discord:${s.channel.id}`;
+  const person = `discord:${s.ann.id}`;
+  const reply = await s.bot.receive({ conversation, from: person, text: question });
+  const to = { audience: "person", conversation, person } as const;
+  const refused = { kind: "status", status: 400, code: 50035 } as const;
+  s.double.fault({ method: "POST", path: sends, times: 1, how: refused });
+  waiting = ["one", "other"].map((id) => ({ id, community: `discord-${s.guild.id}`, to, reply }));
+  await s.double.until("a settled notice", () => settled.length > 0);
+  expect(settled).toEqual(["other"]);
 });
