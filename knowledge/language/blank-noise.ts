@@ -17,13 +17,13 @@ const noise: readonly RegExp[] = [
   /```[\s\S]{0,4000}?(?:```|$)/g,
   /`[^`\n]{0,300}`/g,
   /\b(?:https?:\/\/|www\.)\S+/gi,
-  /(?<![^\s<(])[^\s@]{1,64}@[^\s@]{1,255}/g,
+  /(?<!\S)[^\s@]{1,64}@[^\s@]{1,255}/g,
   /[@#][\w-]{2,40}/g,
   /<[@#:][^>\s]{1,60}>/g,
   /[\w -]{0,13}\u2022[\w\u2022 -]{0,16}/g,
   /\b\d[\d,.]* ?(?:k )?miles?\b/gi,
   // A metric thread ("M6 x 20", ISO 261) counts nothing.
-  /\bm(?:[3-9]|1[0-2])s?\b(?: ?x ?\d+(?: ?mm)?)?/gi,
+  /\bm(?:[3-9]|1[0-2])s?(?: ?x ?\d+(?: ?mm)?|\b)/gi,
 ];
 
 /** Trade words used for something else; longer sayings of a club may be added here. */

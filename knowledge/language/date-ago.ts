@@ -22,17 +22,16 @@ export function dateAgo(words: string, today: Interval): Interval | undefined {
   return count === undefined ? undefined : backBy(count, counted.unit ?? "", today);
 }
 
-function lastOne(isThis: boolean, unit: string, today: Interval): Interval | undefined {
+function lastOne(isThis: boolean, unit: string, today: Interval): Interval {
   const { year, month } = civilDayAt(today.from);
   const back = isThis ? 0 : 1;
   if (unit === "year") return yearInterval(year - back);
   if (unit === "month") return monthInterval(year, month - back);
   if (unit === "day" || unit.startsWith("week"))
     return isThis ? daysBack(today, 6, 0) : daysBack(today, 13, 1);
-  const season = [year, year - 1]
-    .map((one) => partOfYear(unit, one))
-    .find((one) => one !== undefined && one.from <= today.from);
-  return season === undefined ? undefined : { from: season.from, to: Math.min(season.to, today.to) };
+  const ofThisYear = partOfYear(unit, year);
+  const season = ofThisYear.from <= today.from ? ofThisYear : partOfYear(unit, year - 1);
+  return { from: season.from, to: Math.min(season.to, today.to) };
 }
 
 function backBy(count: number, unit: string, today: Interval): Interval {
@@ -45,18 +44,18 @@ function backBy(count: number, unit: string, today: Interval): Interval {
 
 /** From the day that lies `first` days back to the one that lies `second` days back. */
 function daysBack(today: Interval, first: number, second: number): Interval {
+  return { from: dayBack(today, first).from, to: dayBack(today, second).to };
+}
+
+function dayBack(today: Interval, days: number): Interval {
   const { year, month, day } = civilDayAt(today.from);
-  const [from, to] = [first, second].map((back) => {
-    const there = civilFromDays(daysFromCivil(year, month, day) - back);
-    return dayInterval(there.year, there.month, there.day);
-  });
-  return { from: from?.from ?? today.from, to: to?.to ?? today.to };
+  const there = civilFromDays(daysFromCivil(year, month, day) - days);
+  return dayInterval(there.year, there.month, there.day);
 }
 
 /** "A couple" and "a few" are no counts: what they leave open is wider than a reader should guess. */
 function countOf(word: string | undefined): number | undefined {
-  if (word === undefined) return undefined;
-  const at = counts.indexOf(word);
-  const count = /^\d+$/.test(word) ? Number(word) : at < 0 ? 0 : Math.max(1, at - 1);
+  const at = counts.indexOf(word ?? "");
+  const count = at < 0 ? Number(word) : Math.max(1, at - 1);
   return count >= 1 && count <= longestCount ? count : undefined;
 }

@@ -24,7 +24,7 @@ export interface DateForm {
 type Groups = Readonly<Record<string, string | undefined>>;
 
 const month = (name: string): string =>
-  String.raw`(?<${name}>jan(?:uary)?|feb\w{0,6}|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug\w{0,4}|sept?\w{0,7}|octo?\w{0,5}|nov\w{0,6}|dec(?:em\w{0,4})?)\b\.?`;
+  String.raw`(?<${name}>jan(?:uary)?|feb(?:r?u\w{0,5})?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?|sept?(?:em\w{0,4})?|oct(?:o?b\w{0,3})?|nov(?:em\w{0,4})?|dec(?:em\w{0,4})?)\b\.?`;
 const unit =
   "mm|millim\\w*|cm|centim\\w*|kgs?|kilo\\w*|g|gr|grams?|grammes?|in(?! )|inch|inches|lbs?|oz|ft|thou|mil";
 const year = (name: string): string =>
@@ -104,7 +104,7 @@ export const dateForms: readonly DateForm[] = [
   },
   {
     shape: "month",
-    pattern: /(?<![\d/.,-])(?<y>(?:19|20)\d\d)[-/](?<m>0[1-9]|1[0-2])(?![\d/-])/g,
+    pattern: /(?<![\d/.,-])(?<y>(?:19|20)\d\d)[-/](?<m>0[1-9]|1[0-2])(?![\d/]|-\d)/g,
     read: ({ y, m }) => monthOf(Number(y), Number(m)),
   },
   {
@@ -124,7 +124,7 @@ export const dateForms: readonly DateForm[] = [
   {
     shape: "pair",
     pattern:
-      /(?<=\b(?:dated?|stamp(?:ed)?|dial|says|reads|shows|marked|code|is|week|cast|read)[: ]{1,2}(?:in |on [\w ]{1,16} )?)(?<m>\d{1,2}) (?<y>[4-9]\d)\b(?! ?(?:mm|cm|kg|g|in|inch)\b)/g,
+      /(?<=\b(?:dated?|stamp(?:ed)?|dial|says|reads|shows|marked|code|is|week|cast|read)[: ]{1,2}(?:in |on [\w ]{1,16} )?)(?<m>\d{1,2}) (?<y>[4-9]\d)\b(?! (?:mm|cm|kg|g|in|inch)\b)/g,
     read: ({ m, y }, era) => monthOf(fullYear(y, era), Number(m)) ?? week(fullYear(y, era), Number(m)),
   },
   {
@@ -157,7 +157,7 @@ export const dateForms: readonly DateForm[] = [
   },
   {
     shape: "pair",
-    pattern: /(?<![\d/.,-])(?<m>\d{1,2})\.(?<y>(?:19)\d\d)(?![\d/]|[.,]\d)/g,
+    pattern: /(?<![\d/.,-])(?<m>\d{1,2})\.(?<y>19\d\d)(?![\d/]|[.,]\d)/g,
     read: ({ m, y }) => monthOf(Number(y), Number(m)),
   },
   {

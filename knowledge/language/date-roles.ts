@@ -11,11 +11,11 @@ export type DateRole = "built" | "model-year" | "mark" | "none";
 const errand =
   /\b(?:bought|buy|purchased|acquired|got (?:it|them|this|the car)|picked (?:it|them) up|owned|had (?:it|them|the car|this)|mine|been|since|sold|restored|restoration|resprayed|repainted|painted|rebuilt|rebuild|replaced|replacement|refitted|fitted|changed|swapped|photo\w*|brochure|advert\w*|catalogue|catalog|parts list|bulletin|edition|posted|joined|show|rally|auction|(?<!\b(?:it|she|car) was )born|died|passed|imported|tested|mot|article|magazine|issue|price list|accident|crash\w*|broken for|scrapped|garaged|laid up|stored|parked|off the road|put on|gift|present|souvenir|handed (?:it|them|her)? ?(?:over|down)|refurbished|refurb\w*|done|remade|made again)\b[^.;,]{0,26}$/;
 const carBefore =
-  /\b(?:built|build(?: date)?(?: is| was| of)?|finished|completed|assembled|left the (?:works|factory|line)|came (?:off|out)|rolled (?:off|out)|off the line|manufactured|produced|made|(?:it|she|car) was born|its birth|log ?book|certificate|registered|first reg\w*|delivered|took delivery|delivery|dispatched|from new|mine is an?|mine's an?|i have an?|it's an?|it is an?|its an?|got an?|on an?|own an?|for an?)\b[^.;]{0,30}$/;
+  /\b(?:built|build(?: date)?(?: is| was| of)?|finished|completed|assembled|left the (?:works|factory|line)|came (?:off|out)|rolled (?:off|out)|off the line|manufactured|produced|made|(?:it|she|car) was born|its birth|log ?book|certificate|registered|first reg\w*|delivered|took delivery|delivery|dispatched|from new|(?:mine is|mine's|i have|it's|it is|its|got|on|own|for) an?)\b[^.;]{0,30}$/;
 const carNoun = /\b(?:(?:car|chassis|plate)\b[^.;]{0,30}|my(?: (?:early|late|mid|very|own|little|old))* ?)$/;
 /** "The tyre was made week 31 81": a date of something that is neither the car nor a part of a handbook. */
 const otherThing =
-  /\b(?:tyres?|tires?|battery|seat ?belts?|belts?|radio|engine|gearbox|exhaust|hoses?|jack|tool ?kit|invoice|receipt|bill|magazine|newspaper|coin|penny|stamp collection|thermostat|radiator|carb\w*|distributor|alternator|dynamo|starter|water pump|fuel pump|seat|headlamps?|headlights?|keys?|spanner|coffee|sandwich)\b[^.;,]{0,40}$/;
+  /\b(?:tyres?|tires?|battery|(?:seat)?belts?|radio|engine|gearbox|exhaust|hoses?|jack|tool ?kit|invoice|receipt|bill|magazine|newspaper|coin|penny|stamp collection|thermostat|radiator|carb\w*|distributor|alternator|dynamo|starter|water pump|fuel pump|seat|headlamps?|headlights?|keys?|spanner|coffee|sandwich)\b[^.;,]{0,40}$/;
 /** "A 1979 penny": the year of whatever is named behind it. */
 const aThing = /\ban? (?:old |early |late |mid )*$/;
 const noThing =
@@ -25,10 +25,10 @@ const denied = /\bnot(?: in| from| of| built in| made in| before| after| until)?
 const happened = /\b(?:in|from|since|about|around) $/;
 const carAfter =
   /^[ -]?(?:(?:car|built|build|production|build date|registered|coupe|coup\u00e9|mk ?\w+|mark \w+|example|uk|us|rhd|lhd|euro\w*|home|base|standard|touring|s)\b|[^.;,]{0,16}\bcar\b)/;
-const modelYear = /^['s]* ?model(?: ?year)?\b/;
+const modelYear = /^['s]* ?model(?:year)?\b/;
 const modelYearBefore = /\bmodel ?year(?: is| of|:)? ?$|\bmy$/;
 const markBefore =
-  /\b(?:(?<!\bbuild )dated?|date (?:mark|code|stamp|wheel|clock|dial|ring)|stamp(?:ed|s)?|marked|marking|mark|clock|arrow|cent(?:re|er)|mould\w*|mold\w*|cast(?:ing)?|label\w*|sticker|tag|month|laid(?! up)|felt|marker|biro|pen|ink\w*|pencil\w*|crayon|chalk\w*|glass|figures?|dots?|says?|reads?|(?<!\b(?:an?|the|our|club|car|local|county|last|at|to) )shows?|written|wrote|laminat\w*|foam|hub|spoke|rim|engraved|punched|struck|etched|embossed|scribed|signed|initial\w*|resin|code)\b[^.;]{0,44}$/;
+  /\b(?:(?<!\bbuild )dated?|date (?:mark|code|stamp|wheel|clock|dial|ring)|stamp(?:ed|s)?|marked|marking|mark|clock|arrow|cent(?:re|er)|mould\w*|mold\w*|cast(?:ing)?|label\w*|sticker|tag|month|laid(?! up)|felt|marker|biro|pen|ink\w*|pencil\w*|crayon|chalk\w*|glass|(?:figure|dot|say|read)s?|(?<!\b(?:an?|the|our|club|car|local|county|last|at|to) )shows?|written|wrote|laminat\w*|foam|hub|spoke|rim|engraved|punched|struck|etched|embossed|scribed|signed|initial\w*|resin|code)\b[^.;]{0,44}$/;
 /** Words of a date that was put there, not of the place where it stands. */
 const marking =
   /\b(?:dated?|date|stamp(?:ed|s)?|mark\w*|clock|arrow|cent(?:re|er)|mould\w*|mold\w*|cast(?:ing)?|label\w*|sticker|tag|laid|felt|pen|ink\w*|pencil\w*|crayon|chalk\w*|figures?|says?|reads?|written|wrote|laminat\w*|engraved|punched|struck|etched|embossed|scribed|signed|initial\w*|code)\b[^.;]{0,44}$/;

@@ -3,9 +3,9 @@ import { isCivilDay } from "../calendar/civil-day.ts";
 import { dayInterval, type Interval, monthInterval } from "../calendar/interval.ts";
 import { isoWeekInterval } from "../calendar/iso-week.ts";
 
-/** A month from 1850 on; undefined for a number that is none. */
+/** A month; undefined for a number that is none. */
 export function monthOf(ofYear: number, number: number): Interval | undefined {
-  return number >= 1 && number <= 12 && ofYear > 1850 ? monthInterval(ofYear, number) : undefined;
+  return number >= 1 && number <= 12 ? monthInterval(ofYear, number) : undefined;
 }
 
 /** A day of the calendar; undefined for one that never was. */

@@ -11,15 +11,15 @@ type PlainIntent = Exclude<
 export const goalPatterns: readonly (readonly [Goal, RegExp])[] = [
   [
     "what-should-it-have",
-    /\b(?:(?:what|which)(?: \w+){0,4} (?:should|would|did|ought)(?: \w+){0,4} (?:have|had|has|be on|come with|wear|carry|left|leave|fitted|fit)|(?:what|which) (?:\w+ ){0,3}(?:came|come|was fitted|were fitted|is correct|are correct|is right|are right|belongs?|goes|go|did they (?:fit|use|put)|left the (?:works|factory))(?: \w+){0,4} (?:on|to|for|with|works|factory)|should (?:my|a|an|the|this) (?:\w+ ){0,4}have|what (?:\w+ ){0,2}(?:does|do|would|should|did) (?:my|a|an|the) (?:\w+ ){0,4}(?:have|need|want|get|wear|left|leave|take)|what (?:\w+ ){0,2}(?:should|would|ought to) (?:be|have been|go) (?:on|fitted)|supposed to have|meant to have|what(?:s| is) (?:the )?(?:correct|right|proper) (?:\w+ ){0,3}(?:for|on) (?:my|a|an|the)|what should i (?:be )?(?:look|fit|buy))\b/,
+    /\b(?:(?:what|which)(?: \w+){0,4} (?:should|would|did|ought)(?: \w+){0,4} (?:have|had|has|be on|come with|wear|carry|left|leave|fitted|fit)|(?:what|which) (?:\w+ ){0,3}(?:came|come|was fitted|were fitted|is correct|are correct|is right|are right|belongs?|goes|go|did they (?:fit|use|put)|left the (?:works|factory))(?: \w+){0,4} (?:on|to|for|with|works|factory)|should (?:my|a|an|the|this) (?:\w+ ){0,4}have|what (?:\w+ ){0,2}(?:does|do|would|should|did) (?:my|a|an|the) (?:\w+ ){0,4}(?:have|need|want|get|wear|left|leave|take)|what (?:\w+ ){0,3}(?:should|would|ought to) (?:be|have been|go) (?:on|fitted)|supposed to have|meant to have|what(?:s| is) (?:the )?(?:correct|right|proper) (?:\w+ ){0,3}(?:for|on) (?:my|a|an|the)|what should i (?:be )?(?:look|fit|buy))\b/,
   ],
   [
     "genuine",
-    /\b(?:genuine|legit|legitimate|authentic|kosher|bona fide|the real (?:deal|thing|mccoy|one)|(?:is|are|it|they|these|this|that|one|its) (?:it |they |this |that |these |the |a |my )?(?:\w+ )?(?:real|fake|fakes|repro|repros|reproductions?|copy|copies|originals?|replicas?|remakes?|replicas|pukka|proper|right un|wrong un)|(?:oem|original|works|factory) or (?:one of )?(?:the )?(?:\w+ )?(?:remakes?|copies|repros)|real or (?:not|fake|repro|copy)|(?:original|oem|factory|works) or (?:\w+ ){0,2}(?:repro|copy|fake|reproduction|aftermarket|not)|(?:repro|copy|fake|reproduction) or (?:\w+ ){0,3}(?:original|real|genuine|oem|factory|works|not)|been had|been done|been sold a pup|ripped off|a wrong one)\b/,
+    /\b(?:genuine|legit|legitimate|authentic|kosher|bona fide|the real (?:deal|thing|mccoy|one)|(?:is|are|it|they|these|this|that|one|its) (?:it |they |this |that |these |the |a |my )?(?:\w+ )?(?:real|fake|fakes|repro|repros|reproductions?|copy|copies|originals?|replicas?|remakes?|pukka|proper|right un|wrong un)|(?:oem|original|works|factory) or (?:one of )?(?:the )?(?:\w+ )?(?:remakes?|copies|repros)|real or (?:not|fake|repro|copy)|(?:original|oem|factory|works) or (?:\w+ ){0,2}(?:repro|copy|fake|reproduction|aftermarket|not)|(?:repro|copy|fake|reproduction) or (?:\w+ ){0,3}(?:original|real|genuine|oem|factory|works|not)|been had|been done|been sold a pup|ripped off|a wrong one)\b/,
   ],
   [
     "right-for-car",
-    /\b(?:(?:right|correct|proper|ok|okay|suitable|good|period correct|appropriate|wrong) (?:\w+ ){0,2}(?:for|to) (?:my|a|an|the|this|that|it|mine)(?: \w+){0,3}|right for (?:the )?(?:car|year|it)|(?:does|do|would|will|did|is|are) (?:it|they|this|that|these|the \w+) (?:\w+ )?(?:match|belong|go with|suit|correspond)|belongs? (?:on|to|with) (?:my|a|an|the|this|it)|period correct|correct for|as built|(?:did|would|could|was|were) (?:it|they|this|these|that|my \w+|the car|mine) (?:\w+ )?(?:leave|left|come|came|born|fitted|have been fitted|delivered)(?: \w+){0,3} (?:with|works|factory|on|from new)|what (?:it|the car|she) left (?:the )?(?:works|factory)|original to (?:the|my|this) car|original fitment|left the (?:works|factory) (?:with|like)|is it (?:the )?(?:right|correct|wrong)(?: one| type| version| kind)?|are they (?:the )?(?:right|correct|wrong)(?: ones| type| kind)?|the (?:right|correct|wrong) (?:one|ones|type|kind|version)|fits? the (?:year|date|car)|right kind)\b/,
+    /\b(?:(?:right|correct|proper|ok|okay|suitable|good|period correct|appropriate|wrong) (?:\w+ ){0,2}(?:for|to) (?:my|a|an|the|this|that|it|mine)|right for (?:car|year)|(?:does|do|would|will|did|is|are) (?:it|they|this|that|these|the \w+) (?:\w+ )?(?:match|belong|go with|suit|correspond)|belongs? (?:on|to|with) (?:my|a|an|the|this|it)|period correct|correct for|as built|(?:did|would|could|was|were) (?:it|they|this|these|that|my \w+|the car|mine) (?:\w+ )?(?:leave|left|come|came|born|fitted|have been fitted|delivered)(?: \w+){0,3} (?:with|works|factory|on|from new)|what (?:it|the car|she) left (?:the )?(?:works|factory)|original to (?:the|my|this) car|original fitment|left the (?:works|factory) (?:with|like)|is it (?:the )?(?:right|correct|wrong)|are they (?:the )?(?:right|correct|wrong)|the (?:right|correct|wrong) (?:one|ones|type|kind|version)|fits? the (?:year|date|car)|right kind)\b/,
   ],
   [
     "which-variant",
@@ -34,7 +34,7 @@ export const plainIntents: readonly (readonly [PlainIntent, RegExp])[] = [
   ],
   [
     "undo",
-    /\b(?:undo(?! (?:\w+ ){0,4}(?:studs?|bolts?|nuts?|screws?|clips?|caps?|fixings?|fasteners?))|take (?:that|it) back|go back(?: one| a step)?|step back|revert|back one|cancel that|previous answer was wrong|strike that)\b|^back$/,
+    /\b(?:undo(?! (?:\w+ ){0,4}(?:studs?|bolts?|nuts?|screws?|clips?|caps?|fixings?|fasteners?))|take (?:that|it) back|go back|step back|revert|back one|cancel that|previous answer was wrong|strike that)\b|^back$/,
   ],
   [
     "list-cases",
@@ -46,23 +46,23 @@ export const plainIntents: readonly (readonly [PlainIntent, RegExp])[] = [
   ],
   [
     "what-do-you-know",
-    /\b(?:what (?:do you (?:know|have|think)|have you got|did you (?:understand|note|read)|have i (?:told|said|given)|do you make of it|is known|are the facts)(?: \w+){0,4}|(?:so far|where (?:do we|does (?:it|this|that)) stand|where are we(?: at| now)?|summar(?:y|ise|ize)|recap|sum up|status|show (?:me )?(?:the )?(?:facts|ranking|case)))\b/,
+    /\b(?:what (?:do you (?:know|have|think)|have you got|did you (?:understand|note|read)|have i (?:told|said|given)|do you make of it|is known|are the facts)|(?:so far|where (?:do we|does (?:it|this|that)) stand|where are we|summar(?:y|ise|ize)|recap|sum up|status|show (?:me )?(?:the )?(?:facts|ranking|case)))\b/,
   ],
   [
     "photographs",
-    /\b(?:(?:what|which|any|how many|more) (?:\w+ ){0,3}(?:photographs?|pictures?|snaps|shots|images)|(?:photographs?|pictures?|shots|images) (?:should|do|to|would|can|shall|of what|i should|that would)|ask (?:\w+ ){0,3}(?:for )?(?:photographs?|pictures?|shots|images)|what (?:should|do|can|shall) i (?:ask|photograph)|what to (?:photograph|ask)|photograph (?:list|checklist))\b/,
+    /\b(?:(?:what|which|any|how many|more) (?:\w+ ){0,3}(?:photographs?|pictures?|snaps|shots|images)|(?:photographs?|pictures?|shots|images) (?:should|do|to|would|can|shall|of what|i should|that would)|ask (?:\w+ ){0,4}(?:photographs?|pictures?|shots|images)|what (?:should|do|can|shall) i (?:ask|photograph)|what to (?:photograph|ask)|photograph (?:list|checklist))\b/,
   ],
   [
     "what-fits",
-    /\b(?:(?:what|which|anything|one|will|would|does|can|could|do)(?: \w+){0,6} (?:fit|fits|bolt on|bolt straight on|go on|swap|interchange)(?: \w+){0,6}(?: without| drilling| holes| straight| existing| direct)?|without (?:drilling|new holes|any drilling|modification|cutting|filling)|interchange(?:able)?|bolt(?:s)? straight (?:on|up)|same holes|fit the (?:same |existing |old )?holes|direct (?:fit|swap))\b/,
+    /\b(?:(?:what|which|anything|one|will|would|does|can|could|do)(?: \w+){0,6} (?:fit|fits|bolt on|bolt straight on|go on|swap|interchange)|without (?:drilling|new holes|any drilling|modification|cutting|filling)|interchange(?:able)?|bolt(?:s)? straight (?:on|up)|same holes|fit the (?:same |existing |old )?holes|direct (?:fit|swap))\b/,
   ],
   [
     "where-from-here",
-    /\b(?:where (?:do|can|should|would) (?:i|we) (?:go|turn|look)(?: \w+){0,3}|what (?:next|now|should i do(?: next| now)?|do i do(?: next| now)?|would settle it|else (?:can|should|could) i (?:check|look|do|try)|can i do (?:next|now)|would (?:settle|decide|prove) it)|whats next|what s next|next steps?|how (?:do|can) (?:i|we) (?:settle|be certain|be sure|find out for sure|prove))\b/,
+    /\b(?:where (?:do|can|should|would) (?:i|we) (?:go|turn|look)|what (?:next|now|should i do|do i do|would settle it|else (?:can|should|could) i (?:check|look|do|try)|can i do (?:next|now)|would (?:settle|decide|prove) it)|whats next|what s next|next steps?|how (?:do|can) (?:i|we) (?:settle|be certain|be sure|find out for sure|prove))\b/,
   ],
   [
     "sources",
-    /\b(?:sources?|where (?:did|do) you (?:get|know|have)(?: \w+){0,3}|who says(?: so)?|references?|citations?|cite|on what (?:basis|evidence)|whats your (?:source|evidence)|says who|evidence for (?:that|this)|how do you know(?: that| this)?$|prove it|back that up)\b/,
+    /\b(?:sources?|where (?:did|do) you (?:get|know|have)|who says|references?|citations?|cite|on what (?:basis|evidence)|whats your (?:source|evidence)|says who|evidence for (?:that|this)|how do you know(?: that| this)?$|prove it|back that up)\b/,
   ],
   [
     "price",
@@ -74,7 +74,7 @@ export const plainIntents: readonly (readonly [PlainIntent, RegExp])[] = [
   ],
   [
     "why",
-    /^(?:(?:but|and|so|ok|okay) )?why(?: (?:this|that|is that|ask|do you ask|are you asking|do you want(?: to know)?|does (?:that|it|this) matter|is (?:this|that|it) (?:important|relevant|needed)|do you need(?: \w+){0,3}|that one|this one|this question|not|so))*$|\b(?:why (?:do you (?:ask|want|need)|are you asking|does (?:that|it|this) matter|this(?: question)?$|is (?:that|this|it) (?:important|relevant)|do you think|would you)|what(?: s|s)? (?:the )?(?:point|reason|relevance)|whats that (?:got to do|for)|how does that help|what does (?:that|it) (?:tell|prove|matter))\b/,
+    /^(?:(?:but|and|so|ok|okay) )?why(?: (?:this|that|is that|ask|do you ask|are you asking|do you want(?: to know)?|does (?:that|it|this) matter|is (?:this|that|it) (?:important|relevant|needed)|do you need(?: \w+){0,3}|that one|this one|this question|not|so))*$|\b(?:why (?:do you (?:ask|want|need)|are you asking|does (?:that|it|this) matter|this(?: question)?$|is (?:that|this|it) (?:important|relevant)|do you think|would you)|what(?:s| is)? (?:the )?(?:point|reason|relevance)|whats that (?:got to do|for)|how does that help|what does (?:that|it) (?:tell|prove|matter))\b/,
   ],
   [
     "yes",
@@ -97,7 +97,7 @@ export const howToCheck =
   /\b(?:how (?:do|can|would|should|could) (?:i|you|we|one) (?:check|tell|see|find out|measure|know|look|test|weigh|get at|recognise|recognize|spot|find)|how to (?:check|tell|measure|see|look|find|test|know|recognise|spot)|how (?:is|are) (?:it|that|this|they) (?:checked|measured)|where (?:do i|should i|exactly|to|would i|can i) (?:look|find|measure|is it)|where (?:is|are|would) (?:it|that|the|they)|what (?:am i looking for|should i look for|do i look for|does (?:it|that|a|the) (?:\w+ ){0,3}look like|do you mean)|how does (?:one|it|that) look|show me (?:how|where|what)|explain|what is (?:a|an|the|meant by)|whats (?:a|an|the|meant by)|what are|how do i (?:do|get) (?:that|this|it)|measured? (?:from )?where|where from)\b/;
 
 export const withdraw =
-  /\b(?:forget|ignore|disregard|withdraw|retract|take back|never mind)(?: \w+){0,2} (?:what i (?:said|told)|that|about|the|my|it|this|last)|\b(?:delete|remove|drop|scrap|cancel|leave out|strike) (?:what i (?:said|told)|that(?: one| answer| fact)?$|(?:the|my) (?:last |previous )?(?:answer|fact|report|reading))|never ?mind(?: that)?|(?:that|it) was (?:wrong|a mistake|rubbish|nonsense)|i was wrong about|i made a mistake (?:about|with)|disregard$/;
+  /\b(?:forget|ignore|disregard|withdraw|retract|take back|never mind)(?: \w+){0,2} (?:what i (?:said|told)|that|about|the|my|it|this|last)|\b(?:delete|remove|drop|scrap|cancel|leave out|strike) (?:what i (?:said|told)|that(?: one| answer| fact)?$|(?:the|my) (?:last |previous )?(?:answer|fact|report|reading))|never ?mind|(?:that|it) was (?:wrong|a mistake|rubbish|nonsense)|i was wrong about|i made a mistake (?:about|with)|disregard$/;
 
 export const compare =
   /\b(?:compare|comparison|difference(?:s)? between|differs? from|different from|tell (?:a |an |the |them |one )?(?:\w+ ){0,6}(?:from|apart)|versus|vs|distinguish|what separates|which is better)\b/;

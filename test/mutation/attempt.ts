@@ -1,7 +1,11 @@
 // One try: chosen statements of test files, with some sources changed, in a process of its own.
-import { spawnSync } from "node:child_process";
+import { spawn } from "node:child_process";
+import { once } from "node:events";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { Readable, type Writable } from "node:stream";
+import { text } from "node:stream/consumers";
+import { pipeline } from "node:stream/promises";
 import { fileURLToPath } from "node:url";
 
 export interface Attempt {
@@ -27,8 +31,8 @@ const child = fileURLToPath(new URL("./run-statements.ts", import.meta.url));
  * What came of it; undefined if the process was ended because it took more than `limitSeconds`, or ended by itself without an answer. The limit
  * is of the processor's time, so that a busy machine decides nothing.
  */
-export function attempted(attempt: Attempt, limitSeconds: number): Outcome | undefined {
-  const { output } = spawnSync(
+export async function attempted(attempt: Attempt, limitSeconds: number): Promise<Outcome | undefined> {
+  const running = spawn(
     "sh",
     [
       "-c",
@@ -37,12 +41,17 @@ export function attempted(attempt: Attempt, limitSeconds: number): Outcome | und
       child,
     ],
     {
-      input: JSON.stringify(attempt),
       stdio: ["pipe", "ignore", "ignore", "pipe"],
       env: { ...process.env, NODE_COMPILE_CACHE: join(tmpdir(), "wm-mutation-compiled") },
-      maxBuffer: 2 ** 28,
     },
   );
-  const answer = String(output[3] ?? "");
+  const ended = once(running, "close");
+  const asked = Readable.from([JSON.stringify(attempt)]);
+  const [answer] = await Promise.all([
+    text(running.stdio[3] as Readable),
+    // One that ends before it has read all of it gives no answer either.
+    pipeline(asked, running.stdin as Writable).catch((error: unknown) => String(error)),
+    ended,
+  ]);
   return answer === "" ? undefined : (JSON.parse(answer) as Outcome);
 }

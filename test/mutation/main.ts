@@ -7,6 +7,7 @@ import { parseArgs } from "node:util";
 import { wilsonInterval } from "../../knowledge/numbers/wilson-interval.ts";
 import { some } from "../support/draws.ts";
 import { chanceFrom } from "../support/random-tables.ts";
+import { eachAtOnce } from "./each-at-once.ts";
 import { type Mutant, mutantsOf } from "./mutants.ts";
 import { reachOf } from "./reach.ts";
 import { type Verdict, verdictOn } from "./verdict.ts";
@@ -36,18 +37,17 @@ if (room === undefined) {
 
 process.chdir(fileURLToPath(new URL("../../", import.meta.url)));
 const sources = await mutantsOf(chosen(globSync(`knowledge/${room}/**/*.ts`), values.files, ".ts"));
-const reach = reachOf(sources, chosen(testsOf(room), values.tests, ".test.ts"));
+const reach = await reachOf(sources, chosen(testsOf(room), values.tests, ".test.ts"));
 const { sample, seed } = values;
 const drawn =
   sample === undefined ? sources.mutants : some(chanceFrom(Number(seed)), sources.mutants, Number(sample));
-const judged: Judged[] = [];
-for (const mutant of drawn) {
-  const verdict = verdictOn(mutant, reach.get(mutant.id) ?? []);
-  judged.push({ ...mutant, verdict });
-  process.stderr.write(
-    `${judged.length} of ${drawn.length}  ${verdict}  ${mutant.file}:${described(mutant)}\n`,
-  );
-}
+let tried = 0;
+const judged = await eachAtOnce(drawn, async (mutant): Promise<Judged> => {
+  const verdict = await verdictOn(mutant, reach.get(mutant.id) ?? []);
+  tried += 1;
+  process.stderr.write(`${tried} of ${drawn.length}  ${verdict}  ${mutant.file}:${described(mutant)}\n`);
+  return { ...mutant, verdict };
+});
 report(judged);
 
 /** A mutant that only another room's tests would notice counts as unnoticed. */
@@ -101,8 +101,21 @@ function survivors(mutants: readonly Judged[]): void {
   }
 }
 
-function described({ line: row, column, kind, replacement }: Mutant): string {
-  return `${row}:${column + 1} ${kind} -> ${replacement.replaceAll(/\s+/gu, " ").slice(0, 80)}`;
+function described({ line: row, column, kind, original, replacement }: Mutant): string {
+  return `${row}:${column + 1} ${kind} ${inOneLine(changeOf(original, replacement))}`;
+}
+
+/** What is changed and what becomes of it, with a little of what stands before: a pattern may be a thousand signs long. */
+function changeOf(original: string, replacement: string): string {
+  if (original.length < 40) return `${original} -> ${replacement}`;
+  let same = 0;
+  while (same < original.length && original[same] === replacement[same]) same += 1;
+  const start = Math.max(0, same - 40);
+  return `${original.slice(start, same + 20)} -> ${replacement.slice(start, same + 20)}`;
+}
+
+function inOneLine(text: string): string {
+  return text.replaceAll(/\s+/gu, " ").slice(0, 160);
 }
 
 function print(text: string): void {

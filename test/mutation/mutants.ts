@@ -12,6 +12,8 @@ export interface Mutant {
   readonly line: number;
   readonly column: number;
   readonly kind: string;
+  /** The piece of the source that is changed. */
+  readonly original: string;
   readonly replacement: string;
   /** The source with this change and without its types; made when asked for, since there are thousands. */
   readonly text: () => string;
@@ -55,6 +57,7 @@ export async function mutantsOf(files: readonly string[]): Promise<MutatedSource
         line: start.line + 1,
         column: start.column,
         kind: mutatorName,
+        original: source.slice(at(source, start), at(source, end)),
         replacement: replacement ?? "",
         text: () =>
           stripTypeScriptTypes(

@@ -1,5 +1,6 @@
 // Which statements reach which mutants.
 import { attempted } from "./attempt.ts";
+import { eachAtOnce } from "./each-at-once.ts";
 import type { MutatedSources } from "./mutants.ts";
 
 export interface Reaching {
@@ -15,13 +16,16 @@ export interface Reaching {
 const LIMIT_SECONDS = 600;
 
 /** Mutant id to the statements of the files that reach it. Throws if a statement fails though nothing is changed. */
-export function reachOf(
+export async function reachOf(
   { noting }: MutatedSources,
   tests: readonly string[],
-): ReadonlyMap<number, readonly Reaching[]> {
+): Promise<ReadonlyMap<number, readonly Reaching[]>> {
   const reach = new Map<number, Reaching[]>();
-  for (const file of tests) {
-    const outcome = attempted({ sources: [...noting], tests: [{ file }] }, LIMIT_SECONDS);
+  const outcomes = await eachAtOnce(tests, (file) =>
+    attempted({ sources: [...noting], tests: [{ file }] }, LIMIT_SECONDS),
+  );
+  for (const [at, file] of tests.entries()) {
+    const outcome = outcomes[at];
     if (outcome?.passed !== true)
       throw new Error(`mutation: ${file} fails as it is: ${outcome?.why ?? "no answer"}`);
     const { seconds, openingSeconds, reached } = outcome;

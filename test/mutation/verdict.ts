@@ -8,7 +8,7 @@ export type Verdict = "noticed" | "hung or fell" | "survives" | "never run";
 const QUICK_SECONDS = 0.5;
 
 /** "hung or fell" (the process had to be ended, or ended by itself) counts as noticed: no test run would have passed. */
-export function verdictOn({ file, text }: Mutant, reaching: readonly Reaching[]): Verdict {
+export async function verdictOn({ file, text }: Mutant, reaching: readonly Reaching[]): Promise<Verdict> {
   if (reaching.length === 0) return "never run";
   for (const statements of rounds(reaching)) {
     const openings = new Map(statements.map((one) => [one.file, one.openingSeconds]));
@@ -19,7 +19,7 @@ export function verdictOn({ file, text }: Mutant, reaching: readonly Reaching[])
       file: test,
       chosen: statements.filter((one) => one.file === test).map(({ index }) => index),
     }));
-    const outcome = attempted({ sources: [[file, text()]], tests }, 5 + 3 * usual);
+    const outcome = await attempted({ sources: [[file, text()]], tests }, 5 + 3 * usual);
     if (outcome === undefined) return "hung or fell";
     if (!outcome.passed) return "noticed";
   }

@@ -17,6 +17,13 @@ test.each([
   ["last year", "2025"],
   ["3 years ago", "2023"],
   ["last summer", "June to August 2025"],
+  ["last winter", "November 2025 to February 2026"],
+  ["this summer", "June to August 2025"],
+  ["this month", "March 2026"],
+  ["12 days ago", "18 February 2026"],
+  ["an hour or a day ago", "1 March 2026"],
+  ["ten years ago", "2016"],
+  ["60 years ago", "1966"],
 ])("On 2 March 2026 “%s” is %s", (words, expected) => {
   const interval = dateAgo(words, inMarch);
   expect(interval === undefined ? undefined : formatInterval(interval)).toBe(expected);
@@ -26,6 +33,11 @@ test("A week is no one day: last week is any of the thirteen days before yesterd
   const day = (month: number, date: number) => dayInterval(2026, month, date);
   expect(dateAgo("last week", inMarch)).toEqual({ from: day(2, 17).from, to: day(3, 1).to });
   expect(dateAgo("one week ago", inMarch)).toEqual({ from: day(2, 20).from, to: day(2, 26).to });
+  expect(dateAgo("two weeks ago", inMarch)).toEqual({ from: day(2, 13).from, to: day(2, 19).to });
+  for (const words of ["last weekend", "the other day", "the other week"])
+    expect(dateAgo(words, inMarch)).toEqual({ from: day(2, 17).from, to: day(3, 1).to });
+  for (const words of ["this week", "this weekend"])
+    expect(dateAgo(words, inMarch)).toEqual({ from: day(2, 24).from, to: day(3, 2).to });
 });
 
 test("A winter that has begun ends today, for nobody saw anything after it", () => {
@@ -33,12 +45,16 @@ test("A winter that has begun ends today, for nobody saw anything after it", () 
     from: 12 * 2026 + 11 - 1,
     to: dayInterval(2026, 12, 24).to,
   });
+  const firstOfJune = dayInterval(2026, 6, 1);
+  expect(dateAgo("this summer", firstOfJune)).toEqual(firstOfJune);
 });
 
 test.each([
   ["a few years ago"],
   ["a couple of months ago"],
   ["ages ago"],
+  ["61 years ago"],
+  ["some years ago"],
   ["100 years ago"],
   ["0 days ago"],
   ["once upon a time"],

@@ -9,6 +9,7 @@ import {
   modelYearInterval,
   roleOf,
 } from "../../../knowledge/language/date-roles.ts";
+import { wordings } from "../../support/wordings.ts";
 
 const era = {
   production: { from: monthStart(1977, 1), to: monthStart(1985, 1) },
@@ -220,6 +221,53 @@ test("the nearer wording decides, and one behind the date counts as nearest", ()
   expect(roleIn("stamped; 5/80")).toBe("none");
 });
 
+test("each wording counts where it stands near the date, singular and plural, and a week by itself is a mark's", () => {
+  const rows: readonly (readonly [string, string])[] = [
+    [
+      "none",
+      `{photo,photos,photograph,photographs,advert,adverts,advertised,crash,crashed,refurb,refurbing} week 31 81
+      handed {,it ,them }{over,down} week 31 81
+      my uncle had this 5/80
+      built by men of the old works that stood by the river 5/80
+      stamped on the back by somebody whom I never met and who 5/80
+      5/80, and much later stamped
+      5/80 (seen) next to it
+      it is a brand new foot from a first year box 5/80`,
+    ],
+    ["mark", "bought from a man who had stood near the sea for week 31 81\nweek 31 81"],
+    [
+      "built",
+      `1981 {export market ,}car
+      1981 {mk2,mk12,mark two,european,euro}
+      {mine is,mine's,i have,it's,it is,its,got,on,own,for} {a,an} 5/80
+      {mine is,mine's,i have,it's,it is,its,got,on,own,for} {a,an} 1981
+      first {reg,registration,registered} 5/80
+      1981 car, model unknown
+      model year unknown, 1981 car
+      may 1981-built`,
+    ],
+    [
+      "model-year",
+      "{1981,1981 ,1981's }model\n1981 modelyear\n{model year,modelyear}{ ,: ,:, is , of }1981\nmy1981",
+    ],
+    [
+      "mark",
+      `{mould,moulding,mold,molded,ink,inked,pencil,pencilled,chalk,chalked,figure,figures,dot,dots,say,says,read,reads,show,shows,stamp,stamps,initial,initials,laminated} 5/80
+      5/80 {pencil,pencilled,ink,inked}`,
+    ],
+  ];
+  for (const [role, table] of rows)
+    expect([role, wordings(table).filter((text) => roleIn(text) !== role)]).toEqual([role, []]);
+});
+
+test("of two wordings the nearer decides, and a mark is one as much as an errand at the same place", () => {
+  expect(roleIn("built and stamped 5/80")).toBe("mark");
+  expect(roleIn("stamped and built 5/80")).toBe("built");
+  expect(roleIn("stamped and bought 5/80")).toBe("none");
+  expect(roleIn("bought and stamped 5/80")).toBe("mark");
+  expect(roleIn("restored, built 5/80")).toBe("built");
+});
+
 describe("a year of two figures", () => {
   test("is the car's in a year's place only", () => {
     expect(
@@ -240,6 +288,10 @@ test("a date of a tyre, a battery or a bill is no date of the car", () => {
   const things =
     "tyre 5/80\ntyres made week 31 81\ntire 5/80\nbattery dated 5/80\nseat belt 5/80\nseatbelts 5/80\nbelts of 5/80\nhose 5/80\ntool kit 5/80\ntoolkit 5/80\ninvoice 5/80\nnewspaper of may 1980\nstamp collection 5/80";
   expect(lines(things).filter((text) => !isOther(text))).toEqual([]);
+  const named =
+    "{tyre,tyres,tire,tires,seat belt,seat belts,seatbelt,seatbelts,belt,belts,hose,hoses,tool kit,toolkit} of 5/80";
+  expect(wordings(named).filter((text) => !isOther(text))).toEqual([]);
+  expect(isOther("the tyre was good and it never had a mark that anybody saw 5/80")).toBe(false);
   expect(lines("glass 5/80\nbuilt 1981\ntyre is flat. 5/80\ntyre is flat; 5/80").filter(isOther)).toEqual([]);
 });
 
@@ -251,6 +303,8 @@ test("a car was built in the half year before it was first registered", () => {
   const may = monthInterval(1981, 5);
   expect(interval("first registered in may 1981")).toEqual({ from: may.from - 6, to: may.to });
   expect(interval("first reg may 1981")).toEqual({ from: may.from - 6, to: may.to });
+  expect(interval("first registration may 1981")).toEqual({ from: may.from - 6, to: may.to });
+  expect(interval("registered by a man who had seen it built may 1981")).toEqual(may);
   expect(interval("built may 1981")).toEqual(may);
   expect(interval("registered. built may 1981")).toEqual(may);
 });
