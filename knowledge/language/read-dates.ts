@@ -1,7 +1,7 @@
 // Dates of a message, each in one role: findings about the car, findings about a date mark, or left alone.
 import type { Interval } from "../calendar/interval.ts";
+import { isAnyCar } from "./any-car.ts";
 import type { Span } from "./blank-noise.ts";
-import { isAnyCar } from "./car-findings.ts";
 import { findToldMarks, type ToldMark } from "./clock-marks.ts";
 import { askedDate, standsAsMark, wholeAnswer } from "./date-answers.ts";
 import { type DatePhrase, findDates } from "./date-phrases.ts";

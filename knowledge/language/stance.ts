@@ -39,7 +39,7 @@ export function stancesOf(
   clauses.forEach((clause, at) => {
     const isNewSentence = clause.join === "sentence";
     lasting = lastingAfter(clause.text, lasting);
-    if (isNewSentence || clause.join === "contrast" || ownEyesCues.test(clause.text)) running = lasting;
+    if (isNewSentence || clause.join === "contrast" || isOwnLooking(clause.text)) running = lasting;
     const isTold = isQuoted(clause) || saysOn(clause, asides[at - 1]);
     const own = isTold ? "hearsay" : ownAside(clause, clauses, at);
     if (own !== undefined) running = own;
@@ -86,6 +86,14 @@ function ownAside(clause: Clause, clauses: readonly Clause[], at: number): Aside
   return undefined;
 }
 
+const papers =
+  /\b(?:log ?book|build (?:sheet|card|record)|certificate|registration|works (?:record|ledger)) (?:gives|shows|says|has|states)\b/g;
+
+/** What was seen with one's own eyes or stands in the car's papers ends what others say. */
+function isOwnLooking(text: string): boolean {
+  return ownEyesCues.test(text) || text.search(papers) >= 0;
+}
+
 /** The clause without turns that sound like another's word or another's car, and are neither. */
 function ownWords(text: string): string {
   return notAnothers.reduce((left, turn) => left.replace(turn, ""), text);
@@ -104,7 +112,7 @@ const notAnothers: readonly RegExp[] = [
   handsOnPart,
   // The part itself or a paper of the car says it.
   /\bso says (?:the|its|my) (?:hub|spoke|rim|case|casting|back|glass|dial|clock|stamp|mark|label|sticker|plate|tape|ruler|rule|calipers?|scales?)\b/g,
-  /\b(?:log ?book|build (?:sheet|card|record)|certificate|registration|works (?:record|ledger)) (?:gives|shows|says|has|states)\b/g,
+  papers,
   /\b(?:with|in|through|using|by|under) (?:the|an?|my) (?:\w+ )?(?:part|mirror|torch|lamp|light|lens|loupe|glass|glasses|magnif\w+) (?:i|we) (?:can |could )?read\b/g,
   // Leave to do something, and the only owner there was.
   /\bsays (?:i|we) (?:may|can|could|should)\b/g,

@@ -8,7 +8,7 @@ const supposedCues =
 
 /** What "would" stands for something found: "I would say", "the magnet would not hold". */
 const foundCues =
-  /\b(?:i|we|you|one|theyd|id) would (?:say|call|guess|put it|describe|reckon|estimate|think|bet|swear|hazard|you say|not (?:say|call))|\bi d say|(?:that|which|to) would (?:tell|say|show|give|name|identify)|what (?:i|you|some|they|people) would (?:call|describe)|would (?:you believe|appear|seem|suggest|not (?:stick|hold|grip|take|budge|come|move|go|scratch|ring|fit|bite))|where (?:\w+ ){1,5}would (?:be|have been|go|sit|live)|(?:a|the|where) (?:\w+ ){1,2}would (?:live|go|be|sit)\b/;
+  /\b(?:i|we|you|one|theyd|id) would (?:say|call|guess|put it|describe|reckon|estimate|think|bet|swear|hazard|you say|not (?:say|call))|\bi d say|(?:that|which|to) would (?:tell|say|show|give|name|identify)|as (?:you|one|i|we|they) would (?:expect|hope|imagine|guess|think)|what (?:i|you|some|they|people) would (?:call|describe)|would (?:you believe|appear|seem|suggest|not (?:stick|hold|grip|take|budge|come|move|go|scratch|ring|fit|bite))|where (?:\w+ ){1,5}would (?:be|have been|go|sit|live)|(?:a|the|where) (?:\w+ ){1,2}would (?:live|go|be|sit)\b/;
 
 /** To be done or to come. */
 const plannedCues =
