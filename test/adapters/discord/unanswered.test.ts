@@ -165,7 +165,7 @@ describe("a Discord that cannot be reached for longer than a call is repeated", 
     await s.settled();
     await pause(50);
     expect(texts(s, directChannel(s.double.world, s.ann))).toEqual([
-      expect.stringContaining("That message was lost"),
+      expect.stringContaining("Say it again, and you see where the case stands"),
     ]);
   });
 });
