@@ -6,6 +6,7 @@ import { setTimeout as pause } from "node:timers/promises";
 import type { Channel, Message, SendableChannels } from "discord.js";
 import { conversationKind, type Version } from "../../bot/index.ts";
 import type { Desk } from "./desk.ts";
+import { isLater } from "./newest-seen.ts";
 import { lackingForAnswers } from "./permissions.ts";
 import { conversationIn, placesIn } from "./places.ts";
 import { insisted, troubleOf } from "./trouble.ts";
@@ -18,7 +19,9 @@ const LATE_MILLISECONDS = 15 * 60_000;
 const BETWEEN_MILLISECONDS = 50;
 
 export interface Missed {
-  /** The newest message this process has seen; undefined after a start, when only channels are looked into where the bot was spoken to before. */
+  /** Whose channels are looked into; undefined: all. */
+  readonly shard?: number;
+  /** The newest message that was seen before; undefined after a start, when only channels are looked into where the bot was spoken to before. */
   readonly since: string | undefined;
   readonly hear: (message: Message) => void;
   /** Once it is aborted, no further channel is looked into. */
@@ -26,12 +29,13 @@ export interface Missed {
 }
 
 /** Gives `hear` every message that nobody has heard yet, or that was taken in and not answered. */
-export async function catchUp(desk: Desk, { since, hear, closing }: Missed): Promise<void> {
+export async function catchUp(desk: Desk, { shard, since, hear, closing }: Missed): Promise<void> {
   for (const channel of [...desk.client.channels.cache.values()]) {
     if (closing.aborted) return;
-    if (!mayBeReadIn(channel)) continue;
+    if ((shard !== undefined && shardOf(channel) !== shard) || !mayBeReadIn(channel)) continue;
     try {
-      for (const message of await missedIn(desk, channel, since)) hear(message);
+      const missed = await desk.outlast(() => missedIn(desk, channel, since));
+      for (const message of missed) hear(message);
     } catch (failure) {
       desk.log.warn(
         { trouble: troubleOf(failure), channel: channel.id },
@@ -39,6 +43,11 @@ export async function catchUp(desk: Desk, { since, hear, closing }: Missed): Pro
       );
     }
   }
+}
+
+/** Direct messages come by the first shard. */
+function shardOf(channel: Channel): number {
+  return channel.isDMBased() ? 0 : channel.guild.shardId;
 }
 
 function mayBeReadIn(channel: Channel): channel is Channel & SendableChannels {
@@ -53,7 +62,7 @@ async function missedIn(
   const conversation = conversationIn(channel.id, "open", "");
   const history = since === undefined ? await desk.store.history(conversationKind, conversation) : [];
   const last = history.findLast(({ message }) => message !== undefined);
-  const taken = since ?? last?.message;
+  const taken = since ?? laterOf(last?.message, newestThread(channel));
   if (taken === undefined || !mayHaveMore(channel, taken)) return [];
   await pause(BETWEEN_MILLISECONDS);
   const read = await insisted(() => channel.messages.fetch({ limit: MOST_MESSAGES, cache: false }));
@@ -66,6 +75,19 @@ async function missedIn(
     if (isUnshown || isLater(id, taken)) missed.push(await withMember(message));
   }
   return missed;
+}
+
+/** A thread that we began has the id of the message it was begun from; where answers live in threads, the channel itself keeps none. */
+function newestThread(channel: SendableChannels): string | undefined {
+  if (!("threads" in channel)) return undefined;
+  return [...channel.threads.cache.values()]
+    .filter(({ ownerId, client }) => ownerId === client.user.id)
+    .reduce<string | undefined>((newest, { id }) => laterOf(newest, id), undefined);
+}
+
+function laterOf(one: string | undefined, other: string | undefined): string | undefined {
+  if (one === undefined || other === undefined) return one ?? other;
+  return isLater(one, other) ? one : other;
 }
 
 /** What a direct channel's last message is, is told to nobody but who asks. */
@@ -97,9 +119,4 @@ async function withMember(message: Message): Promise<Message> {
     if (troubleOf(failure) === "other") throw failure;
   }
   return message;
-}
-
-/** Of two ids of Discord, which grow with time. */
-export function isLater(one: string, other: string): boolean {
-  return one.length === other.length ? one > other : one.length > other.length;
 }

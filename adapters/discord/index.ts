@@ -3,8 +3,9 @@
  * fails costs its one event; the member is told where that is still possible.
  */
 import { type BaseInteraction, type Client, Events, type Message } from "discord.js";
-import { catchUp, isLater } from "./catch-up.ts";
+import { catchUp } from "./catch-up.ts";
 import { type Desk, type DiscordOptions, openDesk } from "./desk.ts";
+import { newestSeen } from "./newest-seen.ts";
 import { tellNotices } from "./notices.ts";
 import { onCommand } from "./on-command.ts";
 import { onForm } from "./on-form.ts";
@@ -42,9 +43,9 @@ export async function startDiscord(options: DiscordOptions): Promise<DiscordDoor
   };
   const hear = (message: Message) =>
     work(onMessage(desk, message).catch((failure: unknown) => messageLost(desk, message, failure)));
-  let newest: string | undefined;
+  const seen = newestSeen();
   client.on(Events.MessageCreate, (message) => {
-    if (newest === undefined || isLater(message.id, newest)) newest = message.id;
+    seen.saw(message.guild?.shardId ?? 0, message.id);
     hear(message);
   });
   client.on(Events.InteractionCreate, (interaction) => {
@@ -60,7 +61,11 @@ export async function startDiscord(options: DiscordOptions): Promise<DiscordDoor
   await loggedIn(client, options.token);
   const missed = { hear, closing: closing.signal };
   work(catchUp(desk, { ...missed, since: undefined }));
-  client.on(Events.ShardReady, () => work(catchUp(desk, { ...missed, since: newest })));
+  client.on(Events.ShardReconnecting, seen.broke);
+  client.on(Events.ShardResume, seen.resumed);
+  client.on(Events.ShardReady, (shard) =>
+    work(catchUp(desk, { ...missed, shard, since: seen.renewed(shard) })),
+  );
   const stopNotices = tellNotices(desk);
   const settled = async () => {
     while (working.size > 0) await Promise.all(working);

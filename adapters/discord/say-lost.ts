@@ -3,6 +3,7 @@ import { type Message, MessageFlags, type RepliableInteraction } from "discord.j
 import { sendableChannel, sendOnce } from "./channel-messages.ts";
 import { sendDirectly } from "./channel-outlets.ts";
 import type { Desk } from "./desk.ts";
+import { NoWayOutError } from "./interaction-outlets.ts";
 import { escaped } from "./markdown.ts";
 import { plainBody } from "./payload.ts";
 import { trouble as words } from "./phrases.ts";
@@ -51,6 +52,8 @@ async function answered(
   else await interaction.followUp({ ...body, flags: MessageFlags.Ephemeral });
 }
 
+/** What stands between the answer and Discord says nothing of whether it was kept. */
 function lostBy(failure: unknown): string {
-  return troubleOf(failure) === "unreachable" ? words.notShown : words.lost;
+  const mayBeKept = failure instanceof NoWayOutError || troubleOf(failure) === "unreachable";
+  return mayBeKept ? words.notShown : words.lost;
 }

@@ -4,7 +4,7 @@ import { setTimeout as pause } from "node:timers/promises";
 import type { Log } from "../../bot/index.ts";
 import { OutsideError } from "../errors.ts";
 import { forTheLog } from "./for-the-log.ts";
-import { troubleOf } from "./trouble.ts";
+import { isPassing, troubleOf } from "./trouble.ts";
 
 /** A fault of ours seldom goes away by itself. */
 const waits = [1000, 5000];
@@ -32,10 +32,7 @@ export async function persistently(
 
 /** An answer that is kept and could not be sent would else never be. */
 function isOutside(failure: unknown): boolean {
-  const { kind } = troubleOf(failure);
-  return (
-    failure instanceof OutsideError || kind === "unknown fate" || kind === "not sent" || kind === "too many"
-  );
+  return failure instanceof OutsideError || isPassing(troubleOf(failure));
 }
 
 /** A process that is asked to end does not stay for this: what was not handled is brought again. */

@@ -31,8 +31,10 @@ export const listensHere =
 export const listensNoMore =
   "From now on I answer here only when I am called by name, asked by a command, or replied to.";
 
-/** Where others read along, the reason is nobody's business. */
-export const lostHere = "That message was lost, and nothing of it kept. What was said before still stands.";
+/** Why is no business of members: the reason names a place on the server. */
+export const lost = "That message was lost, and nothing of it kept. What was said before still stands.";
+export const notShown =
+  "Telegram did not take my answer for too long. Say it again, and you see where the case stands.";
 export const pressLost =
   "What was pressed came to nothing, and nothing of it was kept. The button can be pressed again.";
 

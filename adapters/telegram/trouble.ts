@@ -52,6 +52,11 @@ function kindOfBadRequest(description: string): "unchanged" | "not editable" | "
   return "other";
 }
 
+/** It lies with the platform or the way to it, and comes back by itself. */
+export function isPassing({ kind }: Trouble): boolean {
+  return kind === "unknown fate" || kind === "not sent" || kind === "too many";
+}
+
 /** Failures of the way there: no address, nobody listening. After that, nobody knows. */
 function wasNotSent({ error }: HttpError): boolean {
   const code = typeof error === "object" && error !== null && "code" in error ? error.code : undefined;

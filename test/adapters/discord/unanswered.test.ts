@@ -165,7 +165,7 @@ describe("a Discord that cannot be reached for longer than a call is repeated", 
     await s.settled();
     await pause(50);
     expect(texts(s, directChannel(s.double.world, s.ann))).toEqual([
-      expect.stringContaining("That message was lost"),
+      expect.stringContaining("Say it again, and you see where the case stands"),
     ]);
   });
 });
@@ -206,6 +206,30 @@ describe("what was said while nobody listened", () => {
     await s.restart();
     await s.settled();
     expect(texts(s)).toHaveLength(2);
+  });
+
+  test("is heard by the next process where answers live in threads, too", async () => {
+    const s = await begin();
+    const { people, world } = s.double;
+    const community = `discord-${s.guild.id}`;
+    const settings = await s.bot.settings(community);
+    await s.bot.changeSettings(community, `discord:${s.owner.id}`, {
+      ...settings,
+      platforms: { discord: { answers: "thread" } },
+    });
+    people.mention(s.ann, s.channel, question);
+    await s.settled();
+    await s.door().close();
+    const missed = people.mention(s.bert, s.channel, "which road wheel is this? eight spokes");
+    await s.restart();
+    await s.settled();
+    const thread = world.channels.get(missed.id);
+    if (thread === undefined) throw new Error("no thread was begun");
+    expect(texts(s, thread)).toEqual([expect.stringContaining("eight spokes")]);
+    const before = world.messages.size;
+    await s.restart();
+    await s.settled();
+    expect(world.messages.size).toBe(before);
   });
 
   test("what was taken in by a process that died before it answered is answered by the next", async () => {
