@@ -8,6 +8,14 @@ export class OutsideError extends Error {
   }
 }
 
+/** What is outside cannot be had now, and will be again by itself or by somebody's hand: it is worth trying again. */
+export class UnavailableError extends OutsideError {
+  constructor(message: string, cause?: unknown) {
+    super(message, cause);
+    this.name = "UnavailableError";
+  }
+}
+
 /** What a person sees of a failure that ends the program; a bug of ours says that it is one, with where it happened. */
 export function failureLine(failure: unknown): string {
   if (failure instanceof OutsideError) return failure.message;

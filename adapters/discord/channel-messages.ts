@@ -21,12 +21,31 @@ export async function sendableChannel(client: Client, id: string): Promise<Senda
   }
 }
 
+/** What was sent in each channel, by its nonce: Discord itself remembers a nonce for a few minutes only. */
+const sent = new WeakMap<object, Map<string, Posted>>();
+const MOST_REMEMBERED = 50;
+
 /** The nonce makes a repeated call give the message that is there already. */
 export async function sendOnce(
   channel: SendableChannels,
   body: Body,
   nonce: string,
   replyTo?: string,
+): Promise<Posted> {
+  const here = sent.get(channel) ?? new Map<string, Posted>();
+  sent.set(channel, here);
+  const posted = here.get(nonce) ?? (await send(channel, body, nonce, replyTo));
+  here.set(nonce, posted);
+  const [oldest] = here.keys();
+  if (here.size > MOST_REMEMBERED && oldest !== undefined) here.delete(oldest);
+  return posted;
+}
+
+async function send(
+  channel: SendableChannels,
+  body: Body,
+  nonce: string,
+  replyTo: string | undefined,
 ): Promise<Posted> {
   const message = await insisted<Message>(() =>
     channel.send({

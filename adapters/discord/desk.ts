@@ -2,6 +2,7 @@
 import type { Client } from "discord.js";
 import type { Bot, Clock, IncomingMessage, Log, Reply, Store } from "../../bot/index.ts";
 import { fewAtOnce, type InTurn, inTurn } from "./in-turn.ts";
+import { type Outlast, outlasting } from "./outlast.ts";
 import type { Photographs, PictureMaking } from "./payload.ts";
 import { openPlaces, type Place, type Places } from "./places.ts";
 import { type SettingsReader, settingsReader } from "./server-settings.ts";
@@ -24,6 +25,8 @@ export interface DiscordOptions {
   readonly photographs: Photographs;
   /** Of our own pages, when they can be reached. */
   readonly publicAddress?: string | undefined;
+  /** How long trouble is outlasted; the tests are quicker. */
+  readonly outlasting?: { readonly patienceMilliseconds: number };
 }
 
 export interface Desk extends PictureMaking {
@@ -37,21 +40,29 @@ export interface Desk extends PictureMaking {
   readonly address: string | undefined;
   readonly places: Places;
   readonly settings: SettingsReader;
+  /** What stands in the way of a turn is outlasted in its place in the row. */
   readonly turns: InTurn;
+  /** The same for what is done before a turn. */
+  readonly outlast: Outlast;
   /** The bot's answer; few are worked out at once. */
   readonly receive: (message: IncomingMessage) => Promise<Reply>;
   /** The reply a place shows, as it was first given. */
   readonly recall: (conversation: string, place: Place) => Promise<Reply>;
   /** True the first time an event is seen: Discord may deliver one twice. */
   readonly isNew: (event: string) => boolean;
+  /** Whether it was seen, without seeing it. */
+  readonly isKnown: (event: string) => boolean;
 }
 
 const AT_ONCE = 2;
 const MOST_REPLIES = 500;
 const MOST_EVENTS = 2000;
 
-export function openDesk(client: Client, options: DiscordOptions): Desk {
+/** `closing`: aborted once nothing more is to be waited for. */
+export function openDesk(client: Client, options: DiscordOptions, closing: AbortSignal): Desk {
   const { bot, store, clock, log, handbooks, pngOf, photographs } = options;
+  const outlaster = () => outlasting({ log, closing, ...options.outlasting });
+  const row = inTurn();
   const few = fewAtOnce(AT_ONCE);
   const replies = new Map<string, Reply>();
   const events = new Set<string>();
@@ -79,7 +90,14 @@ export function openDesk(client: Client, options: DiscordOptions): Desk {
     address: options.publicAddress,
     places: openPlaces(store, clock),
     settings: settingsReader(bot, () => clock.milliseconds()),
-    turns: inTurn(),
+    turns: {
+      run(key, job) {
+        const outlast = outlaster();
+        return row.run(key, () => outlast(job));
+      },
+      drained: row.drained,
+    },
+    outlast: (work) => outlaster()(work),
     receive,
     async recall(conversation, { reply, from, community }) {
       const known = replies.get(`${conversation} ${reply}`);
@@ -87,6 +105,7 @@ export function openDesk(client: Client, options: DiscordOptions): Desk {
       // The same id again changes nothing and gives the first reply.
       return receive({ conversation, id: reply, from, community, text: "" });
     },
+    isKnown: (event) => events.has(event),
     isNew(event) {
       if (events.has(event)) return false;
       events.add(event);

@@ -2,23 +2,22 @@
  * The door to Discord: logs in, tells Discord the commands when they changed, and hands every event to its handler. A handler that
  * fails costs its one event; the member is told where that is still possible.
  */
-import { type BaseInteraction, type Client, Events, MessageFlags } from "discord.js";
+import { type BaseInteraction, type Client, Events, type Message } from "discord.js";
+import { catchUp } from "./catch-up.ts";
 import { type Desk, type DiscordOptions, openDesk } from "./desk.ts";
-import { deferredOutlet } from "./interaction-outlets.ts";
-import { escaped } from "./markdown.ts";
+import { newestSeen } from "./newest-seen.ts";
 import { tellNotices } from "./notices.ts";
 import { onCommand } from "./on-command.ts";
 import { onForm } from "./on-form.ts";
 import { onMenu, onPinForm, pinFormPrefix } from "./on-menu.ts";
-import { onMessage, sayLost } from "./on-message.ts";
+import { onMessage } from "./on-message.ts";
 import { onPress } from "./on-press.ts";
 import { onSetup, onSetupPress } from "./on-setup.ts";
 import { onTyping } from "./on-typing.ts";
 import { openClient } from "./open-client.ts";
-import { plainBody } from "./payload.ts";
 import { inviteLink } from "./permissions.ts";
-import { trouble as words } from "./phrases.ts";
 import { registerCommands } from "./register-commands.ts";
+import { sayInteractionLost, sayLost } from "./say-lost.ts";
 import { setupPrefix } from "./setup-steps.ts";
 import { troubleOf } from "./trouble.ts";
 
@@ -34,21 +33,20 @@ export interface DiscordDoor {
 
 /** Resolves when the bot is logged in; rejects with OutsideError when it cannot be. */
 export async function startDiscord(options: DiscordOptions): Promise<DiscordDoor> {
-  const { log } = options;
   const { client, rest, application } = await openClient(options.token, options.apiBase);
-  const desk = openDesk(client, options);
+  const closing = new AbortController();
+  const desk = openDesk(client, options, closing.signal);
   const working = new Set<Promise<void>>();
   const work = (job: Promise<void>) => {
     working.add(job);
     void job.finally(() => working.delete(job));
   };
+  const hear = (message: Message) =>
+    work(onMessage(desk, message).catch((failure: unknown) => messageLost(desk, message, failure)));
+  const seen = newestSeen();
   client.on(Events.MessageCreate, (message) => {
-    work(
-      onMessage(desk, message).catch(async (failure: unknown) => {
-        log.error({ err: failure }, "message lost");
-        if (troubleOf(failure) === "other") await sayLost(desk, message).catch(() => undefined);
-      }),
-    );
+    seen.saw(message.guild?.shardId ?? 0, message.id);
+    hear(message);
   });
   client.on(Events.InteractionCreate, (interaction) => {
     if (!desk.isNew(interaction.id)) return;
@@ -61,6 +59,13 @@ export async function startDiscord(options: DiscordOptions): Promise<DiscordDoor
   watch(client, desk);
   await registerCommands(rest, application);
   await loggedIn(client, options.token);
+  const missed = { hear, closing: closing.signal };
+  work(catchUp(desk, { ...missed, since: undefined }));
+  client.on(Events.ShardReconnecting, seen.broke);
+  client.on(Events.ShardResume, seen.resumed);
+  client.on(Events.ShardReady, (shard) =>
+    work(catchUp(desk, { ...missed, shard, since: seen.renewed(shard) })),
+  );
   const stopNotices = tellNotices(desk);
   const settled = async () => {
     while (working.size > 0) await Promise.all(working);
@@ -73,6 +78,8 @@ export async function startDiscord(options: DiscordOptions): Promise<DiscordDoor
     async close() {
       client.removeAllListeners(Events.MessageCreate);
       client.removeAllListeners(Events.InteractionCreate);
+      client.removeAllListeners(Events.ShardReady);
+      closing.abort();
       await stopNotices();
       await settled();
       await client.destroy();
@@ -114,18 +121,20 @@ async function onInteraction(desk: Desk, interaction: BaseInteraction): Promise<
   if (interaction.isButton() || interaction.isStringSelectMenu()) return onPress(desk, interaction);
 }
 
+async function messageLost(desk: Desk, message: Message, failure: unknown): Promise<void> {
+  desk.log.error({ err: failure, trouble: troubleOf(failure) }, "message lost");
+  await told(desk, () => sayLost(desk, message, failure));
+}
+
 async function interactionLost(desk: Desk, interaction: BaseInteraction, failure: unknown): Promise<void> {
-  const trouble = troubleOf(failure);
-  desk.log.error({ err: failure, trouble }, "interaction lost");
-  if (!interaction.isRepliable() || trouble === "token gone") return;
-  const text = escaped(words.lost);
+  desk.log.error({ err: failure, trouble: troubleOf(failure) }, "interaction lost");
+  if (interaction.isRepliable()) await told(desk, () => sayInteractionLost(desk, interaction, failure));
+}
+
+async function told(desk: Desk, say: () => Promise<void>): Promise<void> {
   try {
-    if (!interaction.deferred && !interaction.replied)
-      await interaction.reply({ ...plainBody(text)(), flags: MessageFlags.Ephemeral });
-    else if (interaction.isChatInputCommand())
-      await deferredOutlet(desk, interaction, "private").post(plainBody(text));
-    else await interaction.followUp({ ...plainBody(text)(), flags: MessageFlags.Ephemeral });
-  } catch (second) {
-    desk.log.warn({ trouble: troubleOf(second) }, "the member could not be told");
+    await say();
+  } catch (failure) {
+    desk.log.warn({ trouble: troubleOf(failure) }, "the member could not be told");
   }
 }

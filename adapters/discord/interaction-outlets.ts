@@ -104,11 +104,33 @@ async function clearAway(
   }
 }
 
-export async function followPrivately(interaction: Commanded | PressedOrFilled, body: Body): Promise<Posted> {
-  const message = await insisted(() =>
-    interaction.followUp({ ...body(), flags: MessageFlags.Ephemeral | MessageFlags.SuppressEmbeds }),
-  );
-  return { channel: interaction.channelId ?? message.channelId, message: message.id };
+/** What has followed an interaction, by its words: an interaction's own messages have no nonce, and a turn may be tried again. */
+const followed = new WeakMap<object, Map<string, Posted>>();
+
+export function followPrivately(interaction: Commanded | PressedOrFilled, body: Body): Promise<Posted> {
+  return followOnce(interaction, () => ({
+    ...body(),
+    flags: MessageFlags.Ephemeral | MessageFlags.SuppressEmbeds,
+  }));
+}
+
+function followOpenly(interaction: Commanded | PressedOrFilled, body: Body): Promise<Posted> {
+  return followOnce(interaction, body);
+}
+
+async function followOnce(
+  interaction: Commanded | PressedOrFilled,
+  body: () => Parameters<(Commanded | PressedOrFilled)["followUp"]>[0] & { readonly content: string },
+): Promise<Posted> {
+  const already = followed.get(interaction) ?? new Map<string, Posted>();
+  followed.set(interaction, already);
+  const { content } = body();
+  const before = already.get(content);
+  if (before !== undefined) return before;
+  const message = await insisted(() => interaction.followUp(body()));
+  const posted = { channel: interaction.channelId ?? message.channelId, message: message.id };
+  already.set(content, posted);
+  return posted;
 }
 
 /** By the bot's own token; `failure` is why the interaction's was not used, and is thrown when there is no other way. */
@@ -135,9 +157,4 @@ async function byOwnToken(
       return followOpenly(interaction, body);
     throw refused;
   }
-}
-
-async function followOpenly(interaction: Commanded | PressedOrFilled, body: Body): Promise<Posted> {
-  const message = await insisted(() => interaction.followUp(body()));
-  return { channel: interaction.channelId ?? message.channelId, message: message.id };
 }

@@ -41,16 +41,16 @@ export function tellNotices(desk: Desk, everyMilliseconds = EVERY_MILLISECONDS):
   };
 }
 
-/** A notice that Discord cannot take now stays, and is tried again. */
+/** A notice that Discord cannot take now stays, is tried again, and holds up no other. */
 async function tellOne(desk: Desk, notice: Notice): Promise<void> {
   try {
     await desk.bot.noticeSettled(notice.id, await told(desk, notice));
   } catch (failure) {
     const trouble = troubleOf(failure);
-    desk.log.warn({ trouble, notice: notice.id }, "notice not told");
+    if (trouble === "other") desk.log.error({ err: failure, notice: notice.id }, "notice not told");
+    else desk.log.warn({ trouble, notice: notice.id }, "notice not told");
     if (trouble === "lacking permission" || trouble === "channel gone")
       await desk.bot.noticeSettled(notice.id, "gone");
-    else if (trouble !== "unreachable") throw failure;
   }
 }
 

@@ -37,10 +37,11 @@ async function say(
   text: string,
 ): Promise<void> {
   const scope = isPrivate && interaction.guildId !== null ? "private" : "open";
-  const author = await authorOfInteraction(desk, interaction);
+  const author = await desk.outlast(() => authorOfInteraction(desk, interaction));
   const image = interaction.options.getAttachment("photograph");
-  const taken = await takePhotographs(desk, image === null ? [] : [image], author.from);
-  const place = await placeFor(desk, interaction, scope, text, author.community);
+  const images = image === null ? [] : [image];
+  const taken = await desk.outlast(() => takePhotographs(desk, images, author.from));
+  const place = await desk.outlast(() => placeFor(desk, interaction, scope, text, author.community));
   const { conversation, outlet } = place;
   await desk.turns.run(conversation, async () => {
     const said: IncomingMessage = {

@@ -8,8 +8,10 @@ import { saidInForm } from "./form.ts";
 import { followPrivately } from "./interaction-outlets.ts";
 import { escaped } from "./markdown.ts";
 import { conversationOf, type Said, type Standing, sayStale, takeTurn } from "./on-press.ts";
+import { once } from "./outlast.ts";
 import { plainBody } from "./payload.ts";
 import { trouble as words } from "./phrases.ts";
+import type { Place } from "./places.ts";
 import { replyAt } from "./show.ts";
 
 export async function onForm(desk: Desk, interaction: ModalSubmitInteraction): Promise<void> {
@@ -22,23 +24,35 @@ export async function onForm(desk: Desk, interaction: ModalSubmitInteraction): P
     return;
   }
   const conversation = conversationOf(interaction, pressed);
-  await desk.turns.run(conversation, () => take(desk, interaction, pressed, conversation));
+  const values = valuesOf(interaction);
+  // Looked at once: a turn that is tried again has itself moved the case on.
+  const look = once(() => lookedUp(desk, pressed, conversation, values));
+  await desk.turns.run(conversation, async () => {
+    const { place, isStale, said } = await look();
+    if (place === undefined || isStale) {
+      const why = [words.staleForm, ...values.values()].filter((text) => text !== "").join("\n");
+      return sayStale(desk, interaction, pressed, conversation, place, why.slice(0, 1500));
+    }
+    if (said !== undefined) await takeTurn(desk, interaction, { pressed, conversation, place }, said);
+  });
 }
 
-async function take(
+interface LookedUp {
+  readonly place: Place | undefined;
+  /** The case shows another reply now. */
+  readonly isStale: boolean;
+  readonly said?: Said | undefined;
+}
+
+async function lookedUp(
   desk: Desk,
-  interaction: ModalSubmitInteraction,
   pressed: Pressed,
   conversation: string,
-): Promise<void> {
-  const values = valuesOf(interaction);
+  values: ReadonlyMap<string, string>,
+): Promise<LookedUp> {
   const place = await desk.places.find(conversation, pressed.caseKey);
-  if (place === undefined || place.reply !== pressed.reply) {
-    const why = [words.staleForm, ...values.values()].filter((text) => text !== "").join("\n");
-    return sayStale(desk, interaction, pressed, conversation, place, why.slice(0, 1500));
-  }
-  const said = await saidIn(desk, { pressed, conversation, place }, values);
-  if (said !== undefined) await takeTurn(desk, interaction, { pressed, conversation, place }, said);
+  if (place === undefined || place.reply !== pressed.reply) return { place, isStale: true };
+  return { place, isStale: false, said: await saidIn(desk, { pressed, conversation, place }, values) };
 }
 
 async function saidIn(

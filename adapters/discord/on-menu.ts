@@ -51,7 +51,7 @@ async function askAbout(
 ): Promise<void> {
   await deferReply(interaction, isPrivate, desk.log);
   const post = interaction.targetMessage;
-  const author = await authorOfInteraction(desk, interaction);
+  const author = await desk.outlast(() => authorOfInteraction(desk, interaction));
   const scope = isPrivate ? "private" : "open";
   const here = deferredOutlet(desk, interaction, scope);
   const quoted = quotedOf(interaction, post);
@@ -59,13 +59,15 @@ async function askAbout(
     await here.post(plainBody(escaped(words.nothingToRead)));
     return;
   }
-  const taken = await takePhotographs(desk, post.attachments.values(), quoted.from);
-  const { answers } = await desk.settings.of(author.community);
+  const photographs = [...post.attachments.values()];
+  const taken = await desk.outlast(() => takePhotographs(desk, photographs, quoted.from));
+  const { answers } = await desk.outlast(() => desk.settings.of(author.community));
   const isInThread = answers === "thread" && !isPrivate && interaction.channel?.isThread() === false;
-  const begun = isInThread ? await threadFrom(desk, post) : {};
+  const begun = isInThread ? await desk.outlast(() => threadFrom(desk, post)) : {};
   const channel = begun.channel?.id ?? interaction.channelId;
   const conversation = conversationIn(channel, scope, interaction.user.id);
-  if (begun.channel !== undefined) await here.post(plainBody(`<#${begun.channel.id}>`));
+  const link = plainBody(`<#${begun.channel?.id}>`);
+  if (begun.channel !== undefined) await desk.outlast(() => here.post(link));
   const outlet =
     begun.channel === undefined
       ? here
@@ -117,10 +119,10 @@ function quotedOf(
 /** The form that "Pin as the answer" opened: its words become the keeper's sentence. */
 export async function onPinForm(desk: Desk, interaction: ModalSubmitInteraction): Promise<void> {
   await deferReply(interaction, true, desk.log);
-  const author = await authorOfInteraction(desk, interaction);
+  const author = await desk.outlast(() => authorOfInteraction(desk, interaction));
   const conversation = conversationIn(interaction.channelId ?? "", "open", interaction.user.id);
   const target = interaction.customId.slice(pinFormPrefix.length);
-  const place = await placeOf(desk, interaction, target, conversation);
+  const place = await desk.outlast(() => placeOf(desk, interaction, target, conversation));
   await desk.turns.run(conversation, async () => {
     const reply = await desk.receive({
       ...author,
@@ -160,7 +162,8 @@ async function placeOf(
 
 async function pinHere(desk: Desk, interaction: MessageContextMenuCommandInteraction): Promise<void> {
   await deferReply(interaction, true, desk.log);
-  await followPrivately(interaction, plainBody(escaped(await pinnedHere(desk, interaction))));
+  const said = await desk.outlast(() => pinnedHere(desk, interaction));
+  await desk.outlast(() => followPrivately(interaction, plainBody(escaped(said))));
 }
 
 async function pinnedHere(desk: Desk, interaction: MessageContextMenuCommandInteraction): Promise<string> {

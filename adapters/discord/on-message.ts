@@ -1,7 +1,7 @@
 /** A member's message: if it is spoken to us, a turn of its conversation; the answer goes below it, into its case's message or a thread. */
 import type { Message, SendableChannels } from "discord.js";
 import type { IncomingMessage, Reply } from "../../bot/index.ts";
-import { sendableChannel, sendOnce } from "./channel-messages.ts";
+import { sendableChannel } from "./channel-messages.ts";
 import { sendDirectly, spokenOutlet } from "./channel-outlets.ts";
 import { readCustomId } from "./custom-id.ts";
 import type { Desk } from "./desk.ts";
@@ -12,6 +12,7 @@ import { takePhotographs } from "./photographs-taken.ts";
 import { trouble as words } from "./phrases.ts";
 import { conversationIn, type Place, personOf } from "./places.ts";
 import { type Addressed, addressedTo, wordsOf, wordsOfPost } from "./said.ts";
+import type { ServerSettings } from "./server-settings.ts";
 import { isAboutCase, show } from "./show.ts";
 import { threadFrom } from "./threads.ts";
 import { troubleOf } from "./trouble.ts";
@@ -20,19 +21,17 @@ import { authorOfMessage, communityOf } from "./where.ts";
 export async function onMessage(desk: Desk, message: Message): Promise<void> {
   const { client, guildId } = message;
   if (!client.isReady() || message.author.bot) return;
-  const settings = await desk.settings.of(guildId === null ? "home" : communityOf(guildId));
+  const settings = await desk.outlast(() =>
+    desk.settings.of(guildId === null ? "home" : communityOf(guildId)),
+  );
   const addressed = addressedTo(client, message, settings);
   if (addressed === undefined || !desk.isNew(message.id)) return;
-  const own = await sendableChannel(client, message.channelId);
-  if (own === undefined) return cannotAnswer(desk, message);
-  const thread =
-    settings.answers === "thread" && mayBeginThread(own) ? await threadFrom(desk, message) : undefined;
-  const channel = thread?.channel ?? own;
-  const before = thread?.lacking === undefined ? undefined : words.noThread(thread.lacking);
-  const conversation = conversationIn(channel.id, "open", message.author.id);
+  const way = await desk.outlast(() => wayTo(desk, message, settings));
+  if (way === undefined) return cannotAnswer(desk, message);
+  const conversation = conversationIn(way.channel.id, "open", message.author.id);
   await desk.turns.run(conversation, async () => {
     try {
-      await answer(desk, message, { channel, conversation, addressed, before });
+      await answer(desk, message, { ...way, conversation, addressed });
     } catch (failure) {
       if (troubleOf(failure) !== "lacking permission") throw failure;
       await cannotAnswer(desk, message);
@@ -40,11 +39,24 @@ export async function onMessage(desk: Desk, message: Message): Promise<void> {
   });
 }
 
-interface Hearing {
+interface Way {
   readonly channel: SendableChannels;
+  readonly before: string | undefined;
+}
+
+interface Hearing extends Way {
   readonly conversation: string;
   readonly addressed: Addressed;
-  readonly before: string | undefined;
+}
+
+/** Where the answer goes; undefined when nothing can be said there. */
+async function wayTo(desk: Desk, message: Message, settings: ServerSettings): Promise<Way | undefined> {
+  const own = await sendableChannel(desk.client, message.channelId);
+  if (own === undefined) return undefined;
+  const thread =
+    settings.answers === "thread" && mayBeginThread(own) ? await threadFrom(desk, message) : undefined;
+  const before = thread?.lacking === undefined ? undefined : words.noThread(thread.lacking);
+  return { channel: thread?.channel ?? own, before };
 }
 
 async function answer(desk: Desk, message: Message, hearing: Hearing): Promise<void> {
@@ -149,11 +161,4 @@ async function cannotAnswer(desk: Desk, message: Message): Promise<void> {
     plainBody(escaped(words.lacking([...new Set(lacking)]))),
     `l${message.id}`,
   );
-}
-
-/** For the failure that costs one message: the member is told, the place stays usable. */
-export async function sayLost(desk: Desk, message: Message): Promise<void> {
-  const channel = await sendableChannel(desk.client, message.channelId);
-  if (channel !== undefined)
-    await sendOnce(channel, plainBody(escaped(words.lost)), `x${message.id}`, message.id);
 }

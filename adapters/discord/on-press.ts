@@ -12,6 +12,7 @@ import type { Desk } from "./desk.ts";
 import { completionForm, questionForm } from "./form.ts";
 import { followPrivately, pressedOutlet } from "./interaction-outlets.ts";
 import { escaped } from "./markdown.ts";
+import { once } from "./outlast.ts";
 import { type Body, plainBody } from "./payload.ts";
 import { forms, trouble as words } from "./phrases.ts";
 import { conversationIn, keepersNotice, type Place } from "./places.ts";
@@ -29,14 +30,28 @@ export async function onPress(desk: Desk, interaction: Press): Promise<void> {
     return;
   }
   const conversation = conversationOf(interaction, pressed);
-  await desk.turns.run(conversation, () => take(desk, interaction, pressed, conversation));
+  // Looked at once: a turn that is tried again has itself moved the case on.
+  const look = once(() => lookedUp(desk, conversation, pressed));
+  await desk.turns.run(conversation, async () =>
+    take(desk, interaction, pressed, conversation, await look()),
+  );
 }
 
-async function take(desk: Desk, interaction: Press, pressed: Pressed, conversation: string): Promise<void> {
-  const place = await desk.places.find(conversation, pressed.caseKey);
-  if (place === undefined || place.reply !== pressed.reply)
+interface LookedUp {
+  readonly place: Place | undefined;
+  /** Undefined when the case shows another reply now. */
+  readonly reply: Reply | undefined;
+}
+
+async function take(
+  desk: Desk,
+  interaction: Press,
+  pressed: Pressed,
+  conversation: string,
+  { place, reply }: LookedUp,
+): Promise<void> {
+  if (place === undefined || reply === undefined)
     return sayStale(desk, interaction, pressed, conversation, place, words.stale);
-  const reply = await replyAt(desk, conversation, place);
   if (pressed.key.startsWith("p")) return turnPage(desk, interaction, pressed, place, reply);
   const control = controlFor(interaction, pressed, reply);
   if (control === undefined) return sayStale(desk, interaction, pressed, conversation, place, words.stale);
@@ -188,7 +203,7 @@ const LOOK_UP_MILLISECONDS = 1500;
 async function openForm(desk: Desk, interaction: Press, pressed: Pressed): Promise<void> {
   const conversation = conversationOf(interaction, pressed);
   const reply = await Promise.race([
-    lookedUp(desk, conversation, pressed),
+    lookedUp(desk, conversation, pressed).then(({ reply: shown }) => shown),
     pause(LOOK_UP_MILLISECONDS, undefined),
   ]);
   const id = customId(pressed);
@@ -204,7 +219,8 @@ async function openForm(desk: Desk, interaction: Press, pressed: Pressed): Promi
   await acknowledged(() => interaction.showModal(form), desk.log);
 }
 
-async function lookedUp(desk: Desk, conversation: string, pressed: Pressed): Promise<Reply | undefined> {
+async function lookedUp(desk: Desk, conversation: string, pressed: Pressed): Promise<LookedUp> {
   const place = await desk.places.find(conversation, pressed.caseKey);
-  return place?.reply === pressed.reply ? replyAt(desk, conversation, place) : undefined;
+  const reply = place?.reply === pressed.reply ? await replyAt(desk, conversation, place) : undefined;
+  return { place, reply };
 }

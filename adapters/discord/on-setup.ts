@@ -16,13 +16,13 @@ import { authorOfInteraction } from "./where.ts";
 
 export async function onSetup(desk: Desk, interaction: ChatInputCommandInteraction): Promise<void> {
   await deferReply(interaction, true, desk.log);
-  const author = await authorOfInteraction(desk, interaction);
+  const author = await desk.outlast(() => authorOfInteraction(desk, interaction));
   const refusal = refusalFor(interaction, author.standing);
   if (refusal !== undefined) {
     await insisted(() => interaction.editReply(plainBody(escaped(refusal))()));
     return;
   }
-  const scene = await sceneOf(desk, author.community);
+  const scene = await desk.outlast(() => sceneOf(desk, author.community));
   const { content, rows } =
     interaction.commandName === "setup" ? setupMessage(0, scene) : { content: settingsText(scene), rows: [] };
   await insisted(() => interaction.editReply(plainBody(content, rows)()));
@@ -30,7 +30,7 @@ export async function onSetup(desk: Desk, interaction: ChatInputCommandInteracti
 
 export async function onSetupPress(desk: Desk, interaction: MessageComponentInteraction): Promise<void> {
   if (!(await deferUpdate(interaction, desk.log))) return;
-  const author = await authorOfInteraction(desk, interaction);
+  const author = await desk.outlast(() => authorOfInteraction(desk, interaction));
   const refusal = refusalFor(interaction, author.standing);
   const change = setupChange(interaction.customId);
   if (refusal !== undefined || change === undefined) {
@@ -41,7 +41,10 @@ export async function onSetupPress(desk: Desk, interaction: MessageComponentInte
   await desk.turns.run(`settings ${author.community}`, () =>
     desk.settings.change(author.community, author.from, (settings) => change.take(settings, values)),
   );
-  const { content, rows } = setupMessage(change.next, await sceneOf(desk, author.community));
+  const { content, rows } = setupMessage(
+    change.next,
+    await desk.outlast(() => sceneOf(desk, author.community)),
+  );
   await acknowledged(() => interaction.editReply(plainBody(content, rows)()), desk.log);
 }
 

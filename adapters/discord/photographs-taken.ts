@@ -1,5 +1,6 @@
 /** Photographs that members attach: fetched from wherever Discord keeps them, and taken in without what else the file tells. */
 import type { Attachment } from "discord.js";
+import { UnavailableError } from "../errors.ts";
 import type { Desk } from "./desk.ts";
 import { trouble } from "./phrases.ts";
 
@@ -27,6 +28,8 @@ export async function takePhotographs(
         const result = await desk.photographs.take(await fetched(url), by);
         return result.ok ? { id: result.id } : { lost: result.problem.message };
       } catch (failure) {
+        // It can be read and not kept just now, which is no fault of the photograph.
+        if (failure instanceof UnavailableError) throw failure;
         desk.log.warn({ err: failure }, "photograph left aside");
         return { lost: trouble.photographLost(name) };
       }

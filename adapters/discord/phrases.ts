@@ -37,6 +37,7 @@ export const trouble = {
   inPrivate:
     "I tell you that in private only: take your direct messages from this server, or use the slash command.",
   lost: "That message was lost, and nothing of it kept. What was said before still stands.",
+  notShown: "Discord did not take my answer for too long. Say it again, and you see where the case stands.",
   nothingToRead: "There are no words in that post that I could read.",
   notAnAnswer: "Only an answer of mine can be pinned in the channel.",
   pinnedHere: "Pinned in this channel.",

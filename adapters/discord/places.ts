@@ -55,11 +55,27 @@ export function openPlaces(store: Store, clock: Clock): Places {
     },
     async keep(conversation, key, place) {
       const id = recordId(conversation, key);
+      const before = remembered.get(id);
       remember(id, place);
       const change = { kind, id, by: place.from, at: clock.milliseconds(), why: "shown" };
-      await store.advance(change, () => ({ state: place, outcome: null }));
+      try {
+        await store.advance(change, () => ({ state: place, outcome: null }));
+      } catch (failure) {
+        // Whoever tries again goes by what is kept.
+        if (before === undefined) remembered.delete(id);
+        else remember(id, before);
+        throw failure;
+      }
     },
   };
+}
+
+/** What is kept as shown of one conversation. */
+export async function* placesIn(store: Store, conversation: string): AsyncGenerator<Place> {
+  for await (const { state } of store.currents(kind, recordId(conversation, ""))) {
+    const kept = Kept.safeParse(state);
+    if (kept.success) yield kept.data;
+  }
 }
 
 function recordId(conversation: string, key: string): string {

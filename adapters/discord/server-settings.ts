@@ -12,9 +12,12 @@ export const ServerSettings = z.object({
 });
 export type ServerSettings = z.output<typeof ServerSettings>;
 
+/** What holds where nothing is set. */
+export const noSettings: ServerSettings = ServerSettings.parse({});
+
 export function serverSettings(settings: Settings): ServerSettings {
   const parsed = ServerSettings.safeParse(settings.platforms.discord ?? {});
-  return parsed.success ? parsed.data : ServerSettings.parse({});
+  return parsed.success ? parsed.data : noSettings;
 }
 
 export interface SettingsReader {

@@ -83,7 +83,8 @@ async function showInPlace(desk: Desk, showing: Showing, key: string, outlet: Ou
   const posted = await outlet.post(body);
   if (posted === undefined) return;
   await desk.places.keep(home, key, place(posted));
-  if (before !== undefined && showing.scope === "open") await takeButtonsOff(desk.client, before);
+  const isElsewhere = before !== undefined && before.message !== posted.message;
+  if (isElsewhere && showing.scope === "open") await takeButtonsOff(desk.client, before);
 }
 
 /** The id of the reply that says where the case stands, this one or an earlier one. */

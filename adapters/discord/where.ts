@@ -77,9 +77,7 @@ async function rememberCommunity(desk: Desk, user: string, community: string): P
   lastSpoken.set(desk, known);
   if (known.get(user) === community) return;
   if (known.size >= MOST_REMEMBERED) known.clear();
-  known.set(user, community);
   const kept = Person.safeParse(await desk.store.current(personKind, user));
-  if (kept.success && kept.data.community === community) return;
   const change = {
     kind: personKind,
     id: user,
@@ -87,5 +85,8 @@ async function rememberCommunity(desk: Desk, user: string, community: string): P
     at: desk.clock.milliseconds(),
     why: "spoke",
   };
-  await desk.store.advance(change, () => ({ state: { community }, outcome: null }));
+  if (!kept.success || kept.data.community !== community)
+    await desk.store.advance(change, () => ({ state: { community }, outcome: null }));
+  // Once it is kept: what could not be is tried again.
+  known.set(user, community);
 }

@@ -3,7 +3,7 @@ import type { Advance, Change, Log, Store } from "../../bot/index.ts";
 import { OutsideError } from "../errors.ts";
 import { problemOf } from "./alongside.ts";
 import { readCurrents } from "./currents.ts";
-import type { Engine } from "./engine.ts";
+import { type Engine, problemOfTrouble } from "./engine.ts";
 import { erase } from "./erase.ts";
 import { groupCommit } from "./group-commit.ts";
 import { stateOf } from "./head.ts";
@@ -48,7 +48,7 @@ export function databaseStore(engine: Engine, options: StoreOptions): DatabaseSt
       return await read();
     } catch (failure) {
       if (failure instanceof DamagedRecordError) throw failure;
-      throw new OutsideError(engine.troubleOf(failure).message, failure);
+      throw problemOfTrouble(engine.troubleOf(failure), failure);
     }
   }
 

@@ -1,5 +1,7 @@
 /** What the store needs of a database engine: kysely over it, and the few things in which SQLite and Postgres really differ. */
+
 import type { CompiledQuery, Kysely, Transaction } from "kysely";
+import { OutsideError, UnavailableError } from "../errors.ts";
 import type { Tables } from "./tables.ts";
 
 /**
@@ -11,6 +13,11 @@ export interface Trouble {
   readonly kind: "again" | "era" | "storage" | "taken" | "refused";
   /** One line: where, what, what to do. Never a password. */
   readonly message: string;
+}
+
+/** The failure as whoever asked the store sees it. */
+export function problemOfTrouble({ kind, message }: Trouble, failure: unknown): OutsideError {
+  return kind === "refused" ? new OutsideError(message, failure) : new UnavailableError(message, failure);
 }
 
 export interface Engine {

@@ -4,10 +4,9 @@
  * that fails takes no other with it. Nothing is answered before it is durable.
  */
 import { setImmediate as nextTurn, setTimeout as pause } from "node:timers/promises";
-import { OutsideError } from "../errors.ts";
 import { chosenBatch, withoutCollisions } from "./batch.ts";
 import { type Asked, type Draft, drafted } from "./draft.ts";
-import type { Engine } from "./engine.ts";
+import { type Engine, problemOfTrouble } from "./engine.ts";
 import { answerErased } from "./erased-rows.ts";
 import { type Heads, keyOf } from "./heads.ts";
 import { insertionInto } from "./insertion.ts";
@@ -147,7 +146,7 @@ export function groupCommit(engine: Engine, heads: Heads, watch: StoreWatch): Gr
     if (trouble.kind === "era") heads.forgetAll();
     else if (trouble.kind !== "refused") watch.failed(trouble);
     const isPassing = trouble.kind === "again" || trouble.kind === "era";
-    const problem = new OutsideError(trouble.message, failure);
+    const problem = problemOfTrouble(trouble, failure);
     const again = batch.filter((entry) => isPassing && performance.now() < entry.deadline);
     for (const entry of batch) if (!again.includes(entry)) settled(entry).reject(problem);
     return { again, isPassing };

@@ -7,7 +7,7 @@ import { autoRetry } from "@grammyjs/auto-retry";
 import { Bot as Client } from "grammy";
 import type { Message, Update } from "grammy/types";
 import type { Bot, Log, Store } from "../../bot/index.ts";
-import { messageLost, OutsideError } from "../errors.ts";
+import { OutsideError } from "../errors.ts";
 import { albums } from "./albums.ts";
 import type { Door } from "./door.ts";
 import { type DutyTimes, doDuties } from "./duties.ts";
@@ -23,6 +23,7 @@ import { persistently } from "./persistent.ts";
 import { pollUpdates } from "./poll.ts";
 import { postBy } from "./post.ts";
 import { recordsIn } from "./records.ts";
+import { sayMessageLost, sayPressLost } from "./say-lost.ts";
 import { standingsBy } from "./standings.ts";
 import { type Photographs, photographTaker } from "./take-photograph.ts";
 import { openWebhook, type WebhookPlace } from "./webhook.ts";
@@ -41,6 +42,8 @@ export interface TelegramOptions {
   readonly webhook?: WebhookPlace | undefined;
   /** How the one that fetches updates is found; the tests are quicker. */
   readonly duties?: DutyTimes;
+  /** How long is waited before what failed is tried again; the tests are quicker. */
+  readonly wait?: (milliseconds: number) => Promise<unknown>;
   readonly election?: Pick<ElectionOptions, "lookEvery" | "patience" | "callEvery">;
 }
 
@@ -74,7 +77,7 @@ export async function openTelegram(options: TelegramOptions): Promise<OpenTelegr
   );
   await known(client);
   const door = doorFor(options, client);
-  listen(client, door);
+  listen(client, door, options.wait);
   const election = candidate({ store, what: `${client.botInfo.id}`, ...options.election });
   await election.look();
   election.start((failure) => log.warn(forTheLog(failure), "who fetches updates could not be found out"));
@@ -134,15 +137,16 @@ function doorFor(
   };
 }
 
-function listen(client: Client, door: Door): void {
+function listen(client: Client, door: Door, wait: TelegramOptions["wait"]): void {
   const inPlace = (chat: number, work: () => Promise<void>, onLost: (failure: unknown) => Promise<void>) =>
-    door.inOrder(chat, () => persistently(door.log, work, onLost));
-  const hear = albums((first, whole) => {
-    const sayLost = async (failure: unknown) => {
-      if (first.chat.type === "private") await door.api.sendMessage(first.chat.id, messageLost(failure));
-    };
-    return inPlace(first.chat.id, async () => hearMessages(door, await whole()), sayLost);
-  });
+    door.inOrder(chat, () => persistently(door.log, work, onLost, wait));
+  const hear = albums((first, whole) =>
+    inPlace(
+      first.chat.id,
+      async () => hearMessages(door, await whole()),
+      (failure) => sayMessageLost(door, first, failure),
+    ),
+  );
   client.on("message", async ({ message }) => {
     const move = movedBy(message);
     if (move === undefined) await hear(message);
@@ -153,7 +157,11 @@ function listen(client: Client, door: Door): void {
   });
   client.on("callback_query", async ({ callbackQuery }) => {
     const chat = callbackQuery.message?.chat.id ?? callbackQuery.from.id;
-    await inPlace(chat, () => hearPress(door, callbackQuery), noWord);
+    await inPlace(
+      chat,
+      () => hearPress(door, callbackQuery),
+      () => sayPressLost(door, callbackQuery),
+    );
   });
 }
 

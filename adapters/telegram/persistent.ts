@@ -4,10 +4,11 @@ import { setTimeout as pause } from "node:timers/promises";
 import type { Log } from "../../bot/index.ts";
 import { OutsideError } from "../errors.ts";
 import { forTheLog } from "./for-the-log.ts";
+import { isPassing, troubleOf } from "./trouble.ts";
 
 /** A fault of ours seldom goes away by itself. */
 const waits = [1000, 5000];
-/** What is outside, the store above all, comes back, and nothing said meanwhile shall be lost: about ten minutes. */
+/** What is outside, the store and the platform, comes back, and nothing said meanwhile shall be lost: about ten minutes. */
 const waitsOutside = [1000, 5000, 15_000, ...Array<number>(20).fill(30_000)];
 
 /** Never rejects. `onLost` is told when all tries have failed. */
@@ -21,12 +22,17 @@ export async function persistently(
     try {
       return await work();
     } catch (failure) {
-      const milliseconds = (failure instanceof OutsideError ? waitsOutside : waits)[tries];
+      const milliseconds = (isOutside(failure) ? waitsOutside : waits)[tries];
       if (milliseconds === undefined) return lost(log, failure, onLost);
       log.warn(forTheLog(failure), "a message could not be handled; trying again");
       await wait(milliseconds);
     }
   }
+}
+
+/** An answer that is kept and could not be sent would else never be. */
+function isOutside(failure: unknown): boolean {
+  return failure instanceof OutsideError || isPassing(troubleOf(failure));
 }
 
 /** A process that is asked to end does not stay for this: what was not handled is brought again. */

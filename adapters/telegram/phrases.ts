@@ -31,6 +31,13 @@ export const listensHere =
 export const listensNoMore =
   "From now on I answer here only when I am called by name, asked by a command, or replied to.";
 
+/** Why is no business of members: the reason names a place on the server. */
+export const lost = "That message was lost, and nothing of it kept. What was said before still stands.";
+export const notShown =
+  "Telegram did not take my answer for too long. Say it again, and you see where the case stands.";
+export const pressLost =
+  "What was pressed came to nothing, and nothing of it was kept. The button can be pressed again.";
+
 export const inlineHint = "compare two kinds, or a few words of a pinned answer";
 
 /** Languages in which the list of commands is shown; the first stands where the platform knows no better. */

@@ -16,6 +16,8 @@ export type Trouble =
   | { readonly kind: "conflict" }
   /** A webhook takes all updates away. */
   | { readonly kind: "webhook" }
+  /** Asked to wait, more often than a call is repeated. */
+  | { readonly kind: "too many" }
   /** Nothing reached the platform. */
   | { readonly kind: "not sent" }
   /** The answer was lost: it may have been carried out. */
@@ -29,6 +31,7 @@ export function troubleOf(failure: unknown): Trouble {
   if (parameters.migrate_to_chat_id !== undefined)
     return { kind: "moved", to: parameters.migrate_to_chat_id };
   if (code >= 500) return { kind: "unknown fate" };
+  if (code === 429) return { kind: "too many" };
   if (code === 403) return { kind: "gone" };
   if (code === 409) return { kind: description.includes("webhook is active") ? "webhook" : "conflict" };
   return code === 400 ? { kind: kindOfBadRequest(description) } : { kind: "other" };
@@ -47,6 +50,11 @@ function kindOfBadRequest(description: string): "unchanged" | "not editable" | "
   if (/not enough rights|CHAT_WRITE_FORBIDDEN|CHAT_RESTRICTED|have no rights/u.test(description))
     return "silenced";
   return "other";
+}
+
+/** It lies with the platform or the way to it, and comes back by itself. */
+export function isPassing({ kind }: Trouble): boolean {
+  return kind === "unknown fate" || kind === "not sent" || kind === "too many";
 }
 
 /** Failures of the way there: no address, nobody listening. After that, nobody knows. */

@@ -115,10 +115,16 @@ function isAmidst(view: PartView, spotted: Spotted, inHand: string | undefined):
 /** "Sweeps round the wings", "next to the mirror": where something is, not what is spoken of. */
 function isPlace(view: PartView, spotted: Spotted): boolean {
   const before = view.tokens.slice(Math.max(0, spotted.from - 3), spotted.from).map(({ folded }) => folded);
-  return /\b(?:round|along|around|against|towards?|past|beside|between|near|next to|close to|up to|into|onto|over)(?: (?:the|my|its|each|both))?$/.test(
+  const after = view.tokens.slice(spotted.to + 1, spotted.to + 4).map(({ folded }) => folded);
+  if (aid.test(before.join(" ")) && reading.test(after.join(" "))) return true;
+  return /\b(?:round|along|around|against|towards?|past|beside|between|near|next to|close to|up to|into|onto|over)(?: (?:the|my|its|each|both))?$|\b(?:without|with no)(?: an?| any| the)?$/.test(
     before.join(" "),
   );
 }
+
+/** "With the mirror I read …": what one sees by is not what is seen. */
+const aid = /\b(?:with|in|through|using|by) (?:an?|the|my)(?: \w+)?$/;
+const reading = /^(?:i|we) (?:can |could )?(?:read|see|saw|make|made|spotted)\b/;
 
 /** Parts named by phrases that can mean nothing else, in order. */
 function plainlyNamed(spotted: readonly Spotted[]): readonly string[] {
@@ -179,7 +185,7 @@ function pointedParts(spotted: readonly Spotted[], lexicon: Lexicon): ReadonlyMa
     const parts = new Set(phrase.meanings.flatMap((meaning) => partOfMeaning(meaning)));
     const [only] = parts;
     const namesPart = phrase.meanings.some((meaning) => meaning.kind === "part");
-    if (parts.size !== 1 || only === undefined || phrase.isGeneral) continue;
+    if (parts.size !== 1 || only === undefined || phrase.isGeneral || isOfWeight(phrase, lexicon)) continue;
     const telling = phrase.stems.filter((stem) => numberOf(stem) === undefined);
     const ownNoun =
       phrase.stems.length > 1 && phrase.stems.some((stem) => lexicon.parts.get(only)?.nameHeads.has(stem))
@@ -190,6 +196,17 @@ function pointedParts(spotted: readonly Spotted[], lexicon: Lexicon): ReadonlyMa
     pointed.set(only, (pointed.get(only) ?? 0) + (namesPart ? 0 : telling.length + ownNoun + ofFeature));
   }
   return pointed;
+}
+
+/** "On the bathroom scales": how something is weighed does not tell what is. */
+function isOfWeight({ meanings }: Spotted["phrase"], lexicon: Lexicon): boolean {
+  return meanings.every((meaning) => {
+    const feature =
+      meaning.kind === "feature"
+        ? lexicon.parts.get(meaning.part)?.features.get(meaning.feature)?.feature
+        : undefined;
+    return feature?.kind === "measurement" && /^(?:kg|g|lb|oz)$/.test(feature.unit);
+  });
 }
 
 /** Three telling words, or the whole name of a feature. */

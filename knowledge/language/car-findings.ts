@@ -1,42 +1,17 @@
 // What a message says of the car: model, trim and market by name, how well its history is known, whether the part
 // is loose. Somebody else's car is left aside; a question may still tell of the speaker's own.
-import type { ProvenanceGrade } from "../evidence/car-description.ts";
-import type { Goal } from "../evidence/goal.ts";
-import { commonWords } from "./common-words.ts";
+import { isAnyCar, isOthersCar } from "./any-car.ts";
+import { marketsSold, trimsByAdjective } from "./car-adjectives.ts";
+import { gradeIn, historyIn } from "./car-history.ts";
+import { commonWords, glueWords } from "./common-words.ts";
 import { embeddedQuestionCues } from "./cue-words.ts";
-import { goalPatterns } from "./intents.ts";
+import { tellsLoose } from "./loose-part.ts";
 import type { CarFinding } from "./message-reading.ts";
 import { type MessageView, wordsBetween } from "./message-view.ts";
 import { stemsOf } from "./name-stems.ts";
+import { withPlainNouns } from "./plain-nouns.ts";
 import type { Spotted } from "./spot-terms.ts";
 
-/** A clause comes as its folded words: a pair is two there. */
-const grades: readonly (readonly [ProvenanceGrade, RegExp])[] = [
-  [
-    "known-replaced",
-    /\b(?:(?:i|we|he|she|po|previous owner|dad|my dad|they|garage|was|were|been|have|had|has)(?: \w+){0,3} (?:replaced|swapped|changed|renewed)(?! hands)|(?:fitted|put|bought|got) (?:\w+ ){0,2}(?:new|replacement) (?:one|ones|two|set|spoiler|mirrors?|wheels?)|(?:is|its|are|theyre|was|were) (?:\w+ )?(?:a )?replacements?|not the (?:one|ones) (?:it|the car) (?:left|came|was)|not original to (?:the|this|my) car|came off (?:another|a different) car|fitted later|isnt the original|not the original one|from a donor|hit (?:\w+ ){0,4}and replaced|^and (?:was |were |got )?(?:replaced|renewed|swapped)|off a donor)\b/,
-  ],
-  [
-    "documented-from-new",
-    /\b(?:documented(?! restoration)|every (?:receipt|bill|invoice|bit of paper)|(?:all|have) (?:the |its )?(?:receipts|bills|invoices)|full (?:history|documentation|paper ?work|file|records)|history (?:file )?(?:is )?complete (?:from|since) new|complete (?:history|documentation|paperwork|records)|all (?:the )?(?:paperwork|papers|bills|invoices|receipts|records) (?:from|since) new|history (?:file )?from new|build (?:sheet|card|record) (?:\w+ ){0,4}(?:matches|with|and)|works record|paper trail)\b/,
-  ],
-  [
-    "one-owner",
-    /\b(?:one owner|only owner|one family|first owner|original owner|one lady owner|one gentleman owner|one careful owner|owned (?:it|her|the car|this car|this|mine)? ?(?:from|since) new|had (?:it|her|the car|this car|this|mine) (?:from|since) new|mine (?:from|since) new|in (?:the|our|my) family (?:from|since) new|bought (?:it|her|the car|this|this car|mine)? ?(?:brand )?new|from new by (?:my|the same))\b/,
-  ],
-  [
-    "history-unknown",
-    /\b(?:(?:unknown|no|zero|little|not much|patchy|without any|without) (?:known |real |documented )?(?:history|provenance|paperwork|papers|paper work|documentation)|history (?:is |was |completely |totally |all )*(?:unknown|lost|a mystery|a blank|patchy|not known)|(?:dont|do not) (?:know|have) (?:\w+ ){0,3}history|no idea (?:of|about|what|on) (?:\w+ ){0,2}history|barn ?find|(?:nobody|no one|noone) knows (?:\w+ )?(?:where|what|who|how|if)|no idea (?:what|who|if|where|whether) (?:\w+ )?(?:was|were|had|happened|it|did)|know nothing (?:about|of)|nothing known (?:about|of))\b/,
-  ],
-];
-
-const loose =
-  /\b(?:loose (?:one|part|spoiler|mirrors?|wheels?|item|steering)|(?:a|one|bought|found|got|have|its|it is|are|theyre) loose|(?:two|set) (?:of )?loose|off (?:the|an?|any|my) (?:parts |donor |scrap(?:ped)? |old )?car|not (?:on|fitted to|attached to) (?:a|any|the|my) car|(?:it|this|one|them|these|part|spoiler|mirrors?|wheels?|is|sat|sitting|here|lying) (?:\w+ )?on (?:the|my) (?:work ?)?bench|on the kitchen table|in a box (?:of|under|with)|in my hands?|swap ?meets?|auto ?jumbles?|boot sale|flea market|(?:on |from |off |an )?e ?bay|for sale (?:ad|ads|advert|listing|online)|classifieds?|online auction|auction (?:site|listing)|marketplace|dont (?:have|own|even have) (?:a|any|the) car(?! (?:here|with|at|in|to hand|nearby|handy|around|today|yet|any ?more|tonight))|no car (?:yet|to go with|attached)|without a car|spare (?:one|spoiler|mirrors?|wheels?)|from a (?:breaker|breakers|scrapyard|scrap yard|seller)|bought (?:one|a|this|it|these|them) (?:\w+ ){0,4}(?:online|secondhand|second hand|used)|at a (?:swap|jumble|show|meet)|off a (?:breaker|stall|bloke)|on the shelf|shelf in|at the jumble|part on its own|by itself|listing|stall|found (?:it|this|these|them|one|a|some) (?:\w+ ){0,3}?(?:in|at|on) (?:a|the|an)|(?:for sale|(?:spoiler|mirrors?|wheels?|wings?|dash|panel|it|one) arrive[sd]? (?:on )?(?:today|tomorrow|\w+day|this|next)|(?<!anyone |anybody |who is |whos |is |he is |hes )selling|sold as|collection only)|off the bay|swap table|picked (?:this|it|these|them|one|up|a) (?:\w+ ){0,3}?(?:up|at|from|for)|just bought (?:a|this|these|one)|i bought a|bought (?:both |it |them |these |this |one )?(?:from|off) |both bought (?:from|off))\b/;
-/** Bought, offered or advertised by itself: however far the seller stands behind the verb. */
-const traded =
-  /\b(?:(?:bought|got|found|won|scored|grabbed|acquired|snagged|rescued|purchased|collected|came) (?:\w+ ){0,7}?(?:off|from|at|on|in) (?:a |an |the |some |his |her |my )?(?:\w+ ){0,2}?(?:autojumble|jumble|swap ?meet|boot ?sale|car boot|farm sale|house clearance|flea market|breakers?|scrap ?yard|junk ?yard|salvage|skip|facebook|marketplace|ebay|bay|auction|classifieds?|dealers?|trader|seller|stall|estate sale|garage sale|parts fair)|(?:asking|wants?|want) (?:silly money|too much|a fortune|(?:about |around |only |just )?\w+ (?:quid|pounds|euros?|bucks|dollars))|(?:quid|pounds|euros?|bucks|dollars) (?:for (?:it|them|this|these|the (?:two|set|lot))|posted|delivered|plus post\w*|ono|the (?:two|set|lot))|\d+ posted|up for grabs|been offered|was offered|offered (?:me )?(?:a|an|this|one|these|some)|(?:thinking of|about to|before i|should i|shall i|worth) buy(?:ing)?|new old stock|(?<!\ba )nos|in its (?:\w+ )?(?:box|wrapper|packaging|bubble wrap)|brand new (?:\w+ ){0,2}(?:in|from)|never (?:been )?fitted|the ad (?:says|reads|claims)|(?:seller|vendor|guy|bloke|chap|fellow|man) (?:claims|wants|is asking))\b/;
-const onCar =
-  /\b(?:(?<!\bnot )on (?:my|the) car|still (?:on|fitted|bolted|attached)|came (?:on|with) (?:my|the) car)\b/;
 const marketCue =
   /\b(?:market|spec|specification|car|cars|export|exported|delivered|version|model|trim|lhd|rhd|sold new|new in|supplied|destined|home|import|imported|built for)\b/;
 
@@ -44,36 +19,33 @@ const marketCue =
 export function readCar(view: MessageView): readonly CarFinding[] {
   const named = [
     ...trimsByWord(view),
+    ...trimsByAdjective(view),
     ...marketsByWord(view),
+    ...marketsSold(view),
     ...view.spotted.flatMap((spotted) => namedCar(view, spotted)),
   ];
+  const texts = withPlainNouns(view.clauses, view.tokens, view.lexicon).map(({ text }) => text);
   const told = view.clauses.flatMap((clause, at) => {
     const aside = view.stances[at]?.aside;
     if (aside === "another-car") return [];
     const isOwnClause = clause.join === "sentence" || embeddedQuestionCues.test(clause.text);
-    return historyIn(view, clause, aside === "hearsay" || (aside === "question" && isOwnClause));
+    const words = wordsBetween(view, clause.from, clause.to);
+    const grade = historyIn(view, texts, at, aside === "hearsay" || (aside === "question" && isOwnClause));
+    const isLoose =
+      tellsLoose(view, at, texts) && !isCarBought(view, clause) && !isOwnedNear(view, texts, clause.sentence);
+    return [
+      ...(grade === undefined ? [] : [{ about: "grade" as const, grade, words }]),
+      ...(isLoose ? [{ about: "loose-part" as const, words }] : []),
+    ];
   });
   return lastOfKind([...named, ...told]);
 }
 
-function historyIn(
-  view: MessageView,
-  clause: MessageView["clauses"][number],
-  isUncertain: boolean,
-): readonly CarFinding[] {
-  const words = wordsBetween(view, clause.from, clause.to);
-  const found: CarFinding[] = [];
-  const said = grades.find(([, cue]) => cue.test(clause.text))?.[0];
-  // "No idea what was done before" asks nothing.
-  const grade = isUncertain && said !== "history-unknown" ? undefined : said;
-  const isDenied =
-    /\b(?:never|not|hasnt|havent|wasnt|isnt)(?: \w+){0,3} (?:been |was |a )?(?:replaced|swapped|changed|renewed|replacements?)\b/.test(
-      clause.text,
-    );
-  if (grade !== undefined && !(grade === "known-replaced" && isDenied))
-    found.push({ about: "grade", grade, words });
-  if (isLoose(clause) && !isCarBought(view, clause)) found.push({ about: "loose-part", words });
-  return found;
+/** "First owner, bought it at the dealer in 77": it is the car. */
+function isOwnedNear(view: MessageView, texts: readonly string[], sentence: number): boolean {
+  return view.clauses.some(
+    (clause, at) => clause.sentence === sentence && gradeIn(texts[at] ?? "") === "one-owner",
+  );
 }
 
 /** "Just bought a Shrike that stood in a barn": the car changed hands, not a part by itself. */
@@ -88,17 +60,6 @@ function isCarBought(view: MessageView, { from, to }: MessageView["clauses"][num
   });
 }
 
-function isLoose({ text, isAsked }: MessageView["clauses"][number]): boolean {
-  if (onCar.test(text)) return false;
-  if (traded.test(text)) return true;
-  if (isAsked && /\bfor sale\b/.test(text)) return false;
-  return loose.test(text.replace(notOffered, ""));
-}
-
-/** "None for sale", "the car is for sale": nothing is offered by itself. */
-const notOffered =
-  /\b(?:not|none|no|never|isnt|arent|any|anything|anyone|one|ones|is|are|was|were|car|house|up|come|came|something|nothing|much|parts) (?:up )?for sale\b/g;
-
 /** "A Mark II Touring", "an S", "the '80 S": a trim's own word, in a name's place and with a capital. */
 function trimsByWord(view: MessageView): readonly CarFinding[] {
   const { models, trims } = view.lexicon.handbook.cars;
@@ -112,9 +73,7 @@ function trimsByWord(view: MessageView): readonly CarFinding[] {
   });
   return view.tokens.flatMap((token, at) => {
     const trim = own.find(({ word }) => word === token.stem);
-    const aside = view.stances[view.clauseOf[at] ?? 0]?.aside;
-    if (trim === undefined || aside === "hearsay" || aside === "another-car") return [];
-    if (!isNamePlace(view, at) || isAnyCar(view, view.clauseOf[at] ?? 0)) return [];
+    if (trim === undefined || !isNamePlace(view, at) || !isOfOwnCar(view, at, at)) return [];
     if (isDeniedBefore(view, at)) return [];
     return [{ about: "trim" as const, id: trim.id, words: wordsBetween(view, at, at) }];
   });
@@ -164,59 +123,64 @@ function isNamePlace(view: MessageView, at: number): boolean {
 
 function modelEndsAt(view: MessageView, at: number): boolean {
   return (view.phrasesAt.get(at) ?? []).some((each) =>
-    each.phrase.meanings.some((one) => one.kind === "model"),
+    each.phrase.meanings.some((one) => one.kind === "model" || one.kind === "market"),
   );
 }
 
 function isPartWord(view: MessageView, word: string): boolean {
-  return [...view.lexicon.parts.values()].some((part) => part.nameWords.has(word));
+  return !glueWords.has(word) && [...view.lexicon.parts.values()].some((part) => part.nameWords.has(word));
+}
+
+/** Whether what the tokens name is told of the speaker's own car. */
+function isOfOwnCar(view: MessageView, from: number, to: number): boolean {
+  const at = view.clauseOf[from] ?? 0;
+  const aside = view.stances[at]?.aside;
+  if (aside === "another-car" || aside === "hearsay" || isAnyCar(view, at)) return false;
+  return !isAmongLetters(view, to) && !isOthersCar(view, from, to);
 }
 
 function namedCar(view: MessageView, spotted: Spotted): readonly CarFinding[] {
-  const at = view.clauseOf[spotted.from] ?? 0;
-  const aside = view.stances[at]?.aside;
-  if (aside === "another-car" || aside === "hearsay" || isAnyCar(view, at)) return [];
-  if (isAmongLetters(view, spotted)) return [];
+  const text = view.clauses[view.clauseOf[spotted.from] ?? 0]?.text ?? "";
+  if (!isOfOwnCar(view, spotted.from, spotted.to) || isDeniedBefore(view, spotted.from)) return [];
   const words = wordsBetween(view, spotted.from, spotted.to);
   const found = new Map<string, CarFinding>();
   for (const meaning of spotted.phrase.meanings) {
-    if (meaning.kind !== "model" && meaning.kind !== "trim" && meaning.kind !== "market") continue;
-    if (meaning.kind === "market" && !marketCue.test(view.clauses[at]?.text ?? "")) continue;
-    if (isDeniedBefore(view, spotted.from) || isFamilyName(view, spotted, meaning)) continue;
-    found.set(meaning.kind, { about: meaning.kind, id: meaning.id, words });
+    if (meaning.kind === "trim" || (meaning.kind === "market" && marketCue.test(text)))
+      found.set(meaning.kind, { about: meaning.kind, id: meaning.id, words });
+    if (meaning.kind === "model" && !isFamily(view, spotted.phrase.stems))
+      found.set(meaning.kind, { about: meaning.kind, id: meaning.id, words });
   }
+  const model = found.has("trim") && !found.has("model") ? modelWithin(view, spotted) : undefined;
+  if (model !== undefined) found.set("model", { about: "model", id: model, words });
   return [...found.values()];
 }
 
+/** "Mk2 S" names a trim and, by its first word, the model. */
+function modelWithin(view: MessageView, { phrase }: Spotted): string | undefined {
+  const { models } = view.lexicon.handbook.cars;
+  const held = models.filter((model) =>
+    [model.name, ...model.also].some((name) => {
+      const stems = stemsOf(name);
+      const isIn = stems.length < phrase.stems.length && stems.every((stem) => phrase.stems.includes(stem));
+      return isIn && !isFamily(view, stems);
+    }),
+  );
+  const [only] = held;
+  return held.length === 1 ? only?.id : undefined;
+}
+
 /** "An S R and some digits": letters of a mark. */
-function isAmongLetters(view: MessageView, { to }: Spotted): boolean {
+function isAmongLetters(view: MessageView, to: number): boolean {
   const [last, next] = [view.tokens[to], view.tokens[to + 1]];
   return last?.folded.length === 1 && next?.folded.length === 1 && next.isCapital && next.folded !== "i";
 }
 
-const own =
-  /\b(?:my|mine|our|i (?:have|ve|own|got|bought)|ive|im|this|these(?! days)|it|its|here|got|picked|it s|they)\b/;
-
-function isOfCar(goal: Goal): boolean {
-  return goal === "right-for-car" || goal === "what-should-it-have";
-}
-
-/** "Six screws for a 1981 car?": a question in which nothing is the speaker's own is about any car. */
-export function isAnyCar(view: MessageView, at: number): boolean {
-  if (view.stances[at]?.aside !== "question" || view.context.part !== undefined) return false;
-  const asksForOwn = goalPatterns.some(
-    ([goal, pattern]) => isOfCar(goal) && view.clauses.some((clause) => pattern.test(clause.text)),
-  );
-  return !asksForOwn && !view.clauses.some((clause) => own.test(clause.text));
-}
-
 /** "Shrike" stands in the names of every model: it names the make of car, not one model of it. */
-function isFamilyName(view: MessageView, spotted: Spotted, meaning: { readonly kind: string }): boolean {
-  if (meaning.kind !== "model") return false;
+function isFamily(view: MessageView, named: readonly string[]): boolean {
   const { models } = view.lexicon.handbook.cars;
   const holds = (name: string): boolean => {
     const stems = new Set(stemsOf(name));
-    return spotted.phrase.stems.every((stem) => stems.has(stem));
+    return named.every((stem) => stems.has(stem));
   };
   return models.length > 1 && models.every((model) => [model.name, ...model.also].some(holds));
 }

@@ -14,9 +14,16 @@ const ordinals = "first second third fourth fifth sixth seventh eighth ninth ten
   " ",
 );
 const figure = String.raw`(?:the )?(?:number |figure |no\.? ?|month )?(?:(?<month>1[0-2]|0?[1-9])(?!\d)(?:th|st|nd|rd)?|${monthWord}|(?<spelled>${[...spelled, ...ordinals].join("|")})\b)`;
-/** The pip that is missing is the month. */
-const pip = String.raw`(?:${figure} (?:pip|dot)\b(?: (?:is|was|has been|one|looks))* ?(?:missing|gone|struck|knocked|flat\w*|filed|absent|filled|punched|not there)|(?:missing|struck|flat\w*) (?:pip|dot) (?:is |at |= ?)*${figure})`;
-const year = String.raw`(?<year>(?:19)?[4-9]\d|\d ?[|/] ?\d)(?!\d)`;
+const lost = String.raw`(?:missing|gone|struck|knocked|flat\w*|filed|absent|filled|punched|not there)`;
+/** The pip that is missing is the month; "one pip is flat" counts and numbers none. */
+const pipOf = (noun: string): string =>
+  String.raw`(?:(?!one )${figure} ${noun}\b(?: (?:is|was|has been|one|looks))* ?${lost}|(?:missing|struck|flat\w*) ${noun} (?:is |at |= ?)*${figure}|\b${noun}s? (?:is |was )?${lost} (?:at |is )+${figure}|\b${noun} ${figure}(?: (?:is|was|has been))* ?${lost})`;
+const pip = pipOf("(?:pip|dot)");
+/** Studs, which also hold parts on, are months only on a dial. */
+const onDial = String.raw`\b(?:ring|dial|circle)\b`;
+const stud = pipOf("(?:stud|nub|pimple)");
+const ordinal = String.raw`\b(?<spelled>${ordinals.join("|")})`;
+const year = String.raw`(?<year>(?:19)?[4-9]\d|\d ?[|/] ?\d|[7-9] \d(?= (?:in|at|on) the (?:middle|cent)))(?!\d)`;
 const arrow = String.raw`\b(?:arrow(?:'s)?|pointer|needle|clock|dial|date wheel|(?:the|its|little|clock) hand)\b[^.\d\n]{0,34}?`;
 const middle = `(?:cent(?:re|er)|middle|inner|year|inside|in it)`;
 
@@ -35,6 +42,16 @@ const clocks: readonly RegExp[] = [
   ),
   new RegExp(String.raw`'?${year}[^\d\n]{0,50}?${pip}`, "g"),
   new RegExp(String.raw`${pip}[^\d\n]{0,50}?'?${year}`, "g"),
+  new RegExp(
+    String.raw`\b(?:pip|dot|stud)s? (?:is |are |was )?${lost}[^\d\n]{0,30}?\b${monthWord}[^\d\n]{0,30}?'?${year}`,
+    "g",
+  ),
+  new RegExp(String.raw`${onDial}[^\d\n]{0,40}?'?${year}[^\d\n]{0,40}?${stud}`, "g"),
+  new RegExp(String.raw`${onDial}[^\d\n]{0,50}?${stud}[^\d\n]{0,40}?'?${year}`, "g"),
+  new RegExp(
+    String.raw`${onDial}[^\d\n]{0,60}?${ordinal},? (?:one )?(?:is |was )?${lost}[^\d\n]{0,40}?'?${year}`,
+    "g",
+  ),
   new RegExp(String.raw`\bpoint\w* (?:at|to) ${figure}[^.\d\n]{0,30}?'?${year}`, "g"),
 ];
 

@@ -28,7 +28,9 @@ export function chooseDateFeature(
   if (first === undefined) return undefined;
   const suited = features.filter(({ feature }) => form !== undefined && takesForm(feature, form));
   const isWeek = form === "week-year" && suited.length > 0;
-  const ranked = (isWeek ? suited : features)
+  // "12/82 in the corner" is no figure with dots.
+  const written = form === undefined ? features : features.filter(({ feature }) => !isOfDots(feature, form));
+  const ranked = (isWeek ? suited : written)
     .map((each) => ({
       each,
       support: dateSupport(view, each, clause, at) + formSupport(each.feature, form),
@@ -45,6 +47,12 @@ function formSupport(feature: DateFeature, form: string | undefined): number {
   if (form === undefined) return 0;
   if (takesForm(feature, form)) return 0.6;
   return form === "month-year" && takesForm(feature, "week-year") ? 0.5 : 0;
+}
+
+function isOfDots({ forms }: DateFeature, form: string): boolean {
+  return (
+    /^(?:week|month)-year$/.test(form) && forms.every((one) => one === "glass-dots" || one === "dot-grid")
+  );
 }
 
 function takesForm(feature: DateFeature, form: string): boolean {

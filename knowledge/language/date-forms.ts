@@ -1,10 +1,10 @@
 // The forms of dates as people say them: "2 november 1981", "Nov '81", "11/81", "early 1980", "summer of 80",
 // "between 79 and 81", "week 31 81". Own grammar: a general date reader finds full dates only and fills gaps from
 // today's clock.
-import { isCivilDay } from "../calendar/civil-day.ts";
-import { dayInterval, type Interval, monthInterval, yearInterval } from "../calendar/interval.ts";
+import { type Interval, yearInterval } from "../calendar/interval.ts";
 import { isoWeekInterval } from "../calendar/iso-week.ts";
 import { monthNumber } from "../calendar/month-name.ts";
+import { day, monthOf, nearby, span, week, widen } from "./date-spans.ts";
 import { partOfDecade, partOfYear } from "./parts-of-year.ts";
 
 export type DateShape = "day" | "week" | "month" | "pair" | "season" | "range" | "year" | "short-year";
@@ -31,7 +31,7 @@ const year = (name: string): string =>
   String.raw`(?<${name}>'?\d{2}|(?:19|20)\d{2})(?![\d/"]|[.,]\d|-\d| ?(?:${unit})\b)`;
 const of = `(?:,? ?(?:of|in) |,? ?[-/]? ?|, ?)`;
 const part = `(?<part>very early|very late|early to mid|mid to late|early|mid(?:dle)?(?: of| part of)?|late(?: in)?|(?:the )?(?:beginning|start) of|(?:the )?end of|(?:the )?first half of|(?:the )?second half of|first quarter of|second quarter of|third quarter of|(?:last|fourth) quarter of|q1|q2|q3|q4|spring(?: of)?|summer(?: of)?|autumn(?: of)?|fall(?: of)?|winter(?: of)?|easter|christmas)`;
-const about = String.raw`(?<about>about|around|circa|c\.?|ca\.?|approx(?:imately)?\.?|roughly|~) ?`;
+const about = String.raw`(?:\b(?<about>about|around|circa|c\.?|ca\.?|approx(?:imately)?\.?|roughly)|(?<sign>~)) ?`;
 
 /** All forms, the more particular first: what one has taken no later one reads. */
 export const dateForms: readonly DateForm[] = [
@@ -96,11 +96,11 @@ export const dateForms: readonly DateForm[] = [
   {
     shape: "month",
     pattern: new RegExp(
-      String.raw`(?:\b${about})?(?<half>\b(?:early|mid|late|end of|beginning of|start of) )?\b${month("m")}${of}${year("y")}`,
+      String.raw`(?:${about})?(?<half>\b(?:early|mid|late|end of|beginning of|start of) )?\b${month("m")}${of}${year("y")}`,
       "g",
     ),
-    read: ({ m, y, about: loosely }, era) =>
-      widen(monthOf(fullYear(y, era), numberOf(m)), loosely === undefined ? 0 : 1),
+    read: ({ m, y, about: loosely, sign }, era) =>
+      widen(monthOf(fullYear(y, era), numberOf(m)), (loosely ?? sign) === undefined ? 0 : 1),
   },
   {
     shape: "month",
@@ -126,6 +126,14 @@ export const dateForms: readonly DateForm[] = [
     pattern:
       /(?<=\b(?:dated?|stamp(?:ed)?|dial|says|reads|shows|marked|code|is|week|cast|read)[: ]{1,2}(?:in |on [\w ]{1,16} )?)(?<m>\d{1,2}) (?<y>[4-9]\d)\b(?! (?:mm|cm|kg|g|in|inch)\b)/g,
     read: ({ m, y }, era) => monthOf(fullYear(y, era), Number(m)) ?? week(fullYear(y, era), Number(m)),
+  },
+  {
+    // "31 81 is what I make out", "22 80, so spring": a mark that opens its clause.
+    shape: "pair",
+    pattern:
+      /(?<=(?:^|[.;:,!?\n]) ?)(?<m>\d{1,2}) (?<y>[6-9]\d)(?= ?(?:[.,;:!?)\n]|$)| (?:is|on|in the|at the|by the|under|beside|next to|so|and|it|as|was|punched|stamped|etched)\b)/g,
+    read: ({ m, y }, era) =>
+      nearby(monthOf(fullYear(y, era), Number(m)) ?? week(fullYear(y, era), Number(m)), era.production),
   },
   {
     shape: "pair",
@@ -175,10 +183,11 @@ export const dateForms: readonly DateForm[] = [
   {
     shape: "year",
     pattern: new RegExp(
-      String.raw`(?:\b${about})?(?<![\d/.,'•#-])(?<y>(?:19|20)\d\d)(?![\d/"•]|[.,]\d|-\d| ?(?:${unit})\b)`,
+      String.raw`(?:${about})?(?<![\d/.,'•#-])(?<y>(?:19|20)\d\d)(?![\d/"•]|[.,]\d|-\d| ?(?:${unit})\b)`,
       "g",
     ),
-    read: ({ y, about: loosely }) => widen(yearInterval(Number(y)), loosely === undefined ? 0 : 12),
+    read: ({ y, about: loosely, sign }) =>
+      widen(yearInterval(Number(y)), (loosely ?? sign) === undefined ? 0 : 12),
   },
   {
     shape: "short-year",
@@ -204,27 +213,6 @@ export function fullYear(written: string | undefined, era: DateEra): number {
 /** 1 to 12; 0, which is no month, for anything else. */
 function numberOf(name: string | undefined): number {
   return monthNumber(name ?? "") ?? 0;
-}
-
-function monthOf(ofYear: number, number: number): Interval | undefined {
-  return number >= 1 && number <= 12 ? monthInterval(ofYear, number) : undefined;
-}
-
-function day(ofYear: number, number: number, dayNumber: number): Interval | undefined {
-  return isCivilDay(ofYear, number, dayNumber) ? dayInterval(ofYear, number, dayNumber) : undefined;
-}
-
-function week(ofYear: number, number: number): Interval | undefined {
-  return isoWeekInterval(ofYear, number);
-}
-
-function span(first: Interval | undefined, last: Interval | undefined): Interval | undefined {
-  if (first === undefined || last === undefined || !(first.from < last.to)) return undefined;
-  return { from: first.from, to: last.to };
-}
-
-function widen(interval: Interval | undefined, months: number): Interval | undefined {
-  return interval === undefined ? undefined : { from: interval.from - months, to: interval.to + months };
 }
 
 /** "79 to 81", "late 79 or early 80", "1979-81"; "11/81" and other pairs that are no two years are not read here. */

@@ -9,19 +9,29 @@ import type { DatePhrase } from "./date-phrases.ts";
 export type DateRole = "built" | "model-year" | "mark" | "none";
 
 const errand =
-  /\b(?:bought|buy|purchased|acquired|got (?:it|them|this|the car)|picked (?:it|them) up|owned|had (?:it|them|the car|this)|mine|been|since|sold|restored|restoration|resprayed|repainted|painted|rebuilt|rebuild|replaced|replacement|refitted|fitted|changed|swapped|photo\w*|brochure|advert\w*|catalogue|catalog|parts list|bulletin|edition|posted|joined|show|rally|auction|born|died|passed|imported|tested|mot|article|magazine|issue|price list|accident|crash\w*|broken for|scrapped|garaged|laid up|stored|parked|off the road|put on|handed (?:it|them|her)? ?(?:over|down)|refurbished|refurb\w*|done|remade|made again)\b[^.;,]{0,26}$/;
+  /\b(?:bought|buy|purchased|acquired|got (?:it|them|this|the car)|picked (?:it|them) up|owned|had (?:it|them|the car|this)|mine|been|since|sold|restored|restoration|resprayed|repainted|painted|rebuilt|rebuild|replaced|replacement|refitted|fitted|changed|swapped|photo\w*|brochure|advert\w*|catalogue|catalog|parts list|bulletin|edition|posted|joined|show|rally|auction|(?<!\b(?:it|she|car) was )born|died|passed|imported|tested|mot|article|magazine|issue|price list|accident|crash\w*|broken for|scrapped|garaged|laid up|stored|parked|off the road|put on|gift|present|souvenir|handed (?:it|them|her)? ?(?:over|down)|refurbished|refurb\w*|done|remade|made again)\b[^.;,]{0,26}$/;
 const carBefore =
-  /\b(?:built|build(?: date)?(?: is| was| of)?|finished|completed|assembled|left the (?:works|factory|line)|came (?:off|out)|rolled (?:off|out)|off the line|manufactured|produced|made|registered|first reg\w*|delivered|took delivery|delivery|dispatched|from new|(?:mine is|mine's|i have|it's|it is|its|got|on|own|for) an?)\b[^.;]{0,30}$/;
+  /\b(?:built|build(?: date)?(?: is| was| of)?|finished|completed|assembled|left the (?:works|factory|line)|came (?:off|out)|rolled (?:off|out)|off the line|manufactured|produced|made|(?:it|she|car) was born|its birth|log ?book|certificate|registered|first reg\w*|delivered|took delivery|delivery|dispatched|from new|(?:mine is|mine's|i have|it's|it is|its|got|on|own|for) an?)\b[^.;]{0,30}$/;
 const carNoun = /\b(?:(?:car|chassis|plate)\b[^.;]{0,30}|my(?: (?:early|late|mid|very|own|little|old))* ?)$/;
 /** "The tyre was made week 31 81": a date of something that is neither the car nor a part of a handbook. */
 const otherThing =
-  /\b(?:tyres?|tires?|battery|(?:seat)?belts?|radio|engine|gearbox|exhaust|hoses?|jack|tool ?kit|invoice|receipt|bill|magazine|newspaper|coin|penny|stamp collection)\b[^.;,]{0,40}$/;
+  /\b(?:tyres?|tires?|battery|(?:seat)?belts?|radio|engine|gearbox|exhaust|hoses?|jack|tool ?kit|invoice|receipt|bill|magazine|newspaper|coin|penny|stamp collection|thermostat|radiator|carb\w*|distributor|alternator|dynamo|starter|water pump|fuel pump|seat|headlamps?|headlights?|keys?|spanner|coffee|sandwich)\b[^.;,]{0,40}$/;
+/** "A 1979 penny": the year of whatever is named behind it. */
+const aThing = /\ban? (?:old |early |late |mid )*$/;
+const noThing =
+  /^['s]* ?(?:$|[^\w\s]|(?:with|and|so|but|that|which|in|from|here|i|if|it|is|has|had|or|on|for|to|who|as|of|not|now|this|please|needs?|what|wants?|one|too|then|when|where|my|do|does|would|should)\b)/;
+/** "Not in the 70s", "in 1985" behind the mere name of a place on a part. */
+const denied = /\bnot(?: in| from| of| built in| made in| before| after| until)?(?: the)? ?$/;
+const happened = /\b(?:in|from|since|about|around) $/;
 const carAfter =
   /^[ -]?(?:(?:car|built|build|production|build date|registered|coupe|coup\u00e9|mk ?\w+|mark \w+|example|uk|us|rhd|lhd|euro\w*|home|base|standard|touring|s)\b|[^.;,]{0,16}\bcar\b)/;
 const modelYear = /^['s]* ?model(?:year)?\b/;
 const modelYearBefore = /\bmodel ?year(?: is| of|:)? ?$|\bmy$/;
 const markBefore =
-  /\b(?:(?<!\bbuild )dated?|date (?:mark|code|stamp|wheel|clock|dial|ring)|stamp(?:ed|s)?|marked|marking|mark|clock|arrow|cent(?:re|er)|mould\w*|mold\w*|cast(?:ing)?|label\w*|sticker|tag|month|laid(?! up)|felt|marker|biro|pen|ink\w*|pencil\w*|crayon|chalk\w*|glass|(?:figure|dot|say|read|show)s?|written|wrote|laminat\w*|foam|hub|spoke|rim|engraved|punched|struck|etched|embossed|scribed|signed|initial\w*|resin|code)\b[^.;]{0,44}$/;
+  /\b(?:(?<!\bbuild )dated?|date (?:mark|code|stamp|wheel|clock|dial|ring)|stamp(?:ed|s)?|marked|marking|mark|clock|arrow|cent(?:re|er)|mould\w*|mold\w*|cast(?:ing)?|label\w*|sticker|tag|month|laid(?! up)|felt|marker|biro|pen|ink\w*|pencil\w*|crayon|chalk\w*|glass|(?:figure|dot|say|read)s?|(?<!\b(?:an?|the|our|club|car|local|county|last|at|to) )shows?|written|wrote|laminat\w*|foam|hub|spoke|rim|engraved|punched|struck|etched|embossed|scribed|signed|initial\w*|resin|code)\b[^.;]{0,44}$/;
+/** Words of a date that was put there, not of the place where it stands. */
+const marking =
+  /\b(?:dated?|date|stamp(?:ed|s)?|mark\w*|clock|arrow|cent(?:re|er)|mould\w*|mold\w*|cast(?:ing)?|label\w*|sticker|tag|laid|felt|pen|ink\w*|pencil\w*|crayon|chalk\w*|figures?|says?|reads?|written|wrote|laminat\w*|engraved|punched|struck|etched|embossed|scribed|signed|initial\w*|code)\b[^.;]{0,44}$/;
 const markAfter =
   /^["')]* (?:next to it|beside it|(?:just )?(?:under|above|below) it|alongside)|^[^.;,]{0,24}\b(?:stamp\w*|date (?:mark|code|stamp)|marked|mark|on the (?:\w+ )?(?:glass|mirror|spoiler|wheel|clock|back|inside|underside|rim|hub|spoke|foam|casting|housing|part|label|sticker)|in the (?:moulding|molding|resin|casting|clock)|written|in (?:pencil|ink|biro|felt|crayon|pen)|pencil\w*|ink\w*|moulded|cast in|punched|etched|engraved|scratched|crayon|in the resin)\b/;
 
@@ -30,24 +40,35 @@ export function roleOf(phrase: DatePhrase, text: string, names: RoleNames): Date
   const before = sentenceBefore(text, phrase.start);
   const after = text.slice(phrase.end, phrase.end + 50).split(/[.;!?\n]/, 1)[0] ?? "";
   const isYear = phrase.shape === "year" || phrase.shape === "short-year";
-  if (isYear && (modelYear.test(after) || modelYearBefore.test(before))) return "model-year";
+  if (isYear && isModelYear(before, after)) return "model-year";
   const errandAt = lastMatch(before, errand);
   const carAt = carCueAt(before, after, names);
   const markAt = markCueAt(before, after, names);
   if (Math.max(errandAt, carAt, markAt) < 0) return phrase.shape === "week" ? "mark" : "none";
-  if (markAt > carAt && markAt >= errandAt) return "mark";
+  if (markAt > carAt && markAt >= errandAt) return isYear && isOnlyPlace(before, after) ? "none" : "mark";
   if (errandAt >= carAt) return "none";
   return phrase.shape === "short-year" && !isNearYear(before, after, phrase) ? "none" : "built";
 }
 
-/** Whether a date is of a tyre, a bill or another thing that no handbook is about. */
+function isModelYear(before: string, after: string): boolean {
+  return modelYear.test(after) || modelYearBefore.test(before);
+}
+
+/** Whether a date is of a tyre, a bill or another thing that no handbook is about, or is said not to be. */
 export function isOfOtherThing(phrase: DatePhrase, text: string): boolean {
-  return otherThing.test(sentenceBefore(text, phrase.start));
+  const before = sentenceBefore(text, phrase.start);
+  return otherThing.test(before) || denied.test(before);
+}
+
+/** Whether what somebody did stands before a date in its sentence: "replaced 7/79". */
+export function isOfErrand(phrase: DatePhrase, text: string): boolean {
+  return lastMatch(sentenceBefore(text, phrase.start), errand) >= 0;
 }
 
 /** Where the nearest cue for the car ends; a cue right behind the date counts as nearest. */
 function carCueAt(before: string, after: string, names: RoleNames): number {
-  if (carAfter.test(after) || /\ban? (?:early |late |mid )?$/.test(before)) return before.length + 1;
+  if (carAfter.test(after)) return before.length + 1;
+  if (aThing.test(before)) return noThing.test(after) ? before.length + 1 : -1;
   const built = lastMatch(before, carBefore);
   // "Bought the car in 94": a mere car does not outweigh the errand before it.
   if (built < 0 && errand.test(before)) return -1;
@@ -57,6 +78,11 @@ function carCueAt(before: string, after: string, names: RoleNames): number {
 function markCueAt(before: string, after: string, names: RoleNames): number {
   const named = Math.max(lastMatch(before, markBefore), names.mark(before));
   return markAfter.test(after) ? Math.max(named, before.length) : named;
+}
+
+/** "As to the rim: someone in 1985 laced a glove on it": a place on the part and a year in which something happened. */
+function isOnlyPlace(before: string, after: string): boolean {
+  return happened.test(before) && !markAfter.test(after) && lastMatch(before, marking) < 0;
 }
 
 /** Where names of the handbook's cars or date features end in the text before; -1 when none does. */

@@ -1,18 +1,12 @@
 // Dates of a message, each in one role: findings about the car, findings about a date mark, or left alone.
 import type { Interval } from "../calendar/interval.ts";
-import type { DateFeature } from "../handbook/schema.ts";
-import { isAnyCar } from "./car-findings.ts";
+import { isAnyCar } from "./any-car.ts";
+import type { Span } from "./blank-noise.ts";
 import { findToldMarks, type ToldMark } from "./clock-marks.ts";
-import { chooseDateFeature, shapeForm } from "./date-features.ts";
+import { askedDate, standsAsMark, wholeAnswer } from "./date-answers.ts";
 import { type DatePhrase, findDates } from "./date-phrases.ts";
-import {
-  builtInterval,
-  isOfOtherThing,
-  markReadings,
-  modelYearInterval,
-  type RoleNames,
-  roleOf,
-} from "./date-roles.ts";
+import { builtInterval, isOfOtherThing, modelYearInterval, type RoleNames, roleOf } from "./date-roles.ts";
+import { isConclusion, markFinding, meantBy, type WrittenMark, writtenMark } from "./mark-findings.ts";
 import { tokenAt } from "./measurements.ts";
 import type { CarFinding, FeatureFinding } from "./message-reading.ts";
 import type { MessageView } from "./message-view.ts";
@@ -60,43 +54,34 @@ export function readDates(view: MessageView, text: string, dates: DatesFound): D
     else if (finding !== undefined && !findings.some((other) => other.feature === finding.feature))
       findings.push(finding);
   };
-  for (const mark of dates.told) addMark(mark);
+  for (const mark of dates.told) addMark({ ...mark, meant: meantBy(mark, dates.phrases) });
   const used: DatePhrase[] = [];
+  const marks: Span[] = [...dates.told];
   const notYet: string[] = [];
   const car: CarFinding[] = [];
   for (const phrase of dates.phrases) {
     if (isTold(view, phrase, findings)) continue;
-    const role = roleWithQuestion(view, phrase, text);
+    const role = isConclusion(text, phrase, marks) ? "none" : roleWithQuestion(view, phrase, text);
     const isPast = phrase.interval.from < view.context.today.to;
     if (!isPast && role === "built") notYet.push(view.shown.slice(phrase.start, phrase.end));
     if (role === "none" || !isPast) continue;
     used.push(phrase);
-    if (role === "mark") addMark({ ...phrase, own: phrase.interval, written: writtenMark(phrase) });
-    else car.push(...carFinding(view, phrase, role, text));
+    if (role !== "mark") {
+      car.push(...carFinding(view, phrase, role, text));
+      continue;
+    }
+    marks.push(phrase);
+    addMark({ ...phrase, own: phrase.interval, written: writtenMark(phrase) });
   }
   return { findings, car: lastOfKind(car), leftAside, notYet, used };
 }
 
-/** Words that stand round a mark in an answer and belong to nothing. */
-const besideMark =
-  /\b(?:its?|it's|is|was|says?|reads?|shows?|stamped|dated|the|stamp|glass|dial|clock|hub|pencil|date|mark|a|an|i|think|see|there|think|on|it|sorry|please)\b|[.,!?;:]+(?=\s|$)/g;
-const longestAnswer = 40;
-
-/** "31 81", "2280", "3 dots and an 8": an answer to a question about a date mark that is nothing but the mark. */
-function wholeAnswer(view: MessageView, text: string): FeatureFinding | undefined {
-  const feature = askedDate(view);
-  const { part } = view.context;
-  if (feature === undefined || part === undefined || text.length > longestAnswer) return undefined;
-  const isOwn =
-    view.stances.every(({ aside }) => aside === undefined) && !view.clauses.some((each) => each.isAsked);
-  const written = text.replace(besideMark, " ").replace(/\s+/g, " ").trim();
-  if (!isOwn || !/\d/.test(written)) return undefined;
-  const production = productionSpan(view.lexicon.handbook.cars);
-  const readings = markReadings(written, undefined, feature, production, view.context.today);
-  if (readings.length === 0) return undefined;
-  const certainty = Math.min(...view.stances.map((stance) => stance.certainty));
-  return { part, feature: feature.id, value: { kind: "date", readings }, certainty, words: view.shown };
+/** "Stencil reads 61": two bare figures of a year long before the cars are a number. */
+function isNumber(view: MessageView, phrase: DatePhrase): boolean {
+  const { from } = productionSpan(view.lexicon.handbook.cars);
+  return phrase.shape === "short-year" && phrase.interval.to < from - monthsBefore;
 }
+const monthsBefore = 60;
 
 /** A build date or model year, unless it is somebody's word or another car's. */
 function carFinding(
@@ -117,15 +102,6 @@ function carFinding(
   return [{ about: "model-year", year, interval: modelYearInterval(year), words }];
 }
 
-/** A mark as written or told; `own` is the date it reads as by itself. */
-interface WrittenMark {
-  readonly start: number;
-  readonly end: number;
-  readonly written: string;
-  readonly own?: Interval;
-  readonly form?: string;
-}
-
 function isTold(view: MessageView, phrase: DatePhrase, findings: readonly FeatureFinding[]): boolean {
   const words = view.shown.slice(phrase.start, phrase.end);
   return findings.some((finding) => finding.words.includes(words) && finding.words.length > words.length);
@@ -135,16 +111,16 @@ function isTold(view: MessageView, phrase: DatePhrase, findings: readonly Featur
 function roleWithQuestion(view: MessageView, phrase: DatePhrase, text: string): ReturnType<typeof roleOf> {
   if (isOfOtherThing(phrase, text)) return "none";
   const role = roleOf(phrase, withPlainCars(view, text), namesIn(view));
-  if (role !== "none") return role;
+  if (role !== "none") return role === "mark" && isNumber(view, phrase) ? "none" : role;
   const rest = restBeside(view, phrase, text);
   const isBare =
     rest.replace(
       /\b(?:built|car|home|uk|us|usa|it|its|it's|is|was|the|in|i|think|about|on|says|reads|shows|dated|maybe|probably|around|from|of|sometime|an?)\b|[^a-z0-9]/g,
       "",
     ).length <= 3;
-  if (!isBare) return role;
-  if (askedDate(view) !== undefined) return "mark";
-  return view.context.askedFeature === undefined && phrase.shape !== "pair" ? "built" : role;
+  if (isBare && askedDate(view) !== undefined) return "mark";
+  if (standsAsMark(view, phrase, text)) return "mark";
+  return isBare && view.context.askedFeature === undefined && phrase.shape !== "pair" ? "built" : role;
 }
 
 /** What is said beside a date, names of cars left out: "June 1980, Shrike S" is a bare date. */
@@ -162,13 +138,6 @@ function restBeside(view: MessageView, phrase: DatePhrase, text: string): string
   return Array.from(text, (sign, at) =>
     spans.some(({ start, end }) => start <= at && at < end) ? " " : sign,
   ).join("");
-}
-
-function askedDate(view: MessageView): DateFeature | undefined {
-  const { part, askedFeature } = view.context;
-  if (part === undefined || askedFeature === undefined) return undefined;
-  const feature = view.lexicon.parts.get(part)?.features.get(askedFeature)?.feature;
-  return feature?.kind === "date" ? feature : undefined;
 }
 
 /** Lower-case text with the family name of the handbook's cars as "car", each place as before: cues know no handbook. */
@@ -207,34 +176,6 @@ function isDateFeature(
   meaning: { readonly part: string; readonly feature: string },
 ): boolean {
   return view.lexicon.parts.get(meaning.part)?.features.get(meaning.feature)?.feature.kind === "date";
-}
-
-function writtenMark(phrase: DatePhrase): string {
-  return phrase.text
-    .replace(/^(?:about|around|circa) /, "")
-    .replace(/'/g, "")
-    .trim();
-}
-
-function markFinding(view: MessageView, mark: WrittenMark): FeatureFinding | "several" | undefined {
-  const { written, own, form } = mark;
-  const at = tokenAt(view, mark.start);
-  const clause = view.clauseOf[at] ?? 0;
-  if (view.stances[clause]?.aside !== undefined) return undefined;
-  const chosen = chooseDateFeature(
-    view,
-    clause,
-    at,
-    form ?? (own === undefined ? undefined : shapeForm(written)),
-  );
-  if (chosen === undefined || chosen === "several") return chosen;
-  const { part, feature } = chosen;
-  const production = productionSpan(view.lexicon.handbook.cars);
-  const readings = markReadings(written, own, feature, production, view.context.today);
-  if (readings.length === 0) return undefined;
-  const certainty = view.stances[clause]?.certainty ?? 1;
-  const words = view.shown.slice(mark.start, mark.end).trim();
-  return { part, feature: feature.id, value: { kind: "date", readings }, certainty, words };
 }
 
 /** The last build date and the last model year said. */

@@ -35,7 +35,9 @@ export function readMessage(text: string, lexicon: Lexicon, context: ReadingCont
     quantities.filter((each) => !touchesAny(each, dated.used)),
   );
   const intents = readIntents(view);
-  const said = [...readMaterials(view), ...weighed.findings, ...measured.findings, ...dated.findings];
+  // "Second pip gone, 80 in the middle" tells the month, not that there is no dial.
+  const seen = weighed.findings.filter((each) => !dated.findings.some((other) => isOfSame(each, other)));
+  const said = [...readMaterials(view), ...seen, ...measured.findings, ...dated.findings];
   const answering = figures.filter((each) => !touchesAny(each, dated.used));
   const findings = withShortAnswer(view, intents, answering, oneEach(said));
   const car: readonly CarFinding[] = [
@@ -77,10 +79,11 @@ export function readMessage(text: string, lexicon: Lexicon, context: ReadingCont
 
 /** A mark as moulded says more than its letters read as words: of two findings for a feature the first stands. */
 function oneEach(findings: readonly FeatureFinding[]): readonly FeatureFinding[] {
-  return findings.filter(
-    (each, at) =>
-      findings.findIndex((other) => other.feature === each.feature && other.part === each.part) === at,
-  );
+  return findings.filter((each, at) => findings.findIndex((other) => isOfSame(each, other)) === at);
+}
+
+function isOfSame(one: FeatureFinding, other: FeatureFinding): boolean {
+  return one.feature === other.feature && one.part === other.part;
 }
 
 function withShortAnswer(

@@ -42,7 +42,8 @@ const mostGoverned = 3;
 /** "Three spokes, but that was my previous one": the end of the sentence says that all of it was another. */
 function spreadElsewhere(clauses: readonly Clause[], asides: (Aside | undefined)[]): void {
   clauses.forEach((clause, at) => {
-    if (!isElsewhere(clause.text) && !openEnd.test(clause.text)) return;
+    // "I changed it myself and wish I had kept the other": the wish is for the other only.
+    if (!isElsewhere(clause.text.replace(/\bwish .*$/, "")) && !openEnd.test(clause.text)) return;
     for (
       let before = at;
       before > at - mostGoverned && clauses[before]?.sentence === clause.sentence;

@@ -39,7 +39,7 @@ export function stancesOf(
   clauses.forEach((clause, at) => {
     const isNewSentence = clause.join === "sentence";
     lasting = lastingAfter(clause.text, lasting);
-    if (isNewSentence || clause.join === "contrast" || ownEyesCues.test(clause.text)) running = lasting;
+    if (isNewSentence || clause.join === "contrast" || isOwnLooking(clause.text)) running = lasting;
     const isTold = isQuoted(clause) || saysOn(clause, asides[at - 1]);
     const own = isTold ? "hearsay" : ownAside(clause, clauses, at);
     if (own !== undefined) running = own;
@@ -79,11 +79,24 @@ function tellsNothing(text: string): boolean {
 function ownAside(clause: Clause, clauses: readonly Clause[], at: number): Aside | undefined {
   if (isQuestion(clause, clauses, at)) return "question";
   if (wishCues.test(clause.text)) return "question";
-  const text = clause.text.replace(wroteOnPart, "").replace(handsOnPart, "");
+  const text = ownWords(clause.text);
   if (hearsayCues.test(text)) return "hearsay";
   if (otherCarCues.test(text.replace(placeOfNorm, "")) && !ownEyesCues.test(clause.text))
     return "another-car";
   return undefined;
+}
+
+const papers =
+  /\b(?:log ?book|build (?:sheet|card|record)|certificate|registration|works (?:record|ledger)) (?:gives|shows|says|has|states)\b/g;
+
+/** What was seen with one's own eyes or stands in the car's papers ends what others say. */
+function isOwnLooking(text: string): boolean {
+  return ownEyesCues.test(text) || text.search(papers) >= 0;
+}
+
+/** The clause without turns that sound like another's word or another's car, and are neither. */
+function ownWords(text: string): string {
+  return notAnothers.reduce((left, turn) => left.replace(turn, ""), text);
 }
 
 /** "Somebody wrote RB 11-3-79 in pencil": on the part, not in a message. */
@@ -93,6 +106,20 @@ const wroteOnPart =
 /** "Somebody has laced a leather glove over the rim": what was done to the part, whoever did it. */
 const handsOnPart =
   /\b(?:someone|somebody|some (?:hero|idiot|clown|bodger|fool|genius|previous owner|owner))(?: before me| else)?(?: has| had| have)? (?!told|said|posted|sold|asked|showed|wanted|claimed|reckoned|mentioned|offered|listed|advertised|called|described|wrote|owned|used)(?:been at|put|cut|stuck|sawn|ground|sewn|laid|bent|gone over|\w{3,}ed) (?:the|this|that|it|them|these|my|an?|over|all|on|in|into|through|round|out|off)\b/;
+
+const notAnothers: readonly RegExp[] = [
+  wroteOnPart,
+  handsOnPart,
+  // The part itself or a paper of the car says it.
+  /\bso says (?:the|its|my) (?:hub|spoke|rim|case|casting|back|glass|dial|clock|stamp|mark|label|sticker|plate|tape|ruler|rule|calipers?|scales?)\b/g,
+  papers,
+  /\b(?:with|in|through|using|by|under) (?:the|an?|my) (?:\w+ )?(?:part|mirror|torch|lamp|light|lens|loupe|glass|glasses|magnif\w+) (?:i|we) (?:can |could )?read\b/g,
+  // Leave to do something, and the only owner there was.
+  /\bsays (?:i|we) (?:may|can|could|should)\b/g,
+  /\b(?:nobody|no one|noone|none) (?:else )?(?:has |had )?ever owned\b|(?<=\bonly owner (?:the|this|that) \w+ (?:has |had )?)ever had\b/g,
+  // The car of somebody who is gone is the speaker's.
+  /\b(?:late (?:\w+s|\w+ in laws)|(?:fathers|dads|mothers|mums|husbands|wifes|grandfathers|grandads) old) car\b/g,
+];
 
 /** What something is likened to is supposed only for the picture. */
 const likening = /\b(?:as if|as though|like (?:an?|the|on|in|when|it|some\w*|old|those|what)) .*$/;

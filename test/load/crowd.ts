@@ -67,17 +67,22 @@ export function crowdOf(
   async function speak(member: Member, saying: Saying): Promise<void> {
     const spoken: Spoken = { saying, ids: [], isAnswered: false };
     member.spoken.push(spoken);
+    const outcomes: string[] = [];
     const from = performance.now();
     for (let number = 1; number <= pace.mostTries && !spoken.isAnswered; number += 1) {
       again += Number(number > 1);
       const { id, outcome } = await member.speaker.say(saying.words, pace.patience);
       spoken.ids.push(id);
+      outcomes.push(`${outcome} after ${((performance.now() - from) / 1000).toFixed(1)} s`);
       spoken.isAnswered = outcome === "answered";
       if (outcome === "lost") await pause(1000);
     }
     const at = performance.now();
     if (spoken.isAnswered) answers.push({ door: member.speaker.door, milliseconds: at - from, at });
-    else troubles.push(`${member.speaker.conversation}: "${saying.words}" was never answered`);
+    else
+      troubles.push(
+        `${member.speaker.conversation}: "${saying.words}" was never answered: ${outcomes.join(", ")}`,
+      );
   }
 
   async function live(member: Member, index: number): Promise<void> {

@@ -6,7 +6,7 @@ import type { Context, Hono } from "hono";
 import { bodyLimit } from "hono/body-limit";
 import { Webhook } from "standardwebhooks";
 import { plainText } from "../../../bot/index.ts";
-import { isFirstDelivery } from "../deliveries.ts";
+import { noteAnswered, wasAnswered } from "../deliveries.ts";
 import { ForumPost, heardFrom } from "../forum-post.ts";
 import { formBytes } from "../limits.ts";
 import { renderBlocks } from "../render/blocks.ts";
@@ -41,11 +41,12 @@ async function delivered(context: Context, site: Site): Promise<Response> {
   const post = postIn(body);
   if (typeof post === "string") return problem(context, 400, post);
   const id = context.req.header("webhook-id") ?? "";
-  if (!(await isFirstDelivery(site.store, site.clock, source, id))) {
+  if (await wasAnswered(site.store, site.clock, source, id)) {
     site.metrics.refused("replay");
     return problem(context, 409, "this delivery was made before");
   }
   const reply = await site.forumBot.receive(heardFrom(source, post));
+  await noteAnswered(site.store, site.clock, source, id);
   site.metrics.message("webhook");
   const rendering = { drawings: site.drawings, units: "metric", part: reply.summary.part } as const;
   return context.json({

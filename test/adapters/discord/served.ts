@@ -40,6 +40,9 @@ export interface ServedOptions {
   /** Puts something between the bot and the door. */
   readonly around?: (bot: Bot) => Bot;
   readonly publicAddress?: string;
+  /** Puts something between the memory and everybody who uses it. */
+  readonly aroundStore?: (store: Store) => Store;
+  readonly patienceMilliseconds?: number;
 }
 
 export const clock = {
@@ -53,7 +56,8 @@ export async function served(options: ServedOptions = {}): Promise<Served> {
   const owner: User = { id: world.nextId(), username: "Orla" };
   const guild = addGuild(world, "Shrike Register", owner);
   const channel = addChannel(world, guild, "parts");
-  const store = memoryStore();
+  const kept = memoryStore();
+  const store = options.aroundStore?.(kept) ?? kept;
   const { log, lines } = rememberingLog();
   const memories = communityMemories(store);
   const plain = openBot({
@@ -79,6 +83,9 @@ export async function served(options: ServedOptions = {}): Promise<Served> {
       pngOf,
       photographs: photographKeeper(store, clock),
       publicAddress: options.publicAddress,
+      ...(options.patienceMilliseconds === undefined
+        ? {}
+        : { outlasting: { patienceMilliseconds: options.patienceMilliseconds } }),
     });
   let door = await start();
 

@@ -1,5 +1,8 @@
 import { Api } from "grammy";
 import { afterEach, beforeEach, expect, test } from "vitest";
+import { UnavailableError } from "../../../adapters/errors.ts";
+import { memoryStore } from "../../../adapters/store/memory.ts";
+import type { Store } from "../../../bot/index.ts";
 import { rememberingLog } from "../../support/logs.ts";
 import { anna, type Club, group, karl, openClub } from "./club.ts";
 
@@ -238,4 +241,37 @@ test("a webhook left over from another time is removed", async () => {
   await club.settled();
   expect(world.webhook.url).toBe("");
   expect(newest(anna).text).toContain(read);
+});
+
+test("what had to be given up is told to whoever spoke to the bot, and to nobody else", async () => {
+  let isFull = false;
+  const store = memoryStore();
+  const failing: Store = {
+    ...store,
+    advance: (change, advance) =>
+      isFull && change.kind === "conversation"
+        ? Promise.reject(new UnavailableError("store: the disk is full"))
+        : store.advance(change, advance),
+  };
+  const waiting = await openClub({ store: failing, wait: async () => undefined });
+  const { people } = waiting.double;
+  people.say(group, anna, `${name} ${mirrors}`);
+  await waiting.settled();
+  const shown = waiting.written(group).at(-1);
+  isFull = true;
+  people.say(group, anna, `${name} no week mark`);
+  people.say(group, karl, "does anybody come on Sunday?");
+  people.press(group, shown?.id ?? 0, anna, "cannot tell");
+  await waiting.settled();
+  people.say(karl, karl, mirrors);
+  await waiting.settled();
+  const alone = waiting.written(karl).map(({ text }) => text);
+  const told = waiting
+    .written(group)
+    .map(({ text }) => text ?? "")
+    .slice(1);
+  await waiting.close();
+  const wasLost = expect.stringMatching(/^That message was lost.*still stands\.$/u);
+  expect(told).toEqual([wasLost, expect.stringContaining("can be pressed again")]);
+  expect(alone).toEqual([wasLost]);
 });

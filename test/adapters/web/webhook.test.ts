@@ -4,7 +4,10 @@ import { join } from "node:path";
 import { promisify } from "node:util";
 import { Webhook } from "standardwebhooks";
 import { expect, test } from "vitest";
+import { UnavailableError } from "../../../adapters/errors.ts";
+import { memoryStore } from "../../../adapters/store/memory.ts";
 import { webhookExample } from "../../../adapters/web/door-examples.ts";
+import type { Store } from "../../../bot/index.ts";
 import { root } from "../program.ts";
 import { webSite } from "./web-site.ts";
 
@@ -85,6 +88,24 @@ test("the same post in a new delivery gets the first reply and is heard once", a
   const first = await (await deliver(address, { id: "msg_1" })).text();
   const again = await (await deliver(address, { id: "msg_2" })).text();
   expect(again).toBe(first);
+  expect(await store.history("conversation", "forum:forum:topic-7")).toHaveLength(1);
+});
+
+test("a delivery that failed on the way to its answer is answered when it comes again, and refused after that", async () => {
+  const kept = memoryStore();
+  let isFull = true;
+  const store: Store = {
+    ...kept,
+    advance: (change, advance) =>
+      isFull && change.kind === "conversation"
+        ? Promise.reject(new UnavailableError("store: the disk is full"))
+        : kept.advance(change, advance),
+  };
+  const { address } = await webSite({ webhookSecrets, store });
+  expect((await deliver(address)).status).toBeGreaterThanOrEqual(500);
+  isFull = false;
+  expect((await deliver(address)).status).toBe(200);
+  expect((await deliver(address)).status).toBe(409);
   expect(await store.history("conversation", "forum:forum:topic-7")).toHaveLength(1);
 });
 

@@ -40,7 +40,7 @@ export function channelAsSent(world: World, channel: Channel): Json {
       id: channel.id,
       type: 1,
       recipients: (recipients ?? []).map(userAsSent),
-      last_message_id: null,
+      last_message_id: lastIn(world, channel),
       flags: 0,
     };
   }
@@ -64,11 +64,29 @@ export function channelAsSent(world: World, channel: Channel): Json {
     position: 0,
     topic: null,
     nsfw: false,
-    last_message_id: null,
+    last_message_id: lastIn(world, channel),
     permission_overwrites: overwrites,
     flags: 0,
     ...thread,
   };
+}
+
+function lastIn(world: World, { id }: Channel): string | null {
+  let last: string | null = null;
+  for (const message of world.messages.values()) if (message.channel_id === id) last = message.id;
+  return last;
+}
+
+/** As the channel's own list gives it: that says nothing of the author's standing. */
+export function messageAsListed(world: World, message: Message): Json {
+  const isDirect = world.channels.get(message.channel_id)?.type === 1;
+  const isOpen =
+    isDirect ||
+    world.hasMessageContent ||
+    message.author.id === world.bot.id ||
+    message.mentions.some(({ id }) => id === world.bot.id);
+  const { member: _, guild_id: __, ...listed } = messageAsSent(world, message, isOpen);
+  return listed;
 }
 
 export function guildAsSent(world: World, guild: Guild): Json {

@@ -1,5 +1,5 @@
 // Messages, threads and pins, with the permissions they need; an enforced nonce gives the message that is there already.
-import { channelAsSent } from "./as-sent.ts";
+import { channelAsSent, messageAsListed } from "./as-sent.ts";
 import { againstDescription } from "./published-description.ts";
 import {
   type Asked,
@@ -108,7 +108,25 @@ function thread(asked: Asked): Json {
   return channelAsSent(world, made);
 }
 
+const mostListed = 100;
+
+/** The newest first. */
+function listed({ world, query, ...asked }: Asked): readonly Json[] {
+  const channel = channelOf({ world, query, ...asked });
+  const has = botPermissionsIn(world, channel);
+  if (channel.type !== 1 && (has & permission.viewChannel) === 0n) throw missingAccess();
+  if (channel.type !== 1 && (has & permission.readHistory) === 0n) return [];
+  const limit = Number(query.get("limit") ?? 50);
+  if (!(limit >= 1 && limit <= mostListed)) throw invalidForm("limit");
+  return [...world.messages.values()]
+    .filter(({ channel_id, onlyFor }) => channel_id === channel.id && onlyFor === undefined)
+    .slice(-limit)
+    .toReversed()
+    .map((message) => messageAsListed(world, message));
+}
+
 export const channelRoutes: readonly Route[] = [
+  { method: "GET", path: /^\/channels\/(\d+)\/messages$/u, answer: listed },
   { method: "POST", path: /^\/channels\/(\d+)\/messages$/u, answer: create },
   { method: "PATCH", path: /^\/channels\/(\d+)\/messages\/(\d+)$/u, answer: change },
   {

@@ -29,13 +29,19 @@ describe("a car's history", () => {
         fitted later
         it isn't the original
         it is from a donor
-        off a donor`,
+        the steering wheel was changed by me in 1994
+        I replaced this wing myself after a deer
+        my dad renewed the lot
+        replaced in the 90s
+        fitted in 94 after a badger
+        not the wing it was born with, not the one it left with
+                off a donor`,
       ),
     ).toEqual([]);
     expect(
       having(
         "known-replaced",
-        "it was never replaced\nit has not been changed\nit changed hands\nit is the original",
+        "it was never replaced\nit has not been changed\nit changed hands\nit is the original\nI have now replaced the seal\nthe door seal was changed\nmy dad replaced a bulb\ntwo wings in my life were replaced",
       ),
     ).toEqual([]);
   });
@@ -56,10 +62,17 @@ describe("a car's history", () => {
         all paperwork from new
         history from new
         the build sheet matches
-        works record`,
+        works record
+        wrote everything down
+        kept all the bills`,
       ),
     ).toEqual([]);
-    expect(having("documented-from-new", "documented restoration\nno papers")).toEqual([]);
+    expect(
+      having(
+        "documented-from-new",
+        "documented restoration\nno papers\none owner before me who kept every bill and swears nothing was changed",
+      ),
+    ).toEqual([]);
   });
   test("is one owner's", () => {
     expect(
@@ -82,7 +95,9 @@ describe("a car's history", () => {
         from new by my`,
       ),
     ).toEqual([]);
-    expect(having("one-owner", "two owners\nnew paint")).toEqual([]);
+    expect(
+      having("one-owner", "two owners\nnew paint\none owner before me\nsold as a one owner car"),
+    ).toEqual([]);
   });
   test("is not known", () => {
     expect(
@@ -96,7 +111,10 @@ describe("a car's history", () => {
         history unknown
         history is totally unknown
         history was lost
-        don't know its history
+        history of the car unknown
+        no idea about its past
+        no idea before that
+                don't know its history
         do not have any history
         no idea of the history
         barn find
@@ -112,56 +130,134 @@ describe("a car's history", () => {
 });
 
 describe("a part by itself", () => {
-  test("is loose, on a bench or from somewhere", () => {
+  const notLoose = (phrases: string, about = ""): readonly string[] =>
+    lines(phrases).filter((text) => !carInWords(readDemo(text, about)).includes("loose"));
+  const loose = (phrases: string, about = ""): readonly string[] =>
+    lines(phrases).filter((text) => carInWords(readDemo(text, about)).includes("loose"));
+  test("is loose when its owner says so, or that there is no car", () => {
     expect(
-      without(
-        "loose",
+      notLoose(
         `loose one
-        I have a loose mirror
+        a loose pair
         it is loose
-        a loose pair of mirrors
+        its loose
+        bought loose
+        loose
         not on a car
+        not off any car
         off a car
-        it is on the bench
-        on the workbench it is sitting on the work bench
-        on the kitchen table
-        in a box of bits
-        in my hand
-        swap meet
-        autojumble
-        boot sale
-        from ebay
-        on e bay
-        for sale advert
-        classified
-        marketplace
+        off an old car
+        from a donor
         I don't have a car
+        do you see, no car
         no car yet
-        spare one
-        spare mirror
-        from a breaker
-        bought this one used
-        on the shelf
-        found it in a shed
-        bought it at a swap meet
-        got these from a local breaker
-        won it on ebay
-        40 quid posted
-        mirror, £180 posted
-        up for grabs
-        thinking of buying
-        new old stock
-        in its box
-        in its original wrapper
+        no car to go with it
+        there's no car round it
+        without a car
         never fitted
-        never been fitted
-        the seller wants too much`,
+        never been on a car
+        it's off ebay
+        from a breaker, I think`,
+        "door-mirror",
       ),
     ).toEqual([]);
-    expect(having("loose", "it is on my car\nstill fitted\nnone for sale\nthe car is for sale")).toEqual([]);
+    expect(
+      notLoose("a loose mirror\na loose steering wheel\nI have two loose wings\nmirror pair, loose"),
+    ).toEqual([]);
   });
-  test("is none of a car that was bought", () => {
-    expect(having("loose", "just bought a Shrike\nI bought a Shrike Mk II from a dealer")).toEqual([]);
+  test("is loose when it came from where parts are sold, or is sold", () => {
+    expect(
+      notLoose(
+        `mirror, swap meet find
+        a mirror from the autojumble
+        boot sale mirror
+        wing from ebay for a project
+        mirror on e bay
+        mirror in the classifieds
+        spare mirror
+        mirror from a breaker
+        the mirror has been on the shelf
+        mirror, new old stock
+        NOS mirror
+        mirror in its original wrapper
+        mirror in a box of bits
+        mirror for sale
+        selling my mirror
+        mirror, up for grabs
+        the mirror was offered me
+        mirror, 40 quid posted
+        The ad says: alloy mirror. £180 posted
+        the seller wants too much for the mirror
+        thinking of buying this mirror
+        my mirror arrives thursday
+        just bought a mirror
+        I bought a steering wheel
+        bought the mirror at a swap meet
+        got a wing from a local breaker
+        won the mirror on ebay
+        found a mirror in a shed
+        picked up a mirror at a farm sale
+        the wing came off a scrapyard
+        The mirror is plastic. Got it at a swap meet
+        One mirror and one wing. Both bought from the same man`,
+      ),
+    ).toEqual([]);
+    expect(
+      notLoose(
+        "bought this one used\nbought it at a swap meet\ngot these from a local breaker\nwon it on ebay\nfound one on a French site",
+        "door-mirror",
+      ),
+    ).toEqual([]);
+  });
+  test("is not loose for lying on its owner's bench", () => {
+    expect(
+      loose(
+        `mirror on the bench
+        mirror, o/s, off the car and on the kitchen table
+        I had the dash in my hands
+        steering wheel off the car
+        the mirror went back by itself
+        my spare road wheel is steel
+        mirror still on my car
+        the steering wheel is loose at the boss`,
+      ),
+    ).toEqual([]);
+  });
+  test("is neither another thing that was sold, bought or found, nor a car", () => {
+    expect(
+      loose(
+        `For sale: two bumper ends and a jack
+        Selling: workshop manual, six inch rule
+        set of 4 trailer wheels for sale
+        beware of covers from the auction site
+        list of things I take to the autojumble
+        found a hairpin in the horn
+        the plastic handle came off in my hand
+        a pig was loose
+        an N in its little box on the wing
+        wee N in a box under the tip of the spoiler
+        he threw in a box of mirrors
+        the car is for sale
+        none for sale
+        For sale soon: my Shrike
+        just bought a Shrike
+        I bought a Shrike Mk II from a dealer
+        first owner, bought it at the dealer in 77 with this dash
+        as if bought with the mirror on another day`,
+      ),
+    ).toEqual([]);
+    expect(
+      loose("found it in the shed\nit's on ebay, look\nwater stands in the spare wheel well", "door-mirror"),
+    ).toEqual([]);
+  });
+  test("is no loose one that was left where it was, or warned of", () => {
+    expect(
+      loose(
+        `the mirror at the autojumble was rough. I left it on his table
+        saw a mirror at the swap meet, didn't buy
+        don't buy the mirrors from that stall`,
+      ),
+    ).toEqual([]);
   });
 });
 
@@ -179,6 +275,34 @@ describe("model, trim and market", () => {
     ["I live in america", []],
     ["letters S R and some digits", []],
     ["six screws on a Touring?", []],
+    ["Mk2 S wing", ["model shrike-ii", "trim s"]],
+    ["for my car, a Mk1 S", ["model shrike", "trim s"]],
+    ["Mark II as you would expect", ["model shrike-ii"]],
+    ["my late husband's Shrike S", ["trim s"]],
+    ["home market S", ["market home", "trim s"]],
+    ["my car is a base one", ["trim standard"]],
+    ["car is right hand drive, standard one", ["market home", "trim standard"]],
+    ["the mirror is a standard one", []],
+    ["my car was sold new in Holland", ["market continent"]],
+    ["a car sold new in the Netherlands", ["market continent"]],
+    ["supplied new to the States", ["market america"]],
+    ["delivered new in Sweden", ["market continent"]],
+    ["delivered new in March", []],
+    ["it's a US one", ["market america"]],
+    ["Dutch papers and all", ["market continent"]],
+    ["car papers", []],
+    ["a British Mark II", ["market home", "model shrike-ii"]],
+    ["was it heated on the tourings only", []],
+    ["which did the German cars get", []],
+    ["heard of the Mk2 ones", []],
+    ["seen a Touring at the lights", []],
+    ["went to look at a Mk2 Touring", []],
+    ["went to look at a Mk2 Touring and bought it", ["model shrike-ii", "trim touring"]],
+    ["my brother in law's Mark II", []],
+    ["on the Mk2 of my cousin they are", []],
+    ["Wilf had the wing of a Mk1 on his Mk2", []],
+    ["a chap next to us had a padded dash in a Mk1", []],
+    ["Is it true turbines go straight on a Mk1?", []],
   ])("%s", (text, expected) => {
     expect(said(text).toSorted()).toEqual([...expected].toSorted());
   });
