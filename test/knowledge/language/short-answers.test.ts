@@ -13,7 +13,7 @@ function answer(text: string, about: string): string {
     .join(", ");
 }
 
-describe.each([
+const questions: readonly (readonly [string, readonly (readonly [string, string])[]])[] = [
   [
     "rear-spoiler inside-finish",
     [
@@ -87,7 +87,8 @@ describe.each([
       ["", "{yes,no,nope,nah,no sir,no sorry}"],
     ],
   ],
-] as const)("to the question of %s", (about, rows) => {
+];
+describe.each(questions)("to the question of %s", (about, rows) => {
   test.each(rows)("%s", (expected, table) => {
     expect(
       wordings(table)
