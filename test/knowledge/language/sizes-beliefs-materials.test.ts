@@ -127,7 +127,7 @@ describe("a density", () => {
     [
       "door-mirror.housing cast-alloy",
       `density {,is ,of ,about ,came out at ,= }{2.7,2.65}{, g/cm3, g/cc, g per ml}
-      {specific gravity,sg,s.g} {,of ,of about }{2.7,2.65}
+      {specific gravity,sg} {,of ,of about }{2.7,2.65}
       2.7{, }{g/cm3,g/cc,g per cc,g/ml,g per cubic centimetre}
       2.7 {gram,grams} per {cc,cubic centimetre}
       2.7 ± 0.1 g/cm3`,
