@@ -96,7 +96,7 @@ function looksInverted(text: string): boolean {
 }
 
 function isTag(text: string): boolean {
-  return /^(?:right|correct|yes|no|ok|okay|yeah|eh|huh|innit|isnt it|arent they|doesnt it|is it|legit|thoughts|any ideas?|any thoughts|real|genuine|original|makes sense)$/.test(
+  return /^(?:right|correct|yes|no|ok|okay|yeah|eh|huh|innit|legit|thoughts|real|genuine|original|makes sense)$/.test(
     text,
   );
 }

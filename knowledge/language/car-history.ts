@@ -3,18 +3,19 @@
 import type { ProvenanceGrade } from "../evidence/car-description.ts";
 import type { MessageView } from "./message-view.ts";
 
+/** A clause comes as its folded words: a pair is two there. */
 const grades: readonly (readonly [ProvenanceGrade, RegExp])[] = [
   [
     "known-replaced",
-    /\b(?:(?:fitted|put|bought|got) (?:\w+ ){0,2}(?:new|replacement) (?:one|ones|pair|set|parts?)|(?:is|its|are|theyre|was|were) (?:\w+ )?(?:a )?replacements?|not the (?:one|ones|parts?) (?:it|the car) (?:left|came|was|started)|not original to (?:the|this|my) car|came off (?:another|a different) car|fitted later|isnt the original|not the original one|from a donor|hit (?:\w+ ){0,4}and replaced|^(?:and |then |was |were |got |been )*(?:replaced|renewed|swapped|changed) (?:in|after|around|about|when|because|following|by)\b|^and (?:was |were |got )?(?:replaced|renewed|swapped)|^(?:and |was |were )*fitted (?:in )?(?:19|20)?\d\d after\b|off a donor)\b/,
+    /\b(?:(?:fitted|put|bought|got) (?:\w+ ){0,2}(?:new|replacement) (?:one|ones|two|set|parts?)|(?:is|its|are|theyre|was|were) (?:\w+ )?(?:a )?replacements?|not the (?:one|ones|parts?) (?:it|the car) (?:left|came|was|started)|not original to (?:the|this|my) car|came off (?:another|a different) car|fitted later|isnt the original|not the original one|from a donor|hit (?:\w+ ){0,4}and replaced|^(?:and |then |was |were |got |been )*(?:replaced|renewed|swapped|changed) (?:in|after|around|about|when|because|following|by)\b|^and (?:was |were |got )?(?:replaced|renewed|swapped)|^(?:and |was |were )*fitted (?:in )?(?:19|20)?\d\d after\b|off a donor)\b/,
   ],
   [
     "documented-from-new",
-    /\b(?:(?:fully |well )?documented(?! restoration)|every (?:receipt|bill|invoice|bit of paper)|(?:all|have) (?:the |its )?(?:receipts|bills|invoices)|fully documented|full (?:history|documentation|paper ?work|paper trail|file|records)(?: from new)?|history (?:file )?(?:is )?complete (?:from|since) new|complete (?:history|documentation|paperwork|records)|all (?:the )?(?:paperwork|papers|bills|invoices|receipts|records) (?:from|since) new|history (?:file )?from new|build (?:sheet|card|record) (?:\w+ ){0,4}(?:matches|with|and)|works record|paper trail|wrote (?:it all|everything|it) down|kept (?:every|all) (?:of )?(?:the |his |her |its )?(?:bills?|receipts?|invoices?|papers?|paperwork))\b/,
+    /\b(?:documented(?! restoration)|every (?:receipt|bill|invoice|bit of paper)|(?:all|have) (?:the |its )?(?:receipts|bills|invoices)|full (?:history|documentation|paper ?work|file|records)|history (?:file )?(?:is )?complete (?:from|since) new|complete (?:history|documentation|paperwork|records)|all (?:the )?(?:paperwork|papers|bills|invoices|receipts|records) (?:from|since) new|history (?:file )?from new|build (?:sheet|card|record) (?:\w+ ){0,4}(?:matches|with|and)|works record|paper trail|wrote (?:it all|everything|it) down|kept (?:every|all) (?:of )?(?:the |his |her |its )?(?:bills?|receipts?|invoices?|papers?|paperwork))\b/,
   ],
   [
     "one-owner",
-    /\b(?:one owner(?! before)|only owner|one family(?: owned| ownership)?|first owner|original owner|one lady owner|one gentleman owner|one careful owner|owned (?:it|her|the car|this car|this|mine)? ?(?:from|since) new|had (?:it|her|the car|this car|this|mine) (?:from|since) new|mine (?:from|since) new|in (?:the|our|my) family (?:from|since) new|bought (?:it|her|the car|this|this car|mine)? ?(?:brand )?new|from new by (?:my|the same))\b/,
+    /\b(?:one owner(?! before)|only owner|one family|first owner|original owner|one lady owner|one gentleman owner|one careful owner|owned (?:it|her|the car|this car|this|mine)? ?(?:from|since) new|had (?:it|her|the car|this car|this|mine) (?:from|since) new|mine (?:from|since) new|in (?:the|our|my) family (?:from|since) new|bought (?:it|her|the car|this|this car|mine)? ?(?:brand )?new|from new by (?:my|the same))\b/,
   ],
   [
     "history-unknown",
@@ -28,7 +29,7 @@ const changed =
 const passive = /^(?:was|were|been|have|had|has)$/;
 const determined = /^ ?(?:the|my|his|her|our|its|an?|all|some|both|two|three|four)\b/;
 const thePart =
-  /\b(?:parts?|it|them|this|that|these|those|one|ones|thing|whole|lot|original|originals|set|pair|everything)\b/;
+  /\b(?:parts?|it|them|this|that|these|those|one|ones|thing|whole|lot|original|originals|set|two|everything)\b/;
 
 /** The history that a clause tells. `text`: its words, every name of a part as "part". */
 export function gradeIn(text: string): ProvenanceGrade | undefined {

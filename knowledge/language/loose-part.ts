@@ -6,13 +6,14 @@ import type { MessageView } from "./message-view.ts";
 import { isOtherThing } from "./other-things.ts";
 import { isUnreal } from "./unreal-cues.ts";
 
-const onCar = /\b(?:on (?:my|the) car|still (?:on|fitted|bolted|attached)|came (?:on|with) (?:my|the) car)\b/;
+const onCar =
+  /\b(?:(?<!\bnot )on (?:my|the) car|still (?:on|fitted|bolted|attached)|came (?:on|with) (?:my|the) car)\b/;
 
 /** Said of nothing but a part. "Parts" stands for every name of one. */
-const outright = /\bloose (?:\w+ )?(?:one|parts?|pair|set|item)\b/;
+const outright = /\bloose (?:\w+ )?(?:one|parts?|two|set|item)\b/;
 /** Said outright, of whatever is spoken of. */
 const plainly =
-  /^(?:\w+ )?loose$|^(?:its |it is |it was )?(?:off|from) (?:e ?bay|the bay|an? (?:auto ?jumble|swap ?meet|boot ?sale|breakers?|donor))\b|\b(?:a|one|pair|bought|found|got|have|its|it is|are|theyre) loose\b(?! (?:in|at|on|when|after|now|again|screws?|bolts?|nuts?|wires?|threads?|change|ends?|fit))|\b(?:two|pair|set) (?:of )?loose\b|\boff an? (?:parts |donor |scrap(?:ped)? |dead |old )?(?:car|scrapper|wreck)\b|\bfrom an? (?:parts car|donor|scrapper|wreck)\b|\boff any car\b|\bnot (?:on|fitted to|attached to|off) (?:a|any|the|my) car\b|\b(?:theres |there is |with |have |has )?no car (?:yet|to go|attached|for (?:it|them)|a?round (?:it|them)|around (?:it|them)|any ?more)\b|^(?:and |but |so )?no car$|\bdont (?:have|own|even have) (?:a|any|the) car(?! (?:here|with|at|in|to hand|nearby|handy|around|today|yet|any ?more|tonight))|\bwithout a car\b|\bnever (?:been )?(?:fitted|on a car)\b/;
+  /^(?:\w+ )?loose$|^(?:its |it is |it was )?(?:off|from) (?:e ?bay|the bay|an? (?:auto ?jumble|swap ?meet|boot ?sale|breakers?|donor))\b|\b(?:a|one|bought|found|got|have|its|it is|are|theyre) loose\b(?! (?:in|at|on|when|after|now|again|screws?|bolts?|nuts?|wires?|threads?|change|ends?|fit))|\b(?:two|set) (?:of )?loose\b|\boff an? (?:parts |donor |scrap(?:ped)? |dead |old )?(?:car|scrapper|wreck)\b|\bfrom an? (?:parts car|donor|scrapper|wreck)\b|\boff any car\b|\bnot (?:on|fitted to|attached to|off) (?:a|any|the|my) car\b|\b(?:theres |there is |with |have |has )?no car (?:yet|to go|attached|for (?:it|them)|a?round (?:it|them)|around (?:it|them)|any ?more)\b|^(?:and |but |so )?no car$|\bdont (?:have|own|even have) (?:a|any|the) car(?! (?:here|with|at|in|to hand|nearby|handy|around|today|yet|any ?more|tonight))|\bwithout a car\b|\bnever (?:been )?(?:fitted|on a car)\b/;
 
 /** Where parts by themselves are sold and kept. */
 const market =
@@ -20,14 +21,14 @@ const market =
 
 /** Offered for money. */
 const offered =
-  /\b(?:for sale|(?<!anyone |anybody |who is |whos |is |he is |hes )selling|sold as|collection only|up for grabs|been offered|was offered|offered (?:me )?(?:a|an|this|one|these|some)|(?:asking|wants?|want) (?:silly money|too much|a fortune|(?:about |around |only |just )?\w+ (?:quid|pounds|euros?|bucks|dollars))|(?:quid|pounds|euros?|bucks|dollars) (?:for (?:it|them|this|these|the (?:pair|set|lot))|posted|delivered|plus post\w*|ono|the (?:pair|set|lot))|\d+ posted|(?:thinking of|about to|before i|should i|shall i|worth) buy(?:ing)?|brand new (?:\w+ ){0,2}(?:in|from)|the ad (?:says|reads|claims)|(?:seller|vendor|guy|bloke|chap|fellow|man) (?:claims|wants|is asking)|(?:parts?|it|one) arrive[sd]? (?:on )?(?:today|tomorrow|\w+day|this|next))\b/;
+  /\b(?:for sale|(?<!anyone |anybody |who is |whos |is |he is |hes )selling|sold as|collection only|up for grabs|been offered|was offered|offered (?:me )?(?:a|an|this|one|these|some)|(?:asking|wants?|want) (?:silly money|too much|a fortune|(?:about |around |only |just )?\w+ (?:quid|pounds|euros?|bucks|dollars))|(?:quid|pounds|euros?|bucks|dollars) (?:for (?:it|them|this|these|the (?:two|set|lot))|posted|delivered|plus post\w*|ono|the (?:two|set|lot))|\d+ posted|(?:thinking of|about to|before i|should i|shall i|worth) buy(?:ing)?|brand new (?:\w+ ){0,2}(?:in|from)|the ad (?:says|reads|claims)|(?:seller|vendor|guy|bloke|chap|fellow|man) (?:claims|wants|is asking)|(?:parts?|it|one) arrive[sd]? (?:on )?(?:today|tomorrow|\w+day|this|next))\b/;
 
 /** Come to its owner: what stands between the verb and the place must be the part or a word for it. */
 const come =
   /\b(?<verb>bought|got|found|won|scored|grabbed|acquired|snagged|rescued|purchased|collected|picked(?: up)?|came)\b(?<what>(?: (?!and\b|but\b|with\b)\w+){0,8}?) (?<place>(?:up|off|from|at|on|in|out of|for|online|second ?hand|used)\b(?: \w+){0,5})/g;
 const meansPart = /\bparts?\b/;
 const pronoun =
-  /^(?: (?:up|both|all|two|half))*(?: (?:it|this|these|them|one|some|that|mine|both)(?: one| two| pair)?)?$/;
+  /^(?: (?:up|both|all|two|half))*(?: (?:it|this|these|them|one|some|that|mine|both)(?: one| two)?)?$/;
 /** A part like the one spoken of, not the one that was lost. */
 const oneOfKind = /\b(?:one|some|these|this)\b/;
 /** Whoever pays need not say where; what was got or came must come from where parts are sold. */

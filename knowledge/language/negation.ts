@@ -19,7 +19,7 @@ const harmless =
 
 /** "can't see whether …", "can't see inside": nothing was seen, so nothing is denied. */
 const unseen =
-  /^(?:cant|cannot|couldnt|can not|could not|dont|didnt) (?:really |quite |properly |clearly |actually |even )?(?:see|find|spot|feel|view)(?: (?:if|whether|what|which|how|where|that far|in there|behind|under|underneath|inside|it|them|much|well|anything|the (?:back|inside|underside|rear|other side|figures?|date|arrow|number))\b|$)/;
+  /^(?:cant|cannot|couldnt|can not|could not|dont|didnt|do not|did not) (?:really |quite |properly |clearly |actually |even )?(?:see|find|spot|feel|view)(?: (?:if|whether|what|which|how|where|that far|in there|behind|under|underneath|inside|it|them|much|well|anything|the (?:back|inside|underside|rear|other side|figures?|date|arrow|number))\b|$)/;
 
 const restarts: ReadonlySet<string> = new Set(
   "its has have theres there i got with its thats they theyre is are was were because it just only instead simply merely".split(
@@ -66,7 +66,13 @@ function isNumberSign(tokens: readonly Token[], at: number): boolean {
   const isLabel = /^(?:part|serial|chassis|casting|model|engine|car|body|phone|frame|mold|drawing)$/.test(
     before,
   );
-  return tokens[at]?.folded === "no" && isLabel && /^\w*\d/.test(tokens[at + 1]?.folded ?? "");
+  return tokens[at]?.folded === "no" && isLabel && beginsNumber(tokens, at + 1);
+}
+
+/** "12", "RX 12": a figure, letters before it or none. */
+function beginsNumber(tokens: readonly Token[], at: number): boolean {
+  const [first, second] = [tokens[at]?.folded ?? "", tokens[at + 1]?.folded ?? ""];
+  return numberOf(first) !== undefined || (first.length <= 2 && numberOf(second) !== undefined);
 }
 
 function scopeEnd(

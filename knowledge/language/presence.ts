@@ -22,12 +22,13 @@ interface Mention {
 const before =
   /\b(?:has|have|having|had|got|with|there is|there are|theres|there was|see|seen|found|find|spotted|shows?|showing|bears?|carries|wears|comes with|complete with|includes|i see|feel|there does seem to be|yes)\b/;
 const after =
-  /^(?:is|are|was|were|its|theyre|all|still|just|only|very|barely|faintly|clearly|both)* ?(?:there|visible|present|showing|clear|intact|legible|readable|seen|in place|yes)\b/;
-const backwards = /^(?:is|are|was|were|that|i|can|to|at|it|be|has|have|the|a|which|there|my|on|mine|one)* ?$/;
+  /^(?:(?:is|are|was|were|its|theyre|all|still|just|only|very|barely|faintly|clearly|both) )*(?:there|visible|present|showing|clear|intact|legible|readable|seen|in place|yes)\b/;
+const backwards =
+  /^(?:(?:is|are|was|were|that|i|can|to|at|it|be|has|have|the|a|which|there|my|on|mine|one)\b ?)*$/;
 const nothingElse =
-  /^(?:there|visible|present|anywhere|at|all|to|be|seen|found|that|i|can|see|find|any|any more|anymore|on|it|mine|this|one|evident|obvious|legible|showing|fitted|in|place|have|has|had|been|ever|either|as|far|or|never) ?(?:(?:there|visible|present|anywhere|at|all|to|be|seen|found|that|i|can|see|find|on|it|mine|this|one|evident|fitted|in|place|been|ever|either|as|far) ?)*$|^$/;
+  /^(?:there|visible|present|anywhere|at|all|to|be|seen|found|that|i|can|see|find|any|any more|anymore|on|it|mine|this|one|evident|obvious|legible|showing|fitted|in|place|have|has|had|been|ever|either|as|far|or|never) ?(?:(?:there|visible|present|anywhere|at|all|to|be|seen|found|that|i|can|see|find|on|it|mine|this|one|evident|fitted|in|place|been|ever|either|as|far)\b ?)*$|^$/;
 const goneAfter =
-  /^(?:is|are|was|were|its|theyre|all|just|seems?|looks?|to|be|appears?|completely|totally|entirely|clearly)* ?(?:missing|absent|gone|lacking|none|nil|nowhere|removed|not there|not present|not visible)\b/;
+  /^(?:(?:is|are|was|were|its|theyre|all|just|seems?|looks?|to|be|appears?|completely|totally|entirely|clearly) )*(?:missing|absent|gone|lacking|none|nil|nowhere|removed|not there|not present|not visible)\b/;
 
 /** Features said to be there or not, in clauses that are the speaker's own and name no state of them. */
 export function observePresence(
@@ -169,7 +170,7 @@ function isAffirmed(view: MessageView, mention: Mention): boolean {
 
 function text(view: MessageView, from: number, to: number): string {
   return view.tokens
-    .slice(from, to + 1)
+    .slice(Math.max(0, from), to + 1)
     .map((token) => token.folded)
     .join(" ");
 }

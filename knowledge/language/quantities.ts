@@ -24,18 +24,18 @@ const pattern = new RegExp(
   "gi",
 );
 
-/** A unit as said: what it counts as, and how many of that it is. */
+/** A unit as said: what it counts as, and how many of that it is. The first form that fits stands. */
 const units: readonly (readonly [RegExp, MeasurementUnit, number])[] = [
-  [/^(?:mm|millimet|mil)/, "mm", 1],
-  [/^(?:cm|centimet)/, "cm", 1],
-  [/^(?:m$|met)/, "cm", 100],
-  [/^(?:in|zoll|"|'')/, "in", 1],
-  [/^(?:ft|foot|feet|'$)/, "in", 12],
-  [/^thou/, "in", 0.001],
-  [/^(?:kg|kilo)/, "kg", 1],
-  [/^g/, "g", 1],
-  [/^(?:lb|pound)/, "lb", 1],
-  [/^(?:oz|ounce)/, "oz", 1],
+  [/^m[mi]/, "mm", 1],
+  [/^c/, "cm", 1],
+  [/^m$|met/, "cm", 100],
+  [/in|zoll|"|''/, "in", 1],
+  [/ft|foot|feet|'/, "in", 12],
+  [/thou/, "in", 0.001],
+  [/k/, "kg", 1],
+  [/g/, "g", 1],
+  [/lb|pound/, "lb", 1],
+  [/oz|ounce/, "oz", 1],
 ];
 
 const loosely =
@@ -56,29 +56,35 @@ const givingWay =
   /\b(?:deflects?|flex(?:es)?|bends?|moves?|squash(?:es)?|yields?|springs?|sags?|droops?)(?: (?:by|about|around|only|maybe|some|nearly|roughly|a good|in|down|up|back|to)){0,3} $/i;
 const weighing = /\bweigh(?:s|ed|ing)?(?: in)?(?: (?:at|about|around|only|some|just)){0,2} $/i;
 
+/** Most sizes read of one message. */
+const most = 60;
+
 /** Quantities of a readable lower-case text, in order. Figures without a unit are kept with unit null. */
 export function findQuantities(text: string): readonly Quantity[] {
   const found: Quantity[] = [];
-  for (const match of text.matchAll(pattern)) {
+  const figures = new RegExp(pattern);
+  for (let match = figures.exec(text); match !== null && found.length < most; match = figures.exec(text)) {
     const quantity = quantityOf(match, text);
-    if (quantity !== undefined) found.push(quantity);
-    if (found.length >= 60) break;
+    if (quantity === undefined) continue;
+    found.push(quantity);
+    // What stands behind and did not belong to it may be a size of its own.
+    figures.lastIndex = quantity.end;
   }
   return found;
 }
 
 function quantityOf(match: RegExpMatchArray, text: string): Quantity | undefined {
-  const groups = match.groups ?? {};
+  const groups = apart(match.groups ?? {});
   const start = match.index ?? 0;
   const written = groups.unit ?? groups.lowUnit;
   const isPlace =
     written !== undefined &&
     isPreposition(written, groups.low ?? "", text, start + match[0].length, groups.rest);
-  const said = isPlace ? undefined : written?.toLowerCase();
+  const said = isPlace ? undefined : written;
   const low = parseNumber(groups.low ?? "");
   if (low === undefined) return undefined;
   const before = text.slice(Math.max(0, start - 28), start);
-  const end = start + lengthUsed(match, isPlace);
+  const end = start + lengthUsed(match[0], groups, isPlace);
   if (bounded.test(before) && !loosely.test(before)) return undefined;
   const base = readValue(low, groups, said, isBetween(before, groups));
   if (base === undefined || isNoSize(base.unit, before, text.slice(end, end + 12))) return undefined;
@@ -109,32 +115,47 @@ function isPreposition(
   end: number,
   rest: string | undefined,
 ): boolean {
-  if (said.toLowerCase() !== "in" || rest !== undefined || /[.,/]/.test(number)) return false;
-  return !/^(?:$|[^ ]| [^a-z]| (?:wide|high|tall|across|thick|long|deep|dia\w*|overall|at|over|from|tip|to|on|with|by|x|and|or|for|exactly|approx\w*|about|max\w*|is|so|but|rims?|wheels?|between|apart|off|as|i|it|its|measured|centres?|centers?)\b(?! (?:pencil|ink|the resin)))/i.test(
+  if (said !== "in" || rest !== undefined || /[.,/]/.test(number)) return false;
+  return !/^(?:$|[^ ]| [^a-z]| (?:wide|high|tall|across|thick|long|deep|dia\w*|overall|at|over|from|tip|to|on|with|by|x|and|or|for|exactly|approx\w*|about|max\w*|is|so|but|rims?|wheels?|between|apart|off|as|i|it|its|measured|centres?|centers?)\b)/i.test(
     text.slice(end, end + 24),
   );
 }
 
-function lengthUsed(match: RegExpMatchArray, isPlace: boolean): number {
-  const groups = match.groups ?? {};
-  const whole = match[0];
-  const rest = groups.rest;
-  if (rest !== undefined && !isCompound(groups)) return whole.lastIndexOf(rest, whole.length - 1);
+type Groups = Readonly<Record<string, string | undefined>>;
+
+/** "2 kilos and 350 grams": two figures of different units are no range; the second stands behind the first. */
+function apart(groups: Groups): Groups {
+  const { lowUnit, high, unit, ...others } = groups;
+  if (lowUnit === undefined || unit === undefined || unitSaid(lowUnit) === unitSaid(unit)) return groups;
+  return { ...others, lowUnit, rest: high, restUnit: unit };
+}
+
+function lengthUsed(whole: string, groups: Groups, isPlace: boolean): number {
+  const { rest } = groups;
+  if (rest !== undefined && !isCompound(groups))
+    return whole.slice(0, whole.lastIndexOf(rest)).replace(/(?: ?(?:-|to|and|or|\.\.))? ?$/, "").length;
   return isPlace ? whole.length - 2 : whole.length;
 }
 
 /** Feet and inches, pounds and ounces, "2 kilos 350", "1 metre 18". */
-function isCompound(groups: Readonly<Record<string, string | undefined>>): boolean {
-  if (groups.rest === undefined) return false;
-  const major = groups.unit ?? groups.lowUnit ?? "";
-  const minor = groups.restUnit ?? "";
-  if (/^k/i.test(major)) return /^\d{3}$/.test(groups.rest) && /^g|^$/i.test(minor);
-  if (/^(?:m|met\w*)$/i.test(major)) return /^\d\d$/.test(groups.rest) && /^cm|^$/i.test(minor);
-  if (/^(?:ft|foot|feet|')$/i.test(major)) return minor === "" || /^(?:in|"|'')/i.test(minor);
-  return /^(?:lb|pound)/i.test(major) && /^(?:oz|ounce)/i.test(minor);
+function isCompound(groups: Groups): boolean {
+  const { rest } = groups;
+  if (rest === undefined) return false;
+  const [, major, factor] = unitSaid(groups.unit ?? groups.lowUnit);
+  const [, minor] = unitSaid(groups.restUnit);
+  const mayBe = (unit: MeasurementUnit): boolean => minor === null || minor === unit;
+  if (major === "kg") return /^\d{3}$/.test(rest) && mayBe("g");
+  if (factor === 100) return /^\d\d$/.test(rest) && mayBe("cm");
+  if (factor === 12) return mayBe("in");
+  return major === "lb" && minor === "oz";
 }
 
-function isBetween(before: string, groups: Readonly<Record<string, string | undefined>>): boolean {
+/** The entry of a unit as said; no unit at all for none. */
+function unitSaid(said: string | undefined): readonly [unknown, MeasurementUnit | null, number] {
+  return units.find(([form]) => said !== undefined && form.test(said)) ?? [undefined, null, 1];
+}
+
+function isBetween(before: string, groups: Groups): boolean {
   return groups.high !== undefined && /\bbetween ?$/i.test(before);
 }
 
@@ -146,18 +167,12 @@ interface Base {
 
 function readValue(
   low: ParsedNumber,
-  groups: Readonly<Record<string, string | undefined>>,
+  groups: Groups,
   said: string | undefined,
   isRange: boolean,
 ): Base | undefined {
-  const [, unit, factor] = units.find(([form]) => said !== undefined && form.test(said)) ?? [
-    undefined,
-    null,
-    1,
-  ];
+  const [, unit, factor] = unitSaid(said);
   if (isCompound(groups)) return compound(low, (groups.rest ?? "").trim(), unit);
-  const whole = joined(low, groups);
-  if (whole !== undefined) return whole;
   const high = groups.high === undefined ? undefined : parseNumber(groups.high);
   if (high !== undefined && high.value > low.value && high.value < low.value * 3) {
     const halfWidth = ((high.value - low.value) / 2) * factor;
@@ -168,15 +183,6 @@ function readValue(
   if (over !== undefined)
     return { value: (low.value + over.value) * factor, halfWidth: over.halfWidth * factor, unit };
   return { value: low.value * factor, halfWidth: low.halfWidth * factor, unit };
-}
-
-/** "3 pounds and 4 ounces", "3 feet and 8 inches": one size, not from the one to the other. */
-function joined(low: ParsedNumber, groups: Readonly<Record<string, string | undefined>>): Base | undefined {
-  const pair = `${groups.lowUnit ?? ""} ${groups.unit ?? ""}`;
-  if (groups.high === undefined) return undefined;
-  if (/^(?:lbs?|pounds?) (?:oz|ounces?)$/i.test(pair)) return compound(low, groups.high, "lb");
-  if (/^(?:ft|foot|feet) (?:in|ins|inch|inches)$/i.test(pair)) return compound(low, groups.high, "in");
-  return undefined;
 }
 
 function compound(low: ParsedNumber, rest: string, unit: MeasurementUnit | null): Base | undefined {
@@ -190,11 +196,11 @@ function compound(low: ParsedNumber, rest: string, unit: MeasurementUnit | null)
 }
 
 const instruments: readonly (readonly [RegExp, Instrument])[] = [
-  [/\b(?:calipers?|callipers?|vernier|micrometer|mic)\b/i, "caliper"],
-  [/\b(?:kitchen scales?|scales?|weighed)\b/i, "kitchen-scale"],
-  [/\b(?:tape|tape measure)\b/i, "tape"],
-  [/\b(?:ruler|steel rule|rule)\b/i, "rule"],
-  [/\b(?:by eye|eyeball(?:ed|ing)?|guess(?:ing|timate)?|at a guess|estimate|guesstimate)\b/i, "guess"],
+  [/\b(?:call?ipers?|vernier|micrometer|mic)\b/i, "caliper"],
+  [/\b(?:scales?|weighed)\b/i, "kitchen-scale"],
+  [/\btape\b/i, "tape"],
+  [/\bruler?\b/i, "rule"],
+  [/\b(?:by eye|eyeball(?:ed|ing)?|guess(?:ing|timate)?|estimate)\b/i, "guess"],
 ];
 
 /** The instrument named in the same sentence that can give such a reading. */
