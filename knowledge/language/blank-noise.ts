@@ -47,6 +47,8 @@ const sayings: readonly RegExp[] = [
   /\bin the (?:rough|smooth) (?:part|bit|area|side|patch)\b/g,
   /\bgives? (?:me|you|us|him|her|no)\b/g,
   /\btouch wood\b/g,
+  // What somebody polished is no mirror.
+  /\b(?:to|like) an? mirror(?: finish| shine)?\b|\bmirror (?:finish|polish\w*|shine)\b/g,
   /\bmilk (?:floats?|bottles?|rounds?|cans?|churns?|man)\b/g,
   // "No mark I can find" says no more of who looked than "no mark" does.
   /(?<=\bno \w+ )(?:that |which )?(?:i|we) (?:can|could) (?:find|see|spot|make out)\b/g,

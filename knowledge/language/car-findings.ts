@@ -24,7 +24,11 @@ export function readCar(view: MessageView): readonly CarFinding[] {
     ...marketsSold(view),
     ...view.spotted.flatMap((spotted) => namedCar(view, spotted)),
   ];
-  const texts = withPlainNouns(view.clauses, view.tokens, view.lexicon).map(({ text }) => text);
+  // New tyres are no new wheels, whatever a wheel is called.
+  const texts = withPlainNouns(view.clauses, view.tokens, view.lexicon).map(({ text }, at) => {
+    const said = view.clauses[at]?.text ?? "";
+    return /\bt[iy]res?\b/.test(said) ? said : text;
+  });
   const told = view.clauses.flatMap((clause, at) => {
     const aside = view.stances[at]?.aside;
     if (aside === "another-car") return [];

@@ -15,10 +15,12 @@ export interface Quantity extends Span {
   readonly after: string;
 }
 
-const unitWord = `(?:mm|millimet(?:er|re)s?|mils?|cm|cms|centimet(?:er|re)s?|met(?:er|re)s?|m|inch(?:es)?|ins?|"|''|ft|foot|feet|'|thou|kgs?|kilos?|kilogram(?:me)?s?|grams?|grammes?|gr|g|lbs?|pounds?|oz|ounces?)`;
+const unitWord = `(?:mm|millimet(?:er|re)s?|mils?|cm|cms|centimet(?:er|re)s?|met(?:er|re)s?|m|inch(?:es)?|zoll|ins?|"|''|ft|foot|feet|'|thou|kgs?|kilos?|kilogram(?:me)?s?|grams?|gramm(?:es?)?|gr|g|lbs?|pounds?|oz|ounces?)`;
 const spread = String.raw`(?:-|to|and|or|\.\.)`;
+/** "Three foot eight": the inches need no name. */
+const spelledInches = "one|two|three|four|five|six|seven|eight|nine|ten|eleven";
 const pattern = new RegExp(
-  String.raw`(?<![\w/.,'"•]|\d[-:])(?<low>${number})(?: ?-? ?(?<lowUnit>${unitWord})(?![a-z\d]))?(?: ?${spread} ?(?<high>${number})(?: ?-? ?(?<unit>${unitWord})(?![a-z\d]))?)?(?: and an? (?<tail>half|quarter|bit|third)\b)?(?: ?(?:and )?(?<rest>${number}) ?(?<restUnit>oz|ounces?|"|''|inch(?:es)?|ins?|grams?|gr?|cms?)?(?![a-z\d]))?`,
+  String.raw`(?<![\w/.,'"•£$€]|\d[-:])(?<low>${number})(?: ?-? ?(?<lowUnit>${unitWord})(?![a-z\d]))?(?: ?${spread} ?(?<high>${number})(?: ?-? ?(?<unit>${unitWord})(?![a-z\d]))?)?(?: and an? (?<tail>half|quarter|bit|third)\b)?(?: ?(?:and )?(?<rest>${number}|(?<=\bf(?:oo|ee)?t (?:and )?)(?:${spelledInches}) ?) ?(?<restUnit>oz|ounces?|"|''|inch(?:es)?|ins?|grams?|gr?|cms?)?(?![a-z\d]))?`,
   "gi",
 );
 
@@ -27,7 +29,7 @@ const units: readonly (readonly [RegExp, MeasurementUnit, number])[] = [
   [/^m[mi]/, "mm", 1],
   [/^c/, "cm", 1],
   [/^m$|met/, "cm", 100],
-  [/in|"|''/, "in", 1],
+  [/in|zoll|"|''/, "in", 1],
   [/ft|foot|feet|'/, "in", 12],
   [/thou/, "in", 0.001],
   [/k/, "kg", 1],
@@ -42,6 +44,17 @@ const looselyAfter =
   /^ ?(?:ish\b|or so\b|-ish\b|give or take|approx|roughly|ish|more or less|or thereabouts|odd\b)/i;
 const bounded =
   /\b(?:less than|more than|under|over|at least|at most|up to|no (?:more|less) than|max(?:imum)?|min(?:imum)?) ?$/i;
+
+/** Money, time and shares are no sizes. */
+const noSize =
+  /^ ?(?:quid|euros?|bucks|dollars|pence|percent|%|years?|yrs?|weeks?|days?|hours?|hrs?|minutes?|mins?|ono\b|each\b)/i;
+/** Figures that name or number something. */
+const numbering =
+  /\b(?:ends?|ending|starts?|starting|begins?|beginning|page|stall|post|lot|table|row|unit|hall|stand)(?: (?:in|with|on|at|no\.?|number))? $/i;
+/** How far something gives way is no size of it. */
+const givingWay =
+  /\b(?:deflects?|flex(?:es)?|bends?|moves?|squash(?:es)?|yields?|springs?|sags?|droops?)(?: (?:by|about|around|only|maybe|some|nearly|roughly|a good|in|down|up|back|to)){0,3} $/i;
+const weighing = /\bweigh(?:s|ed|ing)?(?: in)?(?: (?:at|about|around|only|some|just)){0,2} $/i;
 
 /** Most sizes read of one message. */
 const most = 60;
@@ -74,7 +87,7 @@ function quantityOf(match: RegExpMatchArray, text: string): Quantity | undefined
   const end = start + lengthUsed(match[0], groups, isPlace);
   if (bounded.test(before) && !loosely.test(before)) return undefined;
   const base = readValue(low, groups, said, isBetween(before, groups));
-  if (base === undefined) return undefined;
+  if (base === undefined || isNoSize(base.unit, before, text.slice(end, end + 12))) return undefined;
   const isLoose = loosely.test(before) || looselyAfter.test(text.slice(end, end + 16));
   const instrument = instrumentNear(text, start, end, base.unit);
   return {
@@ -86,6 +99,12 @@ function quantityOf(match: RegExpMatchArray, text: string): Quantity | undefined
     after: text.slice(end, end + 30),
     ...(instrument === undefined ? {} : { instrument }),
   };
+}
+
+function isNoSize(unit: MeasurementUnit | null, before: string, after: string): boolean {
+  if (unit === null) return noSize.test(after) || numbering.test(before);
+  const isLength = /^(?:mm|cm|in)$/.test(unit);
+  return isLength && (givingWay.test(before) || weighing.test(before));
 }
 
 /** "17 in the middle", "31 in stencil": a place or a manner, not inches, unless the words of a size follow. */
@@ -153,7 +172,7 @@ function readValue(
   isRange: boolean,
 ): Base | undefined {
   const [, unit, factor] = unitSaid(said);
-  if (isCompound(groups)) return compound(low, groups.rest ?? "", unit);
+  if (isCompound(groups)) return compound(low, (groups.rest ?? "").trim(), unit);
   const high = groups.high === undefined ? undefined : parseNumber(groups.high);
   if (high !== undefined && high.value > low.value && high.value < low.value * 3) {
     const halfWidth = ((high.value - low.value) / 2) * factor;

@@ -126,8 +126,18 @@ function particularIntent(view: MessageView, at: number): Intent | undefined {
 }
 
 function isUntold(view: MessageView, at: number, text: string): boolean {
-  if (!cannotTell.test(text) || isAskingSomebody(text)) return false;
+  if (!cannotTell.test(text) || isAskingSomebody(text) || isHalfKnown(view, at, text)) return false;
   return view.stances[at]?.aside === "question" || !saysState(view, at);
+}
+
+/** "Built in March, not sure of the year": the rest of a date is open, not what was asked. */
+function isHalfKnown(view: MessageView, at: number, text: string): boolean {
+  const before = view.clauses[at - 1];
+  return (
+    /\b(?:of|about|which|what|on|the) (?:the |exact |precise )*(?:year|month|day|week)\b/.test(text) &&
+    before?.sentence === view.clauses[at]?.sentence &&
+    /\b(?:built|finished|made|registered|delivered|stamped|dated|cast|says|reads)\b/.test(before?.text ?? "")
+  );
 }
 
 /** "not sure which one it is" asks what the part is; it does not answer a question. */

@@ -62,15 +62,15 @@ test("of messages that hold no fact one in fifteen asserts a state at most, and 
 /** Messages of the development half of which something is missed or made up. A message may leave this list; none may join it. */
 const notYetRead: ReadonlySet<string> = new Set(
   [
-    "amber-037 amber-075 amber-215 birch-025 birch-033 birch-193 cedar-004 cedar-012 cedar-015 cedar-030",
-    "cedar-036 cedar-041 cedar-043 cedar-062 cedar-063 cedar-070 cedar-072 cedar-074 cedar-075 cedar-076",
-    "cedar-077 cedar-107 cedar-116 cedar-120 cedar-135 cedar-149 cedar-150 cedar-153 cedar-162 cedar-166",
-    "cedar-174 cedar-175 cedar-176 cedar-178 cedar-185 elder-002 fir-004 fir-006 fir-010 fir-011",
-    "fir-012 fir-015 fir-016 fir-022 fir-023 fir-029 fir-035 fir-037 fir-039 fir-047",
-    "fir-048 fir-054 fir-056 fir-058 fir-078 fir-097 fir-120 fir-124 fir-130 fir-149",
-    "fir-152 fir-153 fir-160 fir-163 fir-171 fir-177 fir-179 fir-189 fir-197 fir-200",
-    "fir-212 fir-223 fir-225 gorse-001 gorse-032 gorse-047 gorse-059 gorse-065 gorse-066 gorse-069",
-    "gorse-079 gorse-086 gorse-092 gorse-093 gorse-111 gorse-118 gorse-122 gorse-128",
+    "amber-037 amber-075 amber-215 birch-025 birch-033 birch-193 cedar-004 cedar-015 cedar-030 cedar-036",
+    "cedar-041 cedar-043 cedar-062 cedar-063 cedar-070 cedar-072 cedar-074 cedar-075 cedar-076 cedar-077",
+    "cedar-107 cedar-116 cedar-120 cedar-135 cedar-149 cedar-150 cedar-153 cedar-162 cedar-166 cedar-174",
+    "cedar-175 cedar-176 cedar-178 cedar-185 fir-004 fir-006 fir-010 fir-011 fir-012 fir-016",
+    "fir-022 fir-023 fir-029 fir-035 fir-037 fir-039 fir-047 fir-054 fir-056 fir-058",
+    "fir-078 fir-097 fir-120 fir-124 fir-130 fir-149 fir-152 fir-153 fir-160 fir-163",
+    "fir-171 fir-177 fir-179 fir-189 fir-197 fir-200 fir-212 fir-223 fir-225 gorse-001",
+    "gorse-032 gorse-047 gorse-059 gorse-065 gorse-066 gorse-069 gorse-079 gorse-086 gorse-092 gorse-093",
+    "gorse-111 gorse-118 gorse-122 gorse-128",
   ].flatMap((line) => line.split(" ")),
 );
 
