@@ -35,7 +35,7 @@ const adjectives: Readonly<Record<string, readonly string[]>> = {
 };
 
 const soldIn =
-  /\b(?:sold new|new|delivered(?: new)?|supplied(?: new)?|exported(?: new)?|registered new|first sold|first registered|sold when new) (?:in|to) (?:the (?:united )?)?(?<country>[a-z]+)\b/g;
+  /\b(?:sold new|(?:car|mine|was|it|went|bought|from) new|delivered(?: new)?|supplied(?: new)?|exported(?: new)?|registered new|first sold|first registered|sold when new) (?:in|to) (?:the (?:united )?)?(?<country>[a-z]+)\b/g;
 const carsOwn =
   /\b(?:car|mine|it|its|this)(?: \w+){0,2}? (?:is |was )?an? (?<adjective>[a-z]+) one\b|\b(?<papers>[a-z]+) (?:papers|number plates|log ?book|registration papers|title|documents)\b/g;
 const ofCar = /^(?:cars?|spec|market|model|version|trim|supplied|import|export|vehicle)$/;

@@ -11,7 +11,7 @@ const grades: readonly (readonly [ProvenanceGrade, RegExp])[] = [
   ],
   [
     "documented-from-new",
-    /\b(?:documented(?! restoration)|every (?:receipt|bill|invoice|bit of paper)|(?:all|have) (?:the |its )?(?:receipts|bills|invoices)|full (?:history|documentation|paper ?work|file|records)|history (?:file )?(?:is )?complete (?:from|since) new|complete (?:history|documentation|paperwork|records)|all (?:the )?(?:paperwork|papers|bills|invoices|receipts|records) (?:from|since) new|history (?:file )?from new|build (?:sheet|card|record) (?:\w+ ){0,4}(?:matches|with|and)|works record|paper trail|wrote (?:it all|everything|it) down|kept (?:every|all) (?:of )?(?:the |his |her |its )?(?:bills?|receipts?|invoices?|papers?|paperwork))\b/,
+    /\b(?:documented(?! restoration)|every (?:receipt|bill|invoice|bit of paper)|(?:all|have) (?:the |its )?(?:receipts|bills|invoices)|full (?:history|documentation|paper ?work|file|records)|history (?:file )?(?:is )?complete (?:from|since) new|complete (?:history|documentation|paperwork|records)|all (?:the )?(?:paperwork|papers|bills|invoices|receipts|records) (?:from|since) new|history (?:file )?from new|build (?:sheet|card|record) (?:\w+ ){0,4}(?:matches|with|and)|works record|paper trail|wrote (?:it all|everything) down|kept (?:every|all) (?:of )?(?:the |his |her |its )?(?:bills?|receipts?|invoices?|papers?|paperwork))\b/,
   ],
   [
     "one-owner",
@@ -43,6 +43,8 @@ function isChanged(text: string): boolean {
   const { who = "", object = "" } = found.groups ?? {};
   if (determined.test(object)) return thePart.test(object);
   const subject = text.slice(0, found.index).trim();
+  // "Things have changed" says of nothing that it was replaced.
+  if (/^(?:have|had|has)$/.test(who) && !/ been /.test(found[0])) return thePart.test(object);
   return !passive.test(who) || !determined.test(subject) || thePart.test(subject);
 }
 

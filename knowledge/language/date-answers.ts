@@ -45,6 +45,10 @@ export function wholeAnswer(view: MessageView, text: string): FeatureFinding | u
 /** Years before and after production in which a bare pair of figures may still be a part's month. */
 const monthsAround = 60;
 
+/** "7/80 primer", "2/80 by weight": a grade or a share. */
+const noMark =
+  /^ ?(?:primer|paint|grit|paper|by (?:weight|volume)|mix|ratio|scale|drill|road|lb\b|psi\b|tyres?|tires?)/;
+
 /**
  * Whether a date without a word for what it is of is a mark: any month or week when one was just asked for ("4/80 beside
  * the cable nut"), figures with a stroke where the part spoken of has a mark of that form ("IH 5/80").
@@ -52,7 +56,7 @@ const monthsAround = 60;
 export function standsAsMark(view: MessageView, phrase: DatePhrase, text: string): boolean {
   const isPair = phrase.shape === "pair" || phrase.shape === "week";
   const isDated = isPair || phrase.shape === "month" || phrase.shape === "day";
-  if (!isDated || isOfErrand(phrase, text)) return false;
+  if (!isDated || isOfErrand(phrase, text) || noMark.test(text.slice(phrase.end))) return false;
   const production = productionSpan(view.lexicon.handbook.cars);
   const isNear =
     phrase.interval.to > production.from - monthsAround &&

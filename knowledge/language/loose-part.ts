@@ -40,6 +40,9 @@ const unknownYet = /^ (?:an?|one|two|three|four|some|this|these|both)\b/;
 /** What "bought from a stall" is said of, where it is said: not "my wheel came out of a skip", which is on a car again. */
 const subject =
   /^(?:and |so |then |was |were |also |originally )*$|(?:^|\b)(?<!\bmy (?:\w+ )?)(?:it|this|they|them|these|both|one|ones|parts?|was|were|is|are|been)(?: \w+ly)? $/;
+/** "Bought it in 80": when, not where. */
+const sometime =
+  /^(?:in|on|at|for) (?:\d|(?:the |last |this |early |late )*(?:january|february|march|april|may|june|july|august|september|october|november|december|spring|summer|autumn|winter|\w+day|sixties|seventies|eighties|nineties)\b)/;
 const somewhere = /^(?:in|at|on|under|behind) (?:an?|the|my|his|her|our|their)\b/;
 const boughtPart =
   /\b(?:just bought|i bought|ive bought|have bought) (?:a|an|this|these|one|two|some)(?: \w+){0,4}? (?:parts?)\b|\bjust bought (?:one|this|these)$/;
@@ -120,5 +123,8 @@ function comesToOwner(view: MessageView, text: string): boolean {
 
 function isWhereSold(verb: string, place: string): boolean {
   if (seller.test(place)) return true;
-  return verb === "found" ? somewhere.test(place) : paid.test(verb);
+  if (verb === "found") return somewhere.test(place);
+  // "Picked up", not "picked at the paint".
+  const isTaken = !verb.startsWith("picked") || verb.endsWith("up") || place.startsWith("up");
+  return paid.test(verb) && isTaken && !sometime.test(place);
 }

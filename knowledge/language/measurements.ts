@@ -2,6 +2,7 @@
 import { chooseFeature } from "./measured-feature.ts";
 import type { FeatureFinding } from "./message-reading.ts";
 import type { MessageView } from "./message-view.ts";
+import { isOtherThing } from "./other-things.ts";
 import type { Candidate } from "./plausible-size.ts";
 import type { Quantity } from "./quantities.ts";
 
@@ -26,7 +27,7 @@ export function attachQuantities(view: MessageView, quantities: readonly Quantit
     // "46 and a half inches wide": the clause is that of the last word of the figure.
     const clause = view.clauseOf[Math.max(at, tokenAt(view, quantity.end) - 1)] ?? view.clauseOf[at] ?? 0;
     const isCounted = quantity.unit === null && view.phrasesAt.has(at);
-    if (view.stances[clause]?.aside !== undefined || isCounted) continue;
+    if (view.stances[clause]?.aside !== undefined || isCounted || isOfAnother(view, clause)) continue;
     const chosen = chooseFeature(view, quantity, at, clause) ?? repeated(quantity, last);
     if (chosen !== undefined) {
       last = { chosen, quantity };
@@ -36,6 +37,17 @@ export function attachQuantities(view: MessageView, quantities: readonly Quantit
   }
   return { findings: [...findings.values()], leftAside };
 }
+
+/** "The bench is 1180 mm wide", "I am 180 cm tall": the size of what the clause is about, and that is no part. */
+function isOfAnother(view: MessageView, clause: number): boolean {
+  const { from = 0, text = "" } = view.clauses[clause] ?? {};
+  if (/^(?:i am|im|he is|hes|she is|shes) \d/.test(text)) return true;
+  const subject = view.tokens[from + 1];
+  if (subject === undefined || !otherSubject.test(text) || !isOtherThing(subject.stem)) return false;
+  const parts = [...view.lexicon.parts.values()];
+  return parts.every(({ cues, nameWords }) => !cues.has(subject.stem) && !nameWords.has(subject.folded));
+}
+const otherSubject = /^(?:the|my|our|his|her|an?) \w+ (?:is|was|weighs|weighed|measures|measured)\b/;
 
 function findingOf(view: MessageView, { chosen, quantity }: Attached, clause: number): FeatureFinding {
   const { value, halfWidth, unit, instrument } = quantity;

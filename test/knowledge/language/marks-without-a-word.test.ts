@@ -23,6 +23,9 @@ describe("a month with a stroke on a part that has such a mark", () => {
     ["it was replaced 7/79", "front-wing"],
     ["fitted 5/80 by my father", "steering-wheel"],
     ["a 7/32 drill went in", "front-wing"],
+    ["7/80 primer on it", "front-wing"],
+    ["mixed 2/80 by weight", "front-wing"],
+    ["moved house in June 1980", "front-wing laid-date"],
     ["4/80 and a cable nut", ""],
     ["3/41 somewhere on it", "instrument-panel"],
   ])("%s (%s) is none", (text, about) => {

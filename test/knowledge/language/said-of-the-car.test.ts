@@ -41,7 +41,7 @@ describe("a car's history", () => {
     expect(
       having(
         "known-replaced",
-        "it was never replaced\nit has not been changed\nit changed hands\nit is the original\nI have now replaced the seal\nthe door seal was changed\nmy dad replaced a bulb\ntwo wings in my life were replaced",
+        "it was never replaced\nit has not been changed\nit changed hands\nit is the original\nI have now replaced the seal\nthe door seal was changed\nthings have changed\nmy dad replaced a bulb\ntwo wings in my life were replaced",
       ),
     ).toEqual([]);
   });
@@ -243,6 +243,8 @@ describe("a part by itself", () => {
         just bought a Shrike
         I bought a Shrike Mk II from a dealer
         first owner, bought it at the dealer in 77 with this dash
+        bought it in 80, the mirror was on it
+        picked at the paint on the wing
         as if bought with the mirror on another day`,
       ),
     ).toEqual([]);
@@ -288,6 +290,7 @@ describe("model, trim and market", () => {
     ["supplied new to the States", ["market america"]],
     ["delivered new in Sweden", ["market continent"]],
     ["delivered new in March", []],
+    ["new to Holland, hello", []],
     ["it's a US one", ["market america"]],
     ["Dutch papers and all", ["market continent"]],
     ["car papers", []],

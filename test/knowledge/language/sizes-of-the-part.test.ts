@@ -80,9 +80,19 @@ describe("figures that are no size of the part", () => {
     ["the hub nuts are 32 mm", "road-wheel"],
     ["a 4 mm ball seats in the groove", "door-mirror"],
     ["70 hours of work", "front-wing"],
+    ["I am 180 cm tall", "rear-spoiler"],
+    ["the bench is 1180 mm wide", "rear-spoiler"],
+    ["the box was 400 mm long", "steering-wheel"],
   ])("%s (%s)", (text, about) => {
     expect(read(text, about).filter((line) => line.includes("±"))).toEqual([]);
   });
+});
+
+test.each([
+  ["the rim is 24 mm thick", "steering-wheel", "steering-wheel.rim-thickness 24±0.5 mm"],
+  ["the glass is 2.1 mm thick", "door-mirror", "door-mirror.glass-thickness 2.1±0.05 mm"],
+])("%s (%s): a word of the part is no other thing", (text, about, expected) => {
+  expect(read(text, about)).toEqual([expected]);
 });
 
 test("a lip that was buffed to a mirror names no mirror", () => {
