@@ -11,7 +11,8 @@ import type { MessageView } from "./message-view.ts";
 type Material = Extract<TradeEvidence, { kind: "material" }>;
 
 /** Only a sentence that may hold a mark or a weighing is given to the trade room. */
-const mayTell = /[<>]|\b(?:densit\w+|gravity|s\.?g\.?|water|sink\w*|float\w*)\b|g ?(?:\/|per) ?(?:c|ml)/i;
+const mayTell =
+  /[<>]|\b(?:densit\w+|gravity|s\.?g|water|sink\w*|float\w*)\b|(?:g|grams?) ?(?:\/|per) ?(?:c|ml)/i;
 /** Most sentences looked at in one message. */
 const mostSentences = 12;
 /** A mark names a material and its family; a weighing lists everything that has such a density. */

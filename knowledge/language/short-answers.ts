@@ -130,7 +130,7 @@ function toldByWord(view: MessageView, words: FeatureWords): ReportValue | undef
   const denied = new Set<string>();
   const isShort = view.tokens.filter((token) => !fillers.has(token.folded)).length <= 3;
   view.tokens.forEach((token, at) => {
-    if (glueWords.has(token.folded) || fillers.has(token.folded)) return;
+    if ([glueWords, fillers, undecided].some((list) => list.has(token.folded))) return;
     if (cannotTell.test(view.clauses[view.clauseOf[at] ?? 0]?.text ?? "")) return;
     const state = words.tellingWords.get(token.stem);
     if (

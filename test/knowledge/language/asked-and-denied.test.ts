@@ -134,6 +134,7 @@ describe("a denial", () => {
   });
   test("that is only a turn of phrase denies nothing", () => {
     const phrases = `{not,isn't,wasn't} the one {that,which} I had
+      not one{, of them, hundred}
       {not,never,isn't} {sure,so sure,clear,only,just,yet,been,from,for sale,in a position,in the position}
       no {idea,doubt,clue,question,more than,way of,good,luck,record,records,history,thanks,it,its,they,this}
       nothing {else,to,wrong,special}
@@ -155,6 +156,7 @@ describe("a denial", () => {
   });
   test("is one all the same in words that only look so", () => {
     const real = `{isn't,not} the one I had
+      not one {plug,slot}
       {not,never} {rough,clearly square,frombled}
       no {ideal,mark,goods}
       nothing {rough,tosses}
