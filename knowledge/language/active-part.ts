@@ -5,6 +5,7 @@ import { numberOf } from "./fold-word.ts";
 import type { Lexicon } from "./lexicon.ts";
 import type { Meaning } from "./meaning.ts";
 import type { ReadingContext } from "./message-reading.ts";
+import { stemsOf } from "./name-stems.ts";
 import type { Spotted } from "./spot-terms.ts";
 import type { Token } from "./tokens.ts";
 
@@ -22,9 +23,16 @@ export interface PartView {
 function partsNamed({ phrase }: Spotted, lexicon: Lexicon): readonly string[] {
   const named = phrase.meanings.flatMap((meaning) => {
     if (meaning.kind === "part" || meaning.kind === "variant") return [meaning.part];
+    if (meaning.kind === "state") return holdsWholeName(phrase, meaning.part, lexicon) ? [meaning.part] : [];
     return meaning.kind === "feature" && holdsPartName(phrase, meaning.part, lexicon) ? [meaning.part] : [];
   });
   return Array.from(new Set(named));
+}
+
+/** "Steering wheel … glove": a state said around the part's name of several words. */
+function holdsWholeName({ stems }: Spotted["phrase"], id: string, { handbook }: Lexicon): boolean {
+  const name = stemsOf(handbook.parts.find((part) => part.id === id)?.name ?? "");
+  return name.length > 1 && name.every((stem) => stems.includes(stem));
 }
 
 function holdsPartName({ stems }: Spotted["phrase"], part: string, lexicon: Lexicon): boolean {

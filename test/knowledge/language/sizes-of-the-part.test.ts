@@ -106,6 +106,12 @@ test("a glass one reads by is not the part that is read", () => {
   expect(reading.parts.map(({ part }) => part)).not.toContain("door-mirror");
 });
 
+test("a state said around the name of a part names the part", () => {
+  const text =
+    "Steering wheel here has a glove threaded on with a bootlace. The rim dips 45mm in front of the bolts";
+  expect(read(text)).toEqual(["steering-wheel.rim-cover laced-glove", "steering-wheel.dish 45±0.5 mm"]);
+});
+
 test("a car with no wheels speaks of no wheels", () => {
   const reading = readDemo("26 mm thick. I sat in a car with no wheels", "steering-wheel");
   expect(findingsInWords(reading)).toEqual(["steering-wheel.rim-thickness 26±0.5 mm"]);
