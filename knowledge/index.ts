@@ -73,7 +73,13 @@ export { notThere } from "./evidence/report.ts";
 export { shortEdition } from "./handbook/edition.ts";
 export { fileNotText, fileTooLarge, folderTooLarge, tooManyFiles } from "./handbook/file-check.ts";
 export type { HandbookFile, HandbookLimits } from "./handbook/handbook-file.ts";
-export { fileProblem, fileRole, handbookLimits, pathProblem } from "./handbook/handbook-file.ts";
+export {
+  fileProblem,
+  fileRole,
+  handbookLimits,
+  learntWordsPath,
+  pathProblem,
+} from "./handbook/handbook-file.ts";
 export { handbookJsonSchemas } from "./handbook/json-schemas.ts";
 export type { LoadedHandbook } from "./handbook/load-handbook.ts";
 export { loadHandbook } from "./handbook/load-handbook.ts";
@@ -87,6 +93,7 @@ export type {
   DateFeature,
   Feature,
   Handbook,
+  LearntWords,
   PartKind,
   Source,
   Variant,
@@ -121,6 +128,12 @@ export { mutualInformationBits } from "./information/mutual-information.ts";
 export { dateAgo } from "./language/date-ago.ts";
 export { findDates } from "./language/date-phrases.ts";
 export { boundedEditDistance } from "./language/edit-distance.ts";
+export {
+  type AnnotationProblem,
+  readAnnotatedMessages,
+} from "./language/hearing/annotated-messages.ts";
+export { learnWords, type TaughtMessage } from "./language/hearing/learn-words.ts";
+export { isOftenTold, leastTimes, ofOftenTold, stateKey, timesTold } from "./language/hearing/often-told.ts";
 export type { Lexicon } from "./language/lexicon.ts";
 export { compileLexicon } from "./language/lexicon.ts";
 export { findingsOfMaterial } from "./language/material-findings.ts";

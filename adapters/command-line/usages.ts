@@ -124,6 +124,18 @@ export const usages: Readonly<Record<string, Usage>> = {
       "each cell that could not be read is named, with what to write instead; status 2 when there is one",
     ],
   },
+  learn: {
+    purpose: "learn from annotated messages how owners speak of what a handbook describes",
+    lines: [
+      "witness-mark learn FILE [FILE ...] --handbook DIR",
+      "  FILE             messages with what they tell, one JSON object a line:",
+      '                   {"text":"...","facts":[{"part":"P","feature":"F","state":"S"}]} and, if wanted,',
+      '                   "id":"M", "context":{"part":"P","askedFeature":"F"}: what was talked of and asked before',
+      '                   a fact may have "not", "reading" or "date" in place of "state": it teaches nothing',
+      "  --handbook DIR   the handbook's folder; learnt-words.json is written into it, in place of the one before",
+      "each line that could not be read is named, and nothing is written then; status 2",
+    ],
+  },
   schema: {
     purpose: "print the JSON Schema of a handbook's file, for editors",
     lines: [

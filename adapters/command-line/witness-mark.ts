@@ -21,6 +21,7 @@ const commands: Readonly<Record<string, () => Promise<{ readonly run: Run }>>> =
   check: () => import("./check.ts"),
   editions: () => import("./editions.ts"),
   table: () => import("./table.ts"),
+  learn: () => import("./learn.ts"),
   schema: () => import("./schema.ts"),
   "sign-in": () => import("./sign-in.ts"),
   store: () => import("./store.ts"),

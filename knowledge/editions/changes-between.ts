@@ -21,6 +21,7 @@ export function changesBetween(older: Handbook, newer: Handbook): readonly Handb
     ...thingChanges("source", named(older.sources), named(newer.sources), {}, rest),
     ...otherwise(coverOf(older), coverOf(newer), "the cover"),
     ...otherwise([...older.drawings], [...newer.drawings], "the drawings"),
+    ...learntAnew(older, newer),
   ];
 }
 
@@ -140,6 +141,13 @@ function coverOf({ cover }: Handbook): object {
 
 function otherwise(before: unknown, after: unknown, detail: string, part?: Name): readonly HandbookChange[] {
   return isSame(before, after) ? [] : [{ about: "other", part, variant: undefined, detail }];
+}
+
+/** Weights mean nothing to a reader, so that they are others is all that is told. */
+function learntAnew(older: Handbook, newer: Handbook): readonly HandbookChange[] {
+  if (isSame(older.learntWords, newer.learntWords)) return [];
+  const messages = newer.learntWords?.messages;
+  return [{ about: "learnt words", part: undefined, variant: undefined, messages }];
 }
 
 /** Things that both editions have, in the newer one's order. */

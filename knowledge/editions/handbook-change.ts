@@ -57,6 +57,13 @@ export type HandbookChange =
       /** Of a new name: the old one. Of other words: which of them changed. */
       readonly detail: string;
     }
+  /** How owners speak of the states: `messages`, from how many it was learnt; undefined when it is no longer there. */
+  | {
+      readonly about: "learnt words";
+      readonly part: undefined;
+      readonly variant: undefined;
+      readonly messages: number | undefined;
+    }
   /** Everything else: where. */
   | {
       readonly about: "other";

@@ -35,7 +35,11 @@ export function folderTooLarge(limits: HandbookLimits): Problem {
 /** A file that is larger than a handbook's may be. */
 export function fileTooLarge(path: string, limits: HandbookLimits): Problem {
   const message = `the file is larger than ${inMegabytes(limits.fileBytes)}`;
-  return fileProblem("file-too-large", path, message, "shorten it, or simplify the drawing");
+  const mend =
+    fileRole(path) === "learnt words"
+      ? "delete it, and learn the words from fewer messages"
+      : "shorten it, or simplify the drawing";
+  return fileProblem("file-too-large", path, message, mend);
 }
 
 /** A file that is not UTF-8 text. */

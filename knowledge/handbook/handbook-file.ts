@@ -20,13 +20,16 @@ export interface HandbookLimits {
 /** 2 MB a file, 20 MB and 500 files a folder: ten times what a large club has written. */
 export const handbookLimits: HandbookLimits = { fileBytes: 2_000_000, totalBytes: 20_000_000, files: 500 };
 
-export type FileRole = "cover" | "cars" | "sources" | "part" | "drawing" | "readme";
+export type FileRole = "cover" | "cars" | "sources" | "part" | "drawing" | "learnt words" | "readme";
+
+export const learntWordsPath = "learnt-words.json";
 
 const NAME = /^[A-Za-z0-9][A-Za-z0-9._-]{0,99}$/;
 const TOP_FILES: ReadonlyMap<string, FileRole> = new Map([
   ["handbook.yaml", "cover"],
   ["cars.yaml", "cars"],
   ["sources.yaml", "sources"],
+  [learntWordsPath, "learnt words"],
   ["README.md", "readme"],
   ["LICENSE", "readme"],
 ]);
@@ -47,13 +50,13 @@ export function pathProblem(path: string): Problem | undefined {
   if (leavesFolder(path)) {
     return fileProblem(
       "file-path",
-      shownPath(path),
+      printable(path),
       "this path leads out of the handbook folder",
       "keep every file inside the folder",
     );
   }
   if (fileRole(path) !== undefined) return undefined;
-  return fileProblem("file-unknown", shownPath(path), "a handbook has no such file", mendPath(path));
+  return fileProblem("file-unknown", printable(path), "a handbook has no such file", mendPath(path));
 }
 
 /** A problem of a whole file. */
@@ -70,11 +73,11 @@ function mendPath(path: string): string {
   if (path.endsWith(".yml")) return `rename it to end in .yaml`;
   const near = nearestName(path, TOP_FILES.keys());
   if (near !== undefined) return `did you mean ${near}?`;
-  return "a handbook holds handbook.yaml, cars.yaml, sources.yaml, parts/NAME.yaml and drawings/NAME.svg: rename or move it";
+  return "a handbook holds handbook.yaml, cars.yaml, sources.yaml, learnt-words.json, parts/NAME.yaml and drawings/NAME.svg: rename or move it";
 }
 
-/** A path without control characters and of bounded length, fit to be printed. */
-function shownPath(path: string): string {
-  const printable = path.replaceAll(/[^\x20-\x7e]/g, "?");
-  return printable.length > 120 ? `${printable.slice(0, 117)}...` : printable || ".";
+/** A path or name without control characters and of bounded length, fit to be printed; "." for an empty one. */
+export function printable(written: string): string {
+  const plain = written.replaceAll(/[^\x20-\x7e]/g, "?");
+  return plain.length > 120 ? `${plain.slice(0, 117)}...` : plain || ".";
 }

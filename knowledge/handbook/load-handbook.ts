@@ -8,8 +8,10 @@ import { crossReferences, type Draft, type SoundFile } from "./cross-references.
 import { editionOf } from "./edition.ts";
 import { checkFiles } from "./file-check.ts";
 import { fileRole, type HandbookFile, type HandbookLimits, handbookLimits } from "./handbook-file.ts";
+import { checkLearntWords } from "./learnt-words-check.ts";
+import { readLearntWords } from "./learnt-words-file.ts";
 import { byCodeUnit, type Problem, sortedProblems } from "./problem.ts";
-import { Cars, Cover, type Handbook, PartKind, Sources } from "./schema.ts";
+import { Cars, Cover, type Handbook, type LearntWords, PartKind, Sources } from "./schema.ts";
 import { shaped } from "./shape-problems.ts";
 import { readYaml } from "./yaml-reading.ts";
 
@@ -54,6 +56,7 @@ export function readHandbook(
     drawings: readable.filter(({ path }) => fileRole(path) === "drawing"),
     drawingPaths: new Set(files.flatMap(({ path }) => (fileRole(path) === "drawing" ? [path] : []))),
   };
+  const learntWords = soundLearntWords(readable, problems);
   const cross = crossReferences(draft);
   problems.push(...cross.problems);
   const { cars, sources } = draft;
@@ -67,8 +70,20 @@ export function readHandbook(
     sources: sources.value.sources,
     parts: draft.parts.map(({ value }) => value),
     drawings: new Map(draft.drawings.map(({ path, text }) => [path, text])),
+    ...(learntWords === undefined ? {} : { learntWords }),
   };
-  return { loaded: { ok: true, handbook, warnings: sortedProblems(cross.warnings) }, cover, draft };
+  const ofWords = learntWords === undefined ? [] : checkLearntWords(learntWords, handbook.parts);
+  const warnings = sortedProblems([...cross.warnings, ...ofWords]);
+  return { loaded: { ok: true, handbook, warnings }, cover, draft };
+}
+
+function soundLearntWords(files: readonly HandbookFile[], problems: Problem[]): LearntWords | undefined {
+  const file = files.find(({ path }) => fileRole(path) === "learnt words");
+  if (file === undefined) return undefined;
+  const read = readLearntWords(file);
+  if (read.ok) return read.value;
+  problems.push(read.problem);
+  return undefined;
 }
 
 function soundFiles<T>(

@@ -29,6 +29,7 @@ export const problemCodes = [
   "yaml-tag",
   "yaml-depth",
   "yaml-several-documents",
+  "json-syntax",
   // the shape
   "key-unknown",
   "key-missing",
@@ -43,6 +44,7 @@ export const problemCodes = [
   "text-length",
   "list-length",
   "claim-mixed",
+  "learnt-words-shape",
   // what one place says of another
   "id-twice",
   "id-reserved",
@@ -65,6 +67,8 @@ export const problemCodes = [
   "drawing-missing",
   "drawing-unused",
   "drawing-unsafe",
+  "learnt-words-unknown",
+  "learnt-words-missing",
 ] as const;
 export type ProblemCode = (typeof problemCodes)[number];
 

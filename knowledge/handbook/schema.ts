@@ -4,11 +4,13 @@
  */
 import type { Cars } from "./cars-schema.ts";
 import type { Cover, Source } from "./cover-schema.ts";
+import type { LearntWords } from "./learnt-words-schema.ts";
 import type { PartKind } from "./part-schema.ts";
 
 export { Cars } from "./cars-schema.ts";
 export { Cover, Source, Sources } from "./cover-schema.ts";
 export { DateFeature, Feature, MeasurementFeature, StateFeature } from "./feature-schema.ts";
+export { type Ear, LearntWords } from "./learnt-words-schema.ts";
 export { Cause, PartKind } from "./part-schema.ts";
 export { Claim, FittedPeriod, Variant } from "./variant-schema.ts";
 
@@ -21,4 +23,6 @@ export interface Handbook {
   readonly parts: readonly PartKind[];
   /** SVG text by path inside the folder ("drawings/foot.svg"). */
   readonly drawings: ReadonlyMap<string, string>;
+  /** How owners speak of its states, where that was learnt. */
+  readonly learntWords?: LearntWords;
 }

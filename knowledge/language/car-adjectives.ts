@@ -35,9 +35,9 @@ const adjectives: Readonly<Record<string, readonly string[]>> = {
 };
 
 const soldIn =
-  /\b(?:sold new|(?:car|mine|was|it|went|bought|from) new|delivered(?: new)?|supplied(?: new)?|exported(?: new)?|registered new|first sold|first registered|sold when new) (?:in|to) (?:the (?:united )?)?(?<country>[a-z]+)\b/g;
+  /\b(?:sold new|(?:car|mine|was|it|went|bought|from) new|delivered(?: new)?|supplied(?: new)?|exported(?: new)?|registered new|first sold|first registered|sold when new) (?:here )?(?:in|to) (?:the (?:united )?)?(?<country>[a-z]+)\b/g;
 const carsOwn =
-  /\b(?:car|mine|it|its|this)(?: \w+){0,2}? (?:is |was )?an? (?<adjective>[a-z]+) one\b|\b(?<papers>[a-z]+) (?:papers|number plates|log ?book|registration papers|title|documents)\b/g;
+  /\b(?:car|mine|it|its|this)(?: \w+){0,2}? (?:is |was )?an? (?<adjective>[a-z]+) one\b|\b(?<papers>[a-z]+) (?:papers|number plates|log ?book|registration papers|title|documents)\b|\b(?<delivered>[a-z]+) (?:delivered|supplied)\b/g;
 const ofCar = /^(?:cars?|spec|market|model|version|trim|supplied|import|export|vehicle)$/;
 
 /** Markets told by a country or by an adjective, in the order said; of no car but the speaker's own. */
@@ -49,7 +49,7 @@ export function marketsSold(view: MessageView): readonly CarFinding[] {
     const told = [
       ...Array.from(clause.text.matchAll(soldIn), (found) => adjectives[found.groups?.country ?? ""] ?? []),
       ...Array.from(clause.text.matchAll(carsOwn), ({ groups }) => [
-        groups?.adjective ?? groups?.papers ?? "",
+        groups?.adjective ?? groups?.papers ?? groups?.delivered ?? "",
       ]),
       ...adjectivesOfModels(view, at),
     ];
@@ -70,12 +70,20 @@ function adjectivesOfModels(view: MessageView, at: number): readonly (readonly s
 }
 
 /** The market of the first of the adjectives that one has among its names ("Dutch car", "US spec"). */
-function marketOf(view: MessageView, said: readonly string[]): string | undefined {
+export function marketOf(view: MessageView, said: readonly string[]): string | undefined {
   const { markets } = view.lexicon.handbook.cars;
   return said.map((adjective) => namedBy(markets, adjective)).find((each) => each !== undefined);
 }
 
 const plainOne = /^(?:an? |the )?(?<adjective>[a-z]+) one$/;
+
+const aPlainOne =
+  /(?:\bcar(?: \w+){0,2}? (?:is|was)|^cars) (?:just |only )?an? (?:bog )?(?<adjective>[a-z]+) one\b/;
+const myPlainOne = /^(?:mines|mine is) (?:just |only )?an? (?:bog )?(?<adjective>[a-z]+) one\b/;
+
+function isPartSpokenOf(view: MessageView): boolean {
+  return view.context.part !== undefined || view.mentioned.some((part) => part !== undefined);
+}
 
 /** "My car is a base one", "car is right hand drive, standard one": of the car, not of a part. */
 export function trimsByAdjective(view: MessageView): readonly CarFinding[] {
@@ -86,7 +94,8 @@ export function trimsByAdjective(view: MessageView): readonly CarFinding[] {
     const isOfCar = before?.sentence === clause.sentence && /\bcar\b/.test(before.text);
     const said =
       (isOfCar ? plainOne.exec(clause.text) : null) ??
-      /\bcar(?: \w+){0,2}? (?:is|was) (?:just )?an? (?<adjective>[a-z]+) one\b/.exec(clause.text);
+      aPlainOne.exec(clause.text) ??
+      (isPartSpokenOf(view) ? null : myPlainOne.exec(clause.text));
     const id = namedBy(view.lexicon.handbook.cars.trims, said?.groups?.adjective ?? "");
     return id === undefined
       ? []

@@ -1,14 +1,16 @@
 // What a message says of the car: model, trim and market by name, how well its history is known, whether the part
 // is loose. Somebody else's car is left aside; a question may still tell of the speaker's own.
-import { isAnyCar, isOthersCar } from "./any-car.ts";
-import { marketsSold, trimsByAdjective } from "./car-adjectives.ts";
+import { marketOf, marketsSold, trimsByAdjective } from "./car-adjectives.ts";
 import { gradeIn, historyIn } from "./car-history.ts";
+import type { Clause } from "./clauses.ts";
 import { commonWords, glueWords } from "./common-words.ts";
+import { isBesideAnotherModel, isFamily } from "./compared-models.ts";
 import { embeddedQuestionCues } from "./cue-words.ts";
 import { tellsLoose } from "./loose-part.ts";
 import type { CarFinding } from "./message-reading.ts";
 import { type MessageView, wordsBetween } from "./message-view.ts";
 import { stemsOf } from "./name-stems.ts";
+import { isOfOwnCar } from "./own-car.ts";
 import { withPlainNouns } from "./plain-nouns.ts";
 import type { Spotted } from "./spot-terms.ts";
 
@@ -87,26 +89,40 @@ const shortestList = 2;
 /** Words of a clause in a list that is an answer about the car. */
 const mostWords = 4;
 
-/** "Home, June 1980, Shrike S": in a list about the car, a market is said by its one word. */
+/** "Home, June 1980, Shrike S", "car's a Mk2, 1983 model, British": in a list about the car, a market is said by one word. */
 function marketsByWord(view: MessageView): readonly CarFinding[] {
+  const isList = isCarList(view);
+  return view.clauses.flatMap((clause, at) => {
+    const { from, to } = clause;
+    const said = view.tokens[from];
+    const isAmongCars = isList || view.clauses.some((other) => isOfSameCar(clause, other));
+    if (from !== to || said === undefined || !isAmongCars || view.stances[at]?.aside !== undefined) return [];
+    const named = view.lexicon.handbook.cars.markets.find(({ name }) => {
+      const [word = ""] = name.toLowerCase().split(/[^a-z]+/, 1);
+      return word.length > 3 && said.folded.startsWith(word.slice(0, 7));
+    });
+    const id = named?.id ?? marketOf(view, [said.folded]);
+    return id === undefined ? [] : [{ about: "market" as const, id, words: wordsBetween(view, from, to) }];
+  });
+}
+
+function isOfSameCar(one: Clause, other: Clause): boolean {
+  return (
+    other.sentence === one.sentence && other !== one && /^(?:my |the )?cars? \b|\bmodel\b/.test(other.text)
+  );
+}
+
+/** Whether the message is nothing but short words about the car. */
+function isCarList(view: MessageView): boolean {
   const { clauses } = view;
-  const isList = clauses.length >= shortestList && clauses.every(({ from, to }) => to - from < mostWords);
   const namesCar =
     trimsByWord(view).length > 0 ||
     clauses.some(({ text }) => /\b(?:19[5-9]\d|[6-9]\d)\b/.test(text)) ||
     view.spotted.some(({ phrase }) =>
       phrase.meanings.some(({ kind }) => kind === "model" || kind === "trim"),
     );
-  if (!isList || !namesCar || view.stances.some(({ aside }) => aside !== undefined)) return [];
-  return clauses.flatMap(({ from, to }) => {
-    const said = view.tokens[from];
-    const market = view.lexicon.handbook.cars.markets.find(({ name }) => {
-      const [word = ""] = name.toLowerCase().split(/[^a-z]+/, 1);
-      return said !== undefined && word.length > 3 && said.folded.startsWith(word.slice(0, 7));
-    });
-    if (from !== to || market === undefined) return [];
-    return [{ about: "market" as const, id: market.id, words: wordsBetween(view, from, to) }];
-  });
+  const isShort = clauses.length >= shortestList && clauses.every(({ from, to }) => to - from < mostWords);
+  return isShort && namesCar && view.stances.every(({ aside }) => aside === undefined);
 }
 
 function isNamePlace(view: MessageView, at: number): boolean {
@@ -118,12 +134,28 @@ function isNamePlace(view: MessageView, at: number): boolean {
   if (!isPlainly && !/[A-Z]/.test(view.shown.charAt(token.start))) return false;
   const isAfterName =
     before !== undefined &&
-    (/^(?:a|an|the|my|model|year|trim|\d{2,4})$/.test(before.folded) || modelEndsAt(view, at - 1));
+    (/^(?:a|an|the|my|our|dads|mums|built|model|year|trim|\d{2,4})$/.test(before.folded) ||
+      modelEndsAt(view, at - 1));
   const isAlone =
     token.folded.length > 1 && token.breakBefore !== "none" && (after?.breakBefore ?? "sentence") !== "none";
-  if (after !== undefined && after.breakBefore === "none" && isPartWord(view, after.folded)) return false;
+  const isOwners =
+    /^(?:my|our)$/.test(before?.folded ?? "") &&
+    /['\u2019]s $/.test(view.shown.slice(token.start, after?.start ?? token.end));
+  if (!isOwners && after?.breakBefore === "none" && isPartWord(view, after.folded)) return false;
+  if (isInCarList(view, at)) return true;
   return token.breakBefore === "none" ? isAfterName : isAlone;
 }
+
+/** "1979 model, home market, S", "S here, UK car", "Touring of course, 1983 model": alone among what is said of a car. */
+function isInCarList(view: MessageView, at: number): boolean {
+  const clause = view.clauses[view.clauseOf[at] ?? 0];
+  const text = clause?.text ?? "";
+  if (clause?.from !== at || !/^\w+(?: here| of course)?$/.test(text)) return false;
+  return view.clauses.some(
+    (other) => other.sentence === clause.sentence && other !== clause && ofCar.test(other.text),
+  );
+}
+const ofCar = /\b(?:car|built|market|model)\b/;
 
 function modelEndsAt(view: MessageView, at: number): boolean {
   return (view.phrasesAt.get(at) ?? []).some((each) =>
@@ -135,23 +167,16 @@ function isPartWord(view: MessageView, word: string): boolean {
   return !glueWords.has(word) && [...view.lexicon.parts.values()].some((part) => part.nameWords.has(word));
 }
 
-/** Whether what the tokens name is told of the speaker's own car. */
-function isOfOwnCar(view: MessageView, from: number, to: number): boolean {
-  const at = view.clauseOf[from] ?? 0;
-  const aside = view.stances[at]?.aside;
-  if (aside === "another-car" || aside === "hearsay" || isAnyCar(view, at)) return false;
-  return !isAmongLetters(view, to) && !isOthersCar(view, from, to);
-}
-
 function namedCar(view: MessageView, spotted: Spotted): readonly CarFinding[] {
   const text = view.clauses[view.clauseOf[spotted.from] ?? 0]?.text ?? "";
   if (!isOfOwnCar(view, spotted.from, spotted.to) || isDeniedBefore(view, spotted.from)) return [];
   const words = wordsBetween(view, spotted.from, spotted.to);
   const found = new Map<string, CarFinding>();
+  const isCompared = isBesideAnotherModel(view, spotted);
   for (const meaning of spotted.phrase.meanings) {
     if (meaning.kind === "trim" || (meaning.kind === "market" && marketCue.test(text)))
       found.set(meaning.kind, { about: meaning.kind, id: meaning.id, words });
-    if (meaning.kind === "model" && !isFamily(view, spotted.phrase.stems))
+    if (meaning.kind === "model" && !isCompared && !isFamily(view, spotted.phrase.stems))
       found.set(meaning.kind, { about: meaning.kind, id: meaning.id, words });
   }
   const model = found.has("trim") && !found.has("model") ? modelWithin(view, spotted) : undefined;
@@ -171,22 +196,6 @@ function modelWithin(view: MessageView, { phrase }: Spotted): string | undefined
   );
   const [only] = held;
   return held.length === 1 ? only?.id : undefined;
-}
-
-/** "An S R and some digits": letters of a mark. */
-function isAmongLetters(view: MessageView, to: number): boolean {
-  const [last, next] = [view.tokens[to], view.tokens[to + 1]];
-  return last?.folded.length === 1 && next?.folded.length === 1 && next.isCapital && next.folded !== "i";
-}
-
-/** "Shrike" stands in the names of every model: it names the make of car, not one model of it. */
-function isFamily(view: MessageView, named: readonly string[]): boolean {
-  const { models } = view.lexicon.handbook.cars;
-  const holds = (name: string): boolean => {
-    const stems = new Set(stemsOf(name));
-    return named.every((stem) => stems.has(stem));
-  };
-  return models.length > 1 && models.every((model) => [model.name, ...model.also].some(holds));
 }
 
 function isDeniedBefore(view: MessageView, from: number): boolean {

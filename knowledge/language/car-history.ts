@@ -7,19 +7,19 @@ import type { MessageView } from "./message-view.ts";
 const grades: readonly (readonly [ProvenanceGrade, RegExp])[] = [
   [
     "known-replaced",
-    /\b(?:(?:fitted|put|bought|got) (?:\w+ ){0,2}(?:new|replacement) (?:one|ones|two|set|parts?)|(?:is|its|are|theyre|was|were) (?:\w+ )?(?:a )?replacements?|not the (?:one|ones|parts?) (?:it|the car) (?:left|came|was|started)|not original to (?:the|this|my) car|came off (?:another|a different) car|fitted later|isnt the original|not the original one|from a donor|hit (?:\w+ ){0,4}and replaced|^(?:and |then |was |were |got |been )*(?:replaced|renewed|swapped|changed) (?:in|after|around|about|when|because|following|by)\b|^and (?:was |were |got )?(?:replaced|renewed|swapped)|^(?:and |was |were )*fitted (?:in )?(?:19|20)?\d\d after\b|off a donor)\b/,
+    /\b(?:(?:fitted|put|bought|got) (?:\w+ ){0,2}(?:new|replacement) (?:one|ones|two|set|parts?)|(?<!\bof (?:them|these|those) )(?:is|its|are|theyre|was|were) (?:\w+ )?(?:a )?replacements?|(?:have|fitted|got|is|its) the replacement part|the old (?:one|part) went (?:in|after|when)\b|not the (?:one|ones|parts?) (?:it|the car) (?:left|came|was|started)|not original to (?:the|this|my) car|came off (?:another|a different) car|fitted later|isnt the original|not the original one|from a donor|hit (?:\w+ ){0,4}and replaced|^(?:and |then |was |were |got |been )*(?:replaced|renewed|swapped|changed) (?:in|after|around|about|when|because|following|by|once|twice)\b|^and (?:was |were |got )?(?:replaced|renewed|swapped)|^(?:and |was |were )*fitted (?:in )?(?:19|20)?\d\d after\b|off a donor(?! (?:shell|car|body)))\b/,
   ],
   [
     "documented-from-new",
-    /\b(?:documented(?! restoration)|every (?:receipt|bill|invoice|bit of paper)|(?:all|have) (?:the |its )?(?:receipts|bills|invoices)|full (?:history|documentation|paper ?work|file|records)|history (?:file )?(?:is )?complete (?:from|since) new|complete (?:history|documentation|paperwork|records)|all (?:the )?(?:paperwork|papers|bills|invoices|receipts|records) (?:from|since) new|history (?:file )?from new|build (?:sheet|card|record) (?:\w+ ){0,4}(?:matches|with|and)|works record|paper trail|wrote (?:it all|everything) down|kept (?:every|all) (?:of )?(?:the |his |her |its )?(?:bills?|receipts?|invoices?|papers?|paperwork))\b/,
+    /\b(?:documented(?! restoration)|every (?:receipt|bill|invoice|mot|bit of paper)|receipts? for (?:everything|(?:every|each) (?:\w+ )?\w+) since|(?:all|have) (?:the |its )?(?:receipts|bills|invoices)|full (?:history|documentation|paper ?work|file|records)|history (?:file )?(?:is )?complete (?:from|since) new|complete (?:history|documentation|paperwork|records)|all (?:the )?(?:paperwork|papers|bills|invoices|receipts|records) (?:from|since) new|history (?:file )?from new|build (?:sheet|card|record) (?:\w+ ){0,4}(?:matches|with|and)|works record|paper trail|wrote (?:it all|everything) down|kept (?:every|all) (?:of )?(?:the |his |her |its )?(?:bills?|receipts?|invoices?|papers?|paperwork))\b/,
   ],
   [
     "one-owner",
-    /\b(?:one owner(?! before)|only owner|one family|first owner|original owner|one lady owner|one gentleman owner|one careful owner|owned (?:it|her|the car|this car|this|mine)? ?(?:from|since) new|had (?:it|her|the car|this car|this|mine) (?:from|since) new|mine (?:from|since) new|in (?:the|our|my) family (?:from|since) new|bought (?:it|her|the car|this|this car|mine)? ?(?:brand )?new|from new by (?:my|the same))\b/,
+    /\b(?:one owner(?! before)|only owner|one family|first owner|original owner|one lady owner|one gentleman owner|one careful owner|owned by (?:one|the same) (?:lady|gentleman|man|woman|family|owner|chap)|(?<!\b(?:hes|shes|he has|she has) )owned (?:it|her|the car|this car|this|mine)? ?(?:from|since) new|(?<!\b(?:hes|shes|he has|she has) )had (?:it|her|the car|this car|this|mine) (?:from|since) new|mine (?:from|since) new|in (?:the|our|my) family (?:from|since) new|bought (?:it|her|the car|this|this car|mine)? ?(?:brand |from )?new|from new by (?:my|the same))\b/,
   ],
   [
     "history-unknown",
-    /\b(?:(?:unknown|no|zero|little|not much|patchy|without any|without) (?:known |real |documented )?(?:history|provenance|paperwork|papers|paper work|documentation)|history (?:of (?:the|this|my|it) ?(?:car |part )?)?(?:is |was |completely |totally |all )*(?:unknown|lost|a mystery|a blank|patchy|not known)|(?:dont|do not) (?:know|have) (?:\w+ ){0,3}history|no idea (?:of|about|what|on) (?:\w+ ){0,2}(?:history|past)|no idea (?:about |of |what )?(?:\w+ )?before (?:that|then|me)\b|barn ?find|(?:nobody|no one|noone) knows (?:\w+ )?(?:where|what|who|how|if)|no idea (?:what|who|if|where|whether) (?:\w+ )?(?:was|were|had|happened|it|did)|know nothing (?:about|of)|nothing known (?:about|of))\b/,
+    /\b(?:(?:unknown|no|zero|little|not much|patchy|without any|without) (?:known |real |documented )?(?:history|provenance|paperwork|papers|paper work|documentation)|history (?:of (?:the|this|my|it) ?(?:car |part )?)?(?:is |was |completely |totally |all )*(?:unknown|lost|a mystery|a blank|patchy|not known)|(?:dont|do not) (?:know|have) (?:\w+ ){0,3}history|no (?:idea|clue) (?:of|about|what|on|as to) (?:\w+ ){0,2}(?:history|past)|(?:only god|god only|heaven|lord|who) knows what (?:was|came|happened) before|what (?:was|came|happened) before (?:only god|god only|heaven) knows|(?:nobody|no one|noone) knows (?:anything|the history|(?:its|the cars) (?:past|history|story))|no idea (?:about |of |what )?(?:\w+ )?before (?:that|then|me)\b|(?<!\b(?:of|from|off|my) (?:an? |the |my )?)barn ?find(?! parts?\b)|(?:nobody|no one|noone) knows (?:\w+ )?(?:where|what|who|how|if)|no idea (?:what|who|if|where|whether) (?!made\b)(?:\w+ )?(?:was|were|had|happened|it|did)|know nothing (?:about|of)|nothing known (?:about|of))\b/,
   ],
 ];
 
@@ -33,13 +33,21 @@ const thePart =
 
 /** The history that a clause tells. `text`: its words, every name of a part as "part". */
 export function gradeIn(text: string): ProvenanceGrade | undefined {
+  if (unknownChange.test(text)) return "history-unknown";
   if (isChanged(text)) return "known-replaced";
-  return grades.find(([, cue]) => cue.test(text))?.[0];
+  const grade = grades.find(([, cue]) => cue.test(text))?.[0];
+  return grade === "known-replaced" && notTold.test(text) ? undefined : grade;
 }
+
+/** "No idea what's been changed": nothing was, for all that is known. */
+const unknownChange =
+  /\b(?:no idea|no clue|couldnt say|cant say|could not say|nobody knows) (?:if|whether|what|whats) (?:\w+ ){0,4}(?:changed|swapped|replaced|renewed)\b/;
+/** "They get swapped", "must have been fitted later": so it goes, or so it is concluded. */
+const notTold = /\bget (?:swapped|changed|replaced)\b|\bmust(?: have|ve) been\b/;
 
 function isChanged(text: string): boolean {
   const found = changed.exec(text);
-  if (found === null || /\bin my (?:life|time)\b/.test(text)) return false;
+  if (found === null || notTold.test(text) || /\bin my (?:life|time)\b/.test(text)) return false;
   const { who = "", object = "" } = found.groups ?? {};
   if (determined.test(object)) return thePart.test(object);
   const subject = text.slice(0, found.index).trim();

@@ -23,9 +23,7 @@ export function observeCarriedNouns(
   return view.clauses.flatMap((clause, at) => {
     const part = view.partOf[at];
     const previous = view.clauses[at - 1];
-    const isOwn = view.stances[at]?.aside === undefined && view.stances[at - 1]?.aside === undefined;
-    if (part === undefined || previous === undefined || !isOwn || previous.sentence !== clause.sentence)
-      return [];
+    if (part === undefined || previous === undefined || previous.sentence !== clause.sentence) return [];
     if ((negations[at] ?? []).length > 0 || told.some((each) => each.clause === at)) return [];
     const said = contentOf(view, clause.from, clause.to).filter((stem) => !besides.has(stem));
     if (said.length === 0 || said.length > 2) return [];

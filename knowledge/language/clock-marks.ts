@@ -13,17 +13,19 @@ const spelled = "one two three four five six seven eight nine ten eleven twelve"
 const ordinals = "first second third fourth fifth sixth seventh eighth ninth tenth eleventh twelfth".split(
   " ",
 );
-const figure = String.raw`(?:the )?(?:number |figure |no\.? ?|month )?(?:(?<month>1[0-2]|0?[1-9])(?!\d)(?:th|st|nd|rd)?|${monthWord}|(?<spelled>${[...spelled, ...ordinals].join("|")})\b)`;
+const figure = String.raw`(?:the )?(?:number |figure |no\.? ?|month )?(?:(?<month>1[0-2]|0?[1-9])(?!\d)(?:th|st|nd|rd)?|${monthWord}|(?<!\b(?:this|that|which|each|other|my) )(?<spelled>${[...spelled, ...ordinals].join("|")})\b)`;
 const lost = String.raw`(?:missing|gone|struck|knocked|flat\w*|filed|absent|filled|punched|not there)`;
 /** The pip that is missing is the month; "one pip is flat" counts and numbers none. */
 const pipOf = (noun: string): string =>
-  String.raw`(?:(?!one )${figure} ${noun}\b(?: (?:is|was|has been|one|looks))* ?${lost}|(?:missing|struck|flat\w*) ${noun} (?:is |at |= ?)*${figure}|\b${noun}s? (?:is |was )?${lost} (?:at |is )+${figure}|\b${noun} ${figure}(?: (?:is|was|has been))* ?${lost})`;
+  String.raw`(?:(?!one )${figure} ${noun}\b(?: (?:is|was|has been|one|looks|the one that's|the one thats|that's|has))* ?${lost}|(?:missing|struck|flat\w*) ${noun} (?:is |at |= ?)*${figure}|\b${noun}s? (?:is |was )?${lost} (?:at |is )+${figure}|\b${noun} (?:at |for |of |no\. ?)?${figure}(?: (?:is|was|has been))* ?${lost})`;
 const pip = pipOf("(?:pip|dot)");
 /** Studs, which also hold parts on, are months only on a dial. */
-const onDial = String.raw`\b(?:ring|dial|circle)\b`;
+const onDial = String.raw`\b(?:ring|dial|circle|pips)\b`;
 const stud = pipOf("(?:stud|nub|pimple)");
-const ordinal = String.raw`\b(?<spelled>${ordinals.join("|")})`;
-const year = String.raw`(?<year>(?:19)?[4-9]\d|\d ?[|/] ?\d|[7-9] \d(?= (?:in|at|on) the (?:middle|cent)))(?!\d)`;
+const ordinal = String.raw`\b(?:(?<spelled>${ordinals.join("|")})|(?:no\. ?|number )(?<month>1[0-2]|[1-9])(?!\d))`;
+/** "Seventy nine in the middle". */
+const spelledYear = String.raw`(?:sixty|seventy|eighty|ninety)(?:[ -](?:one|two|three|four|five|six|seven|eight|nine))?\b`;
+const year = String.raw`(?<year>${spelledYear}|(?:19)?[4-9]\d|\d ?[|/] ?\d|[7-9] \d(?= (?:in|at|on) the (?:middle|cent)))(?!\d| ?(?:mm|cm|g|kg|inch)|[.,]\d)`;
 const arrow = String.raw`\b(?:arrow(?:'s)?|pointer|needle|clock|dial|date wheel|(?:the|its|little|clock) hand)\b[^.\d\n]{0,34}?`;
 const middle = `(?:cent(?:re|er)|middle|inner|year|inside|in it)`;
 
@@ -65,7 +67,7 @@ const dots: readonly RegExp[] = [
     String.raw`(?<![\d/])(?<figure>\d)(?!\d),? (?:and |with |has |then )?${count} dots? ?(?<place>before|after|in front|left|right|behind)?`,
     "g",
   ),
-  /(?<![.\w\d/])(?<signs>[.\u00b7\u2022\u2219*]{1,6} ?\d{1,2}|\d{1,2} ?[.\u00b7\u2022\u2219*]{2,6})(?![\w.])/g,
+  /(?<![.\w\d/)\]"'])(?<signs>[.\u00b7\u2022\u2219*]{1,6} ?\d{1,2}|\d{1,2} ?[.\u00b7\u2022\u2219*]{2,6})(?![\w.])/g,
 ];
 
 /** Told marks of a lower-case readable text; clocks first, no overlaps. */
@@ -97,8 +99,14 @@ function clockMark(groups: Groups): Pick<ToldMark, "written" | "form"> {
   const named = monthNumber(groups.name ?? "") ?? 0;
   const told = Math.max(spelled.indexOf(groups.spelled ?? ""), ordinals.indexOf(groups.spelled ?? "")) + 1;
   const month = groups.month ?? String(named > 0 ? named : told);
-  const figures = (groups.year ?? "").replace(/[ |/]/g, "");
+  const figures = yearFigures(groups.year ?? "");
   return { written: `arrow at ${Number(month)}, centre ${figures.slice(-2)}`, form: "clock" };
+}
+
+function yearFigures(said: string): string {
+  const [tens = "", ones = ""] = said.split(/[ -]/);
+  const decade = ["sixty", "seventy", "eighty", "ninety"].indexOf(tens);
+  return decade < 0 ? said.replace(/[ |/]/g, "") : `${decade + 6}${spelled.indexOf(ones) + 1}`;
 }
 
 function dotMark(groups: Groups): Pick<ToldMark, "written" | "form"> | undefined {

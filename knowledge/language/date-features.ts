@@ -27,10 +27,11 @@ export function chooseDateFeature(
   const [first] = features;
   if (first === undefined) return undefined;
   const suited = features.filter(({ feature }) => form !== undefined && takesForm(feature, form));
-  const isWeek = form === "week-year" && suited.length > 0;
+  // A dial or a figure with dots is told as such, and no feature that has none is meant.
+  const isOwnForm = suited.length > 0 && form !== "month-year";
   // "12/82 in the corner" is no figure with dots.
   const written = form === undefined ? features : features.filter(({ feature }) => !isOfDots(feature, form));
-  const ranked = (isWeek ? suited : written)
+  const ranked = (isOwnForm ? suited : written)
     .map((each) => ({
       each,
       support: dateSupport(view, each, clause, at) + formSupport(each.feature, form),

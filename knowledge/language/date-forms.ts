@@ -69,6 +69,13 @@ export const dateForms: readonly DateForm[] = [
       day(fullYear(y, era), Number(m), Number(d)) ?? day(fullYear(y, era), Number(d), Number(m)),
   },
   {
+    // "Pencilled under the resin, '14 2 79'": three figures where something was written.
+    shape: "day",
+    pattern:
+      /(?<=\b(?:pencil|wrote|written|dated?|signed|ink|scrib|scratch|marker|felt)\w*\b[^.;\d]{0,40}[ "'])(?<d>\d{1,2}) (?<m>\d{1,2}) (?<y>[6-9]\d)(?![\d/]|[.,]\d)/g,
+    read: ({ d, m, y }, era) => day(fullYear(y, era), Number(m), Number(d)),
+  },
+  {
     shape: "week",
     pattern: new RegExp(
       String.raw`\b(?:week|wk|w)\.? ?(?:no\.? ?|number )?(?<w>\d{1,2})(?:,? ?(?:of|in|and|year|yr)?,? ?(?:the )?(?:year )?|[/.-])${year("y")}`,
@@ -118,7 +125,7 @@ export const dateForms: readonly DateForm[] = [
   {
     shape: "pair",
     pattern:
-      /(?<![\d/.,-])(?<m>\d{1,2}) ?[/-] ?(?<y>(?:19|20)\d\d|'?\d\d)(?![\d/]|(?<=[/-](?:16|32|64))"|-\d|[.,]\d| ?(?:in(?! (?:the|a|pencil|ink|crayon|chalk|resin|white|black|raised|small|big|it|my|his))|inch|inches|mm|cm|th)\b)/g,
+      /(?<![\d/.,-])(?<m>\d{1,2}) ?[/-] ?(?<y>(?:19|20)\d\d|'?\d\d)(?![\d/]|(?<=[/-](?:16|32|64))"|-\d|[.,]\d| ?(?:in(?! (?:the|a|pencil|ink|crayon|chalk|resin|white|black|red|yellow|blue|raised|small|big|it|my|his|by|felt|biro|marker|pen|wax|grease|paint|tiny|neat))|inch|inches|mm|cm|th)\b)/g,
     read: ({ m, y }, era) => monthOf(fullYear(y, era), Number(m)) ?? week(fullYear(y, era), Number(m)),
   },
   {
@@ -131,14 +138,14 @@ export const dateForms: readonly DateForm[] = [
     // "31 81 is what I make out", "22 80, so spring": a mark that opens its clause.
     shape: "pair",
     pattern:
-      /(?<=(?:^|[.;:,!?\n]) ?)(?<m>\d{1,2}) (?<y>[6-9]\d)(?= ?(?:[.,;:!?)\n]|$)| (?:is|on|in the|at the|by the|under|beside|next to|so|and|it|as|was|punched|stamped|etched)\b)/g,
+      /(?<=(?:^|[.;:,!?\n] ?|\band )(?: )?)(?<m>\d{1,2}) (?<y>[6-9]\d)(?= ?(?:[.,;:!?)\n]|$)| (?:is|on|pops? up|comes? up|shows?|appears?|in the|at the|by the|under|beside|next to|so|and|it|as|was|punched|stamped|etched)\b)/g,
     read: ({ m, y }, era) =>
       nearby(monthOf(fullYear(y, era), Number(m)) ?? week(fullYear(y, era), Number(m)), era.production),
   },
   {
     shape: "pair",
     pattern:
-      /(?<=\b(?:dated?|stamp(?:ed)?|says|reads|marked|wrote|written|pencil\w*)[: ]{1,2}(?:in )?)(?<m>0?[1-9]|1[0-2])\.(?<y>[4-9]\d)(?![\d/]|[.,]\d| ?(?:mm|cm|kg|g|lbs?|inch(?:es)?)\b)/g,
+      /(?<=\b(?:dated?|stamp(?:ed)?|says|reads|marked|wrote|written|pencil\w*)[: ]{1,2}(?:in |is )?["']?)(?<m>0?[1-9]|1[0-2])\.(?<y>[4-9]\d)(?![\d/]|[.,]\d| ?(?:mm|cm|kg|g|lbs?|inch(?:es)?)\b)/g,
     read: ({ m, y }, era) => monthOf(fullYear(y, era), Number(m)),
   },
   {

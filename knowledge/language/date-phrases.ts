@@ -1,5 +1,6 @@
 // Finds the dates of a text, each once, in the order said: the forms are tried in turn, and what one has read is gone.
-import type { Interval } from "../calendar/interval.ts";
+import { type Interval, monthInterval } from "../calendar/interval.ts";
+import { monthNumber } from "../calendar/month-name.ts";
 import type { Span } from "./blank-noise.ts";
 import { type DateEra, type DateForm, type DateShape, dateForms } from "./date-forms.ts";
 
@@ -22,7 +23,23 @@ export function findDates(text: string, era: DateEra): readonly DatePhrase[] {
       found.push(phrase);
     }
   }
-  return found.sort((one, other) => one.start - other.start);
+  found.sort((one, other) => one.start - other.start);
+  return [...found, ...ofThatYear(text, found)].sort((one, other) => one.start - other.start);
+}
+
+const thatYear =
+  /\b(?<month>jan(?:uary)?|feb(?:ruary)?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?|sept?(?:ember)?|oct(?:ober)?|nov(?:ember)?|dec(?:ember)?)\.?,? (?:of )?(?:that|the same) year\b/g;
+
+/** "Week 47 1982 on the glass, the dial says September that year": a month of the year last said. */
+function ofThatYear(text: string, found: readonly DatePhrase[]): readonly DatePhrase[] {
+  return Array.from(text.matchAll(thatYear)).flatMap((match) => {
+    const last = found.findLast(({ end }) => end <= match.index);
+    const month = monthNumber(match.groups?.month ?? "");
+    if (last === undefined || month === undefined || last.interval.to - last.interval.from > 12) return [];
+    const interval = monthInterval(Math.floor(last.interval.from / 12), month);
+    const [start, end] = [match.index, match.index + match[0].length];
+    return [{ start, end, interval, shape: "month" as const, text: match[0] }];
+  });
 }
 
 function phraseOf(match: RegExpMatchArray, form: DateForm, era: DateEra): DatePhrase | undefined {

@@ -6,29 +6,36 @@ import type { DateFeature } from "../handbook/schema.ts";
 import { decodeDateMark } from "../trade/decode-date-mark.ts";
 import type { DatePhrase } from "./date-phrases.ts";
 
+/** A decade is what something looks like, not what stands on it. */
+const longestMark = 60;
+
 export type DateRole = "built" | "model-year" | "mark" | "none";
 
 const errand =
-  /\b(?:bought|buy|purchased|acquired|got (?:it|them|this|the car)|picked (?:it|them) up|owned|had (?:it|them|the car|this)|mine|been|since|sold|restored|restoration|resprayed|repainted|painted|rebuilt|rebuild|replaced|replacement|refitted|fitted|changed|swapped|photo\w*|brochure|advert\w*|catalogue|catalog|parts list|bulletin|edition|posted|joined|show|rally|auction|(?<!\b(?:it|she|car) was )born|died|passed|imported|tested|mot|article|magazine|issue|price list|accident|crash\w*|broken for|scrapped|garaged|laid up|stored|parked|off the road|put on|gift|present|souvenir|moved|married|wedding|honeymoon|holiday|retired|visited|handed (?:it|them|her)? ?(?:over|down)|refurbished|refurb\w*|done|remade|made again)\b[^.;,]{0,26}$/;
+  /\b(?:bought|buy|purchased|acquired|got (?:it|them|this|the car)|picked (?:it|them) up|owned|had (?:it|them|the car|this)|mine|been|since(?! (?:the|it|my)\b)|sold|restored|restoration|resprayed|repainted|painted|rebuilt|rebuild|replaced|replacement|refitted|fitted|changed|swapped|photo\w*|brochure|advert\w*|catalogue|catalog|parts list|bulletin|edition|posted|joined|show|rally|auction|(?<!\b(?:it|she|car) was )born|died|passed|imported|tested|mot|article|magazine|issue|price list|accident|crash\w*|broken for|scrapped|garaged|laid up|stored|parked|off the road|put on|gift|present|souvenir|moved|married|wedding|honeymoon|holiday|retired|visited|handed (?:it|them|her)? ?(?:over|down)|refurbished|refurb\w*|done|drilled|remade|made again)\b[^.;,]{0,26}$/;
 const carBefore =
-  /\b(?:built|build(?: date)?(?: is| was| of)?|finished|completed|assembled|left the (?:works|factory|line)|came (?:off|out)|rolled (?:off|out)|off the line|manufactured|produced|made|(?:it|she|car) was born|its birth|log ?book|certificate|registered|first reg\w*|delivered|took delivery|delivery|dispatched|from new|(?:mine is|mine's|i have|it's|it is|its|got|on|own|for) an?)\b[^.;]{0,30}$/;
+  /\b(?:built|build(?: date)?(?: is| was| of)?|finished|completed|assembled|left the (?:works|factory|line)|came (?:off|out)|rolled (?:off|out)|off the line|manufactured|produced|made|(?:it|she|car) was born|its birth|log ?book|certificate|registered|first reg\w*|delivered|took delivery|delivery|dispatched|from new|(?:mine is|mine's|i have|it's|it is|its|(?<!\b(?:he|she|they)(?:['’]?s|['’]ve|ve| has| have)? )got|on|own|for) an?)\b[^.;]{0,30}$/;
 const carNoun = /\b(?:(?:car|chassis|plate)\b[^.;]{0,30}|my(?: (?:early|late|mid|very|own|little|old))* ?)$/;
 /** "The tyre was made week 31 81": a date of something that is neither the car nor a part of a handbook. */
 const otherThing =
   /\b(?:tyres?|tires?|battery|(?:seat)?belts?|radio|engine|gearbox|exhaust|hoses?|jack|tool ?kit|invoice|receipt|bill|magazine|newspaper|coin|penny|stamp collection|thermostat|radiator|carb\w*|distributor|alternator|dynamo|starter|water pump|fuel pump|seat|headlamps?|headlights?|keys?|spanner|coffee|sandwich)\b[^.;,]{0,40}$/;
 /** "A 1979 penny": the year of whatever is named behind it. */
 const aThing = /\ban? (?:old |early |late |mid )*$/;
+/** "He's got a '77". */
+const theirThing =
+  /\b(?:he|she|they)(?:['\u2019]?s|['\u2019]?ve| has| have)? (?:got|had|owns?|drives?|runs?|bought) an? (?:old |early |late |mid )*$/;
 const noThing =
   /^['s]* ?(?:$|[^\w\s]|(?:with|and|so|but|that|which|in|from|here|i|if|it|is|has|had|or|on|for|to|who|as|of|not|now|this|please|needs?|what|wants?|one|too|then|when|where|my|do|does|would|should)\b)/;
 /** "Not in the 70s", "in 1985" behind the mere name of a place on a part. */
-const denied = /\bnot(?: in| from| of| built in| made in| before| after| until)?(?: the)? ?$/;
+const denied =
+  /\b(?:everything|anything|those|ones) (?:built|made|produced) (?:in|before|after|from) $|\bnot(?: in| from| of| built in| made in| before| after| until)?(?: the)? ?$/;
 const happened = /\b(?:in|from|since|about|around) $/;
 const carAfter =
-  /^[ -]?(?:(?:car|built|build|production|build date|registered|coupe|coup\u00e9|mk ?\w+|mark \w+|example|uk|us|rhd|lhd|euro\w*|home|base|standard|touring|s)\b|[^.;,]{0,16}\bcar\b)/;
+  /^[ -]?(?:(?:car|built|build|production|build date|registered|coupe|coup\u00e9|mk ?\w+|mark \w+|example|uk|us|rhd|lhd|euro\w*|home|base|standard|touring|s)\b|(?:(?!\bha[ds]\b|\bsaw\b)[^.;,]){0,16}\bcar\b)/;
 const modelYear = /^['s]* ?model(?:year)?\b/;
 const modelYearBefore = /\bmodel ?year(?: is| of|:)? ?$|\bmy$/;
 const markBefore =
-  /\b(?:(?<!\bbuild )dated?|date (?:mark|code|stamp|wheel|clock|dial|ring)|stamp(?:ed|s)?|marked|marking|mark|clock|arrow|cent(?:re|er)|mould\w*|mold\w*|cast(?:ing)?|label\w*|sticker|tag|month|laid(?! up)|felt|marker|biro|pen|ink\w*|pencil\w*|crayon|chalk\w*|glass|(?:figure|dot|say|read)s?|(?<!\b(?:an?|the|our|club|car|local|county|last|at|to) )shows?|written|wrote|laminat\w*|foam|hub|spoke|rim|engraved|punched|struck|etched|embossed|scribed|signed|initial\w*|resin|code)\b[^.;]{0,44}$/;
+  /\b(?:(?<!\bbuild )(?<!\b(?:can't|cant|cannot|couldn't|couldnt|to) )dated?|date (?:mark|code|stamp|wheel|clock|dial|ring)|stamp(?:ed|s)?|marked|marking|mark|clock|arrow|cent(?:re|er)|mould\w*|mold\w*|cast(?:ing)?|label\w*|sticker|tag|month|laid(?! up)|felt|marker|biro|pen|ink\w*|pencil\w*|crayon|chalk\w*|glass|(?:figure|dot|say|read)s?|(?<!\b(?:an?|the|our|club|car|local|county|last|at|to) )shows?|written|wrote|laminat\w*|foam|hub|spoke|rim|engraved|punched|struck|etched|embossed|scribed|signed|initial\w*|resin|code)\b[^.;]{0,44}$/;
 /** Words of a date that was put there, not of the place where it stands. */
 const marking =
   /\b(?:dated?|date|stamp(?:ed|s)?|mark\w*|clock|arrow|cent(?:re|er)|mould\w*|mold\w*|cast(?:ing)?|label\w*|sticker|tag|laid|felt|pen|ink\w*|pencil\w*|crayon|chalk\w*|figures?|says?|reads?|written|wrote|laminat\w*|engraved|punched|struck|etched|embossed|scribed|signed|initial\w*|code)\b[^.;]{0,44}$/;
@@ -45,8 +52,19 @@ export function roleOf(phrase: DatePhrase, text: string, names: RoleNames): Date
   const carAt = carCueAt(before, after, names);
   const markAt = markCueAt(before, after, names);
   if (Math.max(errandAt, carAt, markAt) < 0) return phrase.shape === "week" ? "mark" : "none";
-  if (markAt > carAt && markAt >= errandAt) return isYear && isOnlyPlace(before, after) ? "none" : "mark";
-  if (errandAt >= carAt) return "none";
+  if (markAt > carAt && markAt >= errandAt) return markRole(phrase, before, after);
+  return errandAt >= carAt ? "none" : carRole(phrase, before, after);
+}
+
+function markRole(phrase: DatePhrase, before: string, after: string): DateRole {
+  const { from, to } = phrase.interval;
+  const isYear = phrase.shape === "year" || phrase.shape === "short-year";
+  return to - from >= longestMark || (isYear && isOnlyPlace(before, after)) ? "none" : "mark";
+}
+
+/** A week in two pairs of figures is struck on parts; no car is said to be of one. */
+function carRole(phrase: DatePhrase, before: string, after: string): DateRole {
+  if (phrase.shape === "week" && /[./-]/.test(phrase.text)) return "mark";
   return phrase.shape === "short-year" && !isNearYear(before, after, phrase) ? "none" : "built";
 }
 
@@ -68,6 +86,7 @@ export function isOfErrand(phrase: DatePhrase, text: string): boolean {
 /** Where the nearest cue for the car ends; a cue right behind the date counts as nearest. */
 function carCueAt(before: string, after: string, names: RoleNames): number {
   if (carAfter.test(after)) return before.length + 1;
+  if (theirThing.test(before)) return -1;
   if (aThing.test(before)) return noThing.test(after) ? before.length + 1 : -1;
   const built = lastMatch(before, carBefore);
   // "Bought the car in 94": a mere car does not outweigh the errand before it.

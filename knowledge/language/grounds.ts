@@ -2,12 +2,13 @@
 // handbook, so that weights learnt with one handbook serve another. The judge weighs them; nothing is decided here.
 
 import { isTagged } from "./asking-clauses.ts";
+import type { Clause } from "./clauses.ts";
 import { commonWords, isGeneralWord } from "./common-words.ts";
 import { numberOf } from "./fold-word.ts";
 import type { Candidate } from "./gather-observations.ts";
 import { groundWords } from "./ground-words.ts";
 import type { MessageView } from "./message-view.ts";
-import { isThingAt, type Seen, seenIn, type Whole, wordAt } from "./seen-candidate.ts";
+import { isThingAt, type Seen, type SeenHeard, seenIn, type Whole, wordAt } from "./seen-candidate.ts";
 import type { WordClass } from "./word-classes.ts";
 
 type Ground = (seen: Seen) => number | boolean;
@@ -37,6 +38,10 @@ function touches(view: MessageView, at: number): boolean {
   return view.tokens[at]?.breakBefore === "none";
 }
 
+function placesWithin(from: number, to: number): readonly number[] {
+  return Array.from({ length: Math.max(0, to - from + 1) }, (_, step) => from + step);
+}
+
 function isThing({ view, words, classes, candidate }: Seen, at: number): boolean {
   return isThingAt(view, at, classes, words, candidate.feature);
 }
@@ -54,12 +59,28 @@ function everyday({ view, said }: Seen): number {
 
 function isAskedSentence({ view, clause, candidate, asked }: Seen): boolean {
   // "Mark? none": the question is a heading. "Two screws, right?" wants a nod.
-  const isAsking = asked.has(clause.sentence) && candidate.finder !== "presence";
+  const isAsking =
+    asked.has(clause.sentence) && candidate.finder !== "presence" && !isStatedBefore(view, clause);
   return isAsking && !isTagged(view.clauses, candidate.clause);
 }
 
+/** "Three screws, plastic, is it right?", "what is this mirror with two screws?": stated or described, and asked of something else. */
+function isStatedBefore({ clauses, tokens }: MessageView, clause: Clause): boolean {
+  const first = clauses.find(({ sentence }) => sentence === clause.sentence);
+  const isOwnStatement =
+    first !== undefined && !clause.isAsked && !groundWords.asking.has(tokens[first.from]?.folded ?? "");
+  return isOwnStatement || isDescribing(first);
+}
+
+function isDescribing(clause: Clause | undefined): boolean {
+  return clause !== undefined && describing.test(clause.text);
+}
+
+const describing =
+  /^(?:(?:so|and|hi|hello|please|can|could|anyone|somebody|someone|you|tell|me|know) )*(?:what|which)\b(?: \w+){0,6} with\b/;
+
 function opensAsking({ view, clause }: Seen): boolean {
-  return groundWords.asking.has(wordAt(view, clause.from));
+  return groundWords.asking.has(wordAt(view, clause.from)) && !isDescribing(clause);
 }
 
 function hasForeignBehind({ view, candidate: { to }, clause, classes }: Seen): boolean {
@@ -69,6 +90,14 @@ function hasForeignBehind({ view, candidate: { to }, clause, classes }: Seen): b
       return true;
   }
   return false;
+}
+
+/** "He says two screws, mine has three." */
+function isSetAgainst({ view, candidate, clause }: Seen): boolean {
+  const { stances } = view;
+  const isOwn = stances[candidate.clause]?.aside === undefined;
+  const isOthers = stances.some(({ aside }) => aside === "hearsay" || aside === "another-car");
+  return isOwn && isOthers && /\b(?:mine|my|i|ours|on this one)\b/.test(clause.text);
 }
 
 function isAmbiguous({ spotted, candidate }: Seen): boolean {
@@ -87,6 +116,23 @@ function namesAnotherFeature({ view, candidate, isNamedHere, beside }: Seen): bo
         meaning.feature !== candidate.feature,
     );
   return !isNamedHere && beside.some((at) => view.phrasesAt.get(at)?.some(isOther) === true);
+}
+
+/** A number as a share of a largest one, from -1 to 1. */
+function within(value: number, largest: number): number {
+  return Math.max(-1, Math.min(1, value / largest));
+}
+
+const largestOdds = 6;
+
+/** A ground by how the state is heard; nothing where no words of it were learnt. */
+function hearing(of: (heard: SeenHeard, seen: Seen) => number): Ground {
+  return (seen) => (seen.heard === undefined ? 0 : of(seen.heard, seen));
+}
+
+/** The same for what nothing but hearing found. */
+function hearingAlone(of: (heard: SeenHeard, seen: Seen) => number): Ground {
+  return (seen) => (seen.candidate.finder === "heard" && seen.heard !== undefined ? of(seen.heard, seen) : 0);
 }
 
 const grounds = {
@@ -124,6 +170,38 @@ const grounds = {
   carried: isFoundBy("carried"),
   "named feature": isFoundBy("named"),
   presence: isFoundBy("presence"),
+  "heard alone": isFoundBy("heard"),
+  "heard so": hearing(({ odds }) => within(odds, largestOdds)),
+  "heard surely": hearing(({ odds }) => within(Math.max(0, odds), largestOdds)),
+  unheard: hearing(({ odds }) => Number(odds <= -largestOdds)),
+  "heard rather than another state": hearing(({ odds, otherState }) =>
+    within(odds - otherState, largestOdds),
+  ),
+  "heard rather than another feature": hearing(({ odds, otherFeature }) =>
+    within(odds - otherFeature, largestOdds),
+  ),
+  "sentence tells": hearing(({ telling }) => within(telling, largestOdds)),
+  "message tells": hearing(({ mostTelling }) => within(mostTelling, largestOdds)),
+  "heard, asked about it": hearing(({ odds }, { isAsked }) => (isAsked ? within(odds, largestOdds) : 0)),
+  "heard, denied words": hearing(({ odds }, { view, candidate: { from, to } }) =>
+    placesWithin(from, to).some((at) => groundWords.negations.has(wordAt(view, at)))
+      ? within(odds, largestOdds)
+      : 0,
+  ),
+  "heard alone so": hearingAlone(({ odds }) => within(odds, largestOdds)),
+  "heard alone surely": hearingAlone(({ odds }) => within(Math.max(0, odds), largestOdds)),
+  "heard alone, rather than another state": hearingAlone(({ odds, otherState }) =>
+    within(odds - otherState, largestOdds),
+  ),
+  "heard alone, sentence tells": hearingAlone(({ telling }) => within(telling, largestOdds)),
+  "heard alone, asked about it": hearingAlone((_, { isAsked }) => Number(isAsked)),
+  "heard alone, asked about another": hearingAlone((_, { view, isAsked }) =>
+    Number(view.context.askedFeature !== undefined && !isAsked),
+  ),
+  "heard alone, feature named": hearingAlone((_, { isNamed }) => Number(isNamed)),
+  "heard alone, other facts": hearingAlone((_, { told }) => Math.min(4, Math.max(0, told - 1)) / 4),
+  "heard alone, ungrounded": hearingAlone((_, seen) => Number(isUngrounded(seen))),
+  "heard alone, one word": hearingAlone((_, { candidate: { from, to } }) => Number(from === to)),
   "answer by word": isFoundBy("word"),
   "answer by nod": isFoundBy("nod"),
   "answer by nearness": isFoundBy("nearness"),
@@ -182,6 +260,7 @@ const grounds = {
   hearsay: isAside("hearsay"),
   question: isAside("question"),
   "another car": isAside("another-car"),
+  "set against another's word": isSetAgainst,
   "nothing but talk beside": ({ beside, classes }) => beside.every((at) => classes[at] === "talk"),
 } as const satisfies Readonly<Record<string, Ground>>;
 
@@ -190,8 +269,17 @@ export type GroundName = keyof typeof grounds;
 /** The names of all grounds, in the order of the table. */
 export const groundNames = Object.keys(grounds) as readonly GroundName[];
 
-/** The grounds of one candidate in the order of their names, each between 0 and 1. */
-export function groundsOf(view: MessageView, candidate: Candidate, whole: Whole): readonly number[] {
+/** The grounds of a candidate in the order of their names, each between -1 and 1. */
+export interface Grounds {
+  readonly values: readonly number[];
+  /** Words of its state were learnt: other weights hold then. */
+  readonly isHeard: boolean;
+}
+
+export function groundsOf(view: MessageView, candidate: Candidate, whole: Whole): Grounds {
   const seen = seenIn(view, candidate, whole);
-  return groundNames.map((name) => Number(grounds[name](seen)));
+  return {
+    values: groundNames.map((name) => Number(grounds[name](seen))),
+    isHeard: seen.heard !== undefined,
+  };
 }

@@ -4,6 +4,8 @@ import type { Feature, Handbook, PartKind } from "../handbook/schema.ts";
 import { cleanText } from "./clean-text.ts";
 import { commonWords, isGeneralWord } from "./common-words.ts";
 import { numberOf, stemWord } from "./fold-word.ts";
+import { compileEars, type Ears } from "./hearing/hearing.ts";
+import { type Judging, learntJudging } from "./judging.ts";
 import type { Meaning, Phrase } from "./meaning.ts";
 import { stemsOf } from "./name-stems.ts";
 import { compilePartWords, lendingNames, type PartWords } from "./part-words.ts";
@@ -12,6 +14,9 @@ import { compileVocabulary, type Vocabulary } from "./vocabulary.ts";
 
 export interface Lexicon {
   readonly handbook: Handbook;
+  /** What was learnt of how owners speak of it. */
+  readonly ears: Ears | undefined;
+  readonly judging: Judging;
   readonly phrasesByWord: ReadonlyMap<string, readonly Phrase[]>;
   readonly vocabulary: Vocabulary;
   readonly parts: ReadonlyMap<string, PartWords>;
@@ -28,7 +33,7 @@ interface Draft {
 }
 
 /** Everything the reader looks up, from one sound handbook; linear in the number of names. */
-export function compileLexicon(handbook: Handbook): Lexicon {
+export function compileLexicon(handbook: Handbook, judging: Judging = learntJudging): Lexicon {
   const phrases = new Map<string, Draft>();
   for (const [name, meaning, isSaying = false] of allNames(handbook))
     addPhrase(phrases, name, meaning, isSaying);
@@ -47,6 +52,8 @@ export function compileLexicon(handbook: Handbook): Lexicon {
   const parts = new Map(handbook.parts.map((part) => [part.id, compilePartWords(part, carWords)]));
   return {
     handbook,
+    judging,
+    ears: handbook.learntWords === undefined ? undefined : compileEars(handbook.learntWords),
     phrasesByWord: byRarestWord(all),
     vocabulary: compileVocabulary(
       all.flatMap((phrase) => phrase.stems),

@@ -13,7 +13,7 @@ const onCar =
 const outright = /\bloose (?:\w+ )?(?:one|parts?|two|set|item)\b/;
 /** Said outright, of whatever is spoken of. */
 const plainly =
-  /^(?:\w+ )?loose$|^(?:its |it is |it was )?(?:off|from) (?:e ?bay|the bay|an? (?:auto ?jumble|swap ?meet|boot ?sale|breakers?|donor))\b|\b(?:a|one|bought|found|got|have|its|it is|are|theyre) loose\b(?! (?:in|at|on|when|after|now|again|screws?|bolts?|nuts?|wires?|threads?|change|ends?|fit))|\b(?:two|set) (?:of )?loose\b|\boff an? (?:parts |donor |scrap(?:ped)? |dead |old )?(?:car|scrapper|wreck)\b|\bfrom an? (?:parts car|donor|scrapper|wreck)\b|\boff any car\b|\bnot (?:on|fitted to|attached to|off) (?:a|any|the|my) car\b|\b(?:theres |there is |with |have |has )?no car (?:yet|to go|attached|for (?:it|them)|a?round (?:it|them)|around (?:it|them)|any ?more)\b|^(?:and |but |so )?no car$|\bdont (?:have|own|even have) (?:a|any|the) car(?! (?:here|with|at|in|to hand|nearby|handy|around|today|yet|any ?more|tonight))|\bwithout a car\b|\bnever (?:been )?(?:fitted|on a car)\b/;
+  /^(?:\w+ )?loose$|^(?:its |it is |it was )?(?:off|from) (?:e ?bay|the bay|an? (?:auto ?jumble|swap ?meet|boot ?sale|breakers?|donor))\b|\b(?:a|one|bought|found|got|have|its|it is|are|theyre) loose\b(?! (?:in|at|on|when|after|now|again|screws?|bolts?|nuts?|wires?|threads?|change|ends?|fit))|\b(?:two|set) (?:of )?loose\b|\boff an? (?:parts |donor |scrap(?:ped)? |dead |old )?(?:car|scrapper|wreck)\b|\bfrom an? (?:parts car|donor|scrapper|wreck)\b|\boff any car\b|\b(?:off|out of|from) an? (?:donor|scrap(?:ped)?|dead|breakers?) (?:shell|car|body)\b|\bno idea which car\b|\bnever (?:a|any) car (?:with|for|to go with) (?:it|them)\b|\bbought (?:it|them|this|these) (?:loose|alone)\b|\bnot (?:on|fitted to|attached to|off) (?:a|any|the|my) car\b|\b(?:theres |there is |with |have |has )?no car (?:to go|attached|with (?:it|them|this)|for (?:it|them)|a?round (?:it|them)|around (?:it|them)|any ?more)\b|\bdont (?:have|own|even have) (?:a|any|the) car(?! (?:here|with|at|in|to hand|nearby|handy|around|today|yet|any ?more|tonight))|\bwithout (?:a |the |any )?car\b|\bnever (?:been )?(?:fitted|on a car)\b/;
 
 /** Where parts by themselves are sold and kept. */
 const market =
@@ -55,7 +55,9 @@ const arriving = /\b(?:buying\b|(?:should|shall) i buy\b|(?:parts?|it|one) arriv
 const spareWheel = /\bspare (?:\w+ )?(?:wheels?|tyres?|tires?)\b/;
 /** Seen and left. */
 const leftThere =
-  /\b(?:left (?:it|them) (?:on|with|there|where|behind|at)|walked away|(?:didnt|did not) buy|passed on (?:it|them))\b/;
+  /\b(?:left (?:it|them) (?:on|with|there|where|behind|at)|walked away|(?:didnt|did not) buy|passed on (?:it|them))\b|^(?:and |so |but )?i passed$/;
+
+const bareNoCar = /^(?:and |but |so |parts? )?no car(?: yet)?$/;
 
 /** Whether the clause tells that the part is loose. `texts`: the clauses with every name of a part as "part". */
 export function tellsLoose(view: MessageView, at: number, texts: readonly string[]): boolean {
@@ -65,6 +67,13 @@ export function tellsLoose(view: MessageView, at: number, texts: readonly string
   if (isUnreal(text) && !arriving.test(text)) return false;
   if (outright.test(text)) return true;
   if (plainly.test(text)) return isSpokenOf(view);
+  // "First time poster, no car yet" has no part either.
+  if (bareNoCar.test(text)) return view.context.part !== undefined || isNamed(view, clause.sentence, true);
+  return isTraded(view, text, clause);
+}
+
+/** Offered, bought, or lying where parts are sold. */
+function isTraded(view: MessageView, text: string, clause: MessageView["clauses"][number]): boolean {
   if (clause.isAsked && /\bfor sale\b/.test(text)) return false;
   // Every car carries a spare wheel.
   const said = spareWheel.test(clause.text) ? "" : text;
@@ -110,16 +119,20 @@ function isImplied(view: MessageView, at: number): boolean {
 }
 
 function comesToOwner(view: MessageView, text: string): boolean {
-  return Array.from(text.matchAll(come)).some(({ groups, index }) => {
+  return Array.from(text.replace(toldBy, "").matchAll(come)).some(({ groups, index }) => {
     const { verb = "", what = "", place = "" } = groups ?? {};
     if (!isWhereSold(verb, place)) return false;
     if (meansPart.test(what)) return verb !== "found" || unknownYet.test(what);
-    const before = text.slice(0, index);
+    const before = text.replace(toldBy, "").slice(0, index);
     if (!pronoun.test(what) || (what === "" && !(verb !== "found" && subject.test(before)))) return false;
     const isNamedHere = meansPart.test(before) || isMentioned(view);
     return isNamedHere || (view.context.part !== undefined && (verb !== "found" || oneOfKind.test(what)));
   });
 }
+
+/** "The chap I bought it from said never": who said it, not where it came from. */
+const toldBy =
+  /\b(?:bought|got) (?:it|this|them|mine) (?:from|off) (?:said|says|told|tells|reckon\w*|sw(?:ore|ears)|claim\w*)\b/g;
 
 function isWhereSold(verb: string, place: string): boolean {
   if (seller.test(place)) return true;

@@ -21,7 +21,7 @@ const farthest = 12;
 /** Most words tried in one message. */
 const mostTried = 200;
 
-/** States told by loose words in the speaker's own clauses; features that `told` holds for the clause are left out. */
+/** States told by loose words; features that `told` holds for the clause are left out. */
 export function observeLooseWords(
   view: MessageView,
   negations: readonly (readonly Negation[])[],
@@ -31,7 +31,7 @@ export function observeLooseWords(
   return view.tokens.flatMap((_, at) => {
     const clause = view.clauseOf[at] ?? 0;
     const part = view.partOf[clause];
-    if (part === undefined || !mayTell(view, part, at, clause) || tried >= mostTried) return [];
+    if (part === undefined || !mayTell(view, part, at) || tried >= mostTried) return [];
     tried += 1;
     const meant =
       besideFeature(view, part, at, clause) ?? notBesideQuestion(view, unnamed(view, part, at, clause));
@@ -60,10 +60,10 @@ function deniedWord(
     : { ...meant, ...place, state: absent, isDenied: false };
 }
 
-function mayTell(view: MessageView, part: string, at: number, clause: number): boolean {
+function mayTell(view: MessageView, part: string, at: number): boolean {
   if (view.lexicon.parts.get(part)?.stateWords.has(view.words[at] ?? "") !== true) return false;
   const folded = view.tokens[at]?.folded ?? "";
-  if (isHeld(view, at) || view.taken.has(at) || view.stances[clause]?.aside !== undefined) return false;
+  if (isHeld(view, at) || view.taken.has(at)) return false;
   // "Cast in the back" says how a mark was made, not what the part is.
   if (
     /^(?:cast|molded|stamped|machined)$/.test(folded) &&

@@ -6,10 +6,7 @@ import type { MessageView } from "./message-view.ts";
 import { stemsOf } from "./name-stems.ts";
 import { type Candidate, isPlausible } from "./plausible-size.ts";
 import type { Quantity } from "./quantities.ts";
-
-/** Nouns after a size that make it the size of something else: "8 mm studs". */
-const sizeOf =
-  /^ ?-?(?:stud|screw|bolt|hole|nut|thread|head|spanner|socket|drill|washer|wire|self|rivet|allen|hex|tap|wheel|tire|tyre|engine|cc|crack|chip|scratch|dent|gap|tape)\w*\b(?! (?:spacing|cent|apart|circle|pitch|to|in the))|^ ?(?:when )?(?:in|under) water\b|^ ?(?:\/|per )|^ ?(?:away|back|behind|from) (?:from )?(?:me|us|him|her|the (?:car|house|road|camera))\b|^ ?away\b/i;
+import { isClockHour, isOfSomethingElse, sizeOf } from "./size-of-another.ts";
 
 /** The feature a size is of: the one named nearest, the one asked, or the only one that it fits. */
 export function chooseFeature(
@@ -117,17 +114,6 @@ function widestFactor(support: number, quantity: Quantity, isNamed: boolean): nu
   return isNamed ? 5 : 2;
 }
 
-/** "8 mm studs" is the size of the studs; "screw count 3", small, whole and without a unit, is no size at all. */
-function isOfSomethingElse(quantity: Quantity): boolean {
-  const isCount = quantity.unit === null && Number.isInteger(quantity.value) && quantity.value <= 12;
-  return isCount || sizeOf.test(quantity.after);
-}
-
-/** "At 3 o'clock" is a place. */
-function isClockHour({ after }: Quantity): boolean {
-  return /^ ?o'? ?clock\b/i.test(after);
-}
-
 /** Support that only a feature's own name gives. */
 const namedOutright = 2.4;
 
@@ -228,7 +214,8 @@ function onlyFitting(candidates: readonly Candidate[], quantity: Quantity): Cand
     isPlausible(candidate, quantity, 2, [quantity.unit ?? "mm"]),
   );
   const [only] = fitting;
-  const near = quantity.unit === null ? closeFactor : quantity.value < large ? nearFactor : nearOfLarge;
+  const near =
+    quantity.unit === null ? closeFactor : millimetres(quantity) < large ? nearFactor : nearOfLarge;
   return fitting.length === 1 &&
     only !== undefined &&
     isPlausible(only, quantity, near, [quantity.unit ?? "mm"])
@@ -236,8 +223,12 @@ function onlyFitting(candidates: readonly Candidate[], quantity: Quantity): Cand
     : undefined;
 }
 
+function millimetres({ value, unit }: Quantity): number {
+  return (unit === null ? undefined : convertUnits(value, unit, "mm")) ?? value;
+}
+
 const nearFactor = 1.2;
-/** Few things are as large as a part itself. */
+/** Few things are as large as a part itself; in millimetres. */
 const large = 100;
 const nearOfLarge = 1.5;
 

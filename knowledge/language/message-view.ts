@@ -3,6 +3,7 @@
 import { partMentions, partsByClause } from "./active-part.ts";
 import type { Span } from "./blank-noise.ts";
 import { type Clause, clausesOf } from "./clauses.ts";
+import { withHeardParts } from "./hearing/heard-parts.ts";
 import type { Lexicon } from "./lexicon.ts";
 import type { ReadingContext } from "./message-reading.ts";
 import { withPlainNouns } from "./plain-nouns.ts";
@@ -45,6 +46,9 @@ export interface Readable {
   readonly taken: readonly Span[];
 }
 
+/** So few words say little but the name of a part: "compare the mirrors", "the wing mirrer". */
+const mostOfName = 5;
+
 export function viewMessage(text: Readable, lexicon: Lexicon, context: ReadingContext): MessageView {
   const tokens = tokenise(text.readable);
   const clauses = clausesOf(tokens);
@@ -56,7 +60,13 @@ export function viewMessage(text: Readable, lexicon: Lexicon, context: ReadingCo
   const settle = (phrases: readonly Spotted[]): readonly Spotted[] =>
     withSharedNouns(longestFirst(phrases), tokens, lexicon);
   // Once the part is known, phrases of other parts no longer stand in the way of its own.
-  const partOf = partsByClause({ lexicon, context, tokens, clauses, clauseOf, spotted: settle(found) });
+  const named = partsByClause({ lexicon, context, tokens, clauses, clauseOf, spotted: settle(found) });
+  const isNamedInFew =
+    tokens.length <= mostOfName &&
+    partMentions({ lexicon, context, tokens, clauses, clauseOf, spotted: settle(found) }).some(
+      (part) => part !== undefined,
+    );
+  const partOf = isNamedInFew ? named : withHeardParts(named, { tokens, clauses, context, taken }, lexicon);
   const spotted = settle(found.filter((phrase) => concerns(phrase, partOf[clauseOf[phrase.from] ?? 0])));
   return {
     lexicon,
@@ -71,7 +81,10 @@ export function viewMessage(text: Readable, lexicon: Lexicon, context: ReadingCo
     spotted,
     phrasesAt: grouped(spotted, (each) => each.used),
     featuresNamed: grouped(spotted, featureIds),
-    mentioned: partMentions({ lexicon, context, tokens, clauses, clauseOf, spotted }),
+    mentioned: partMentions({ lexicon, context, tokens, clauses, clauseOf, spotted }).map((part, at) => {
+      const clause = clauseOf[spotted[at]?.from ?? 0] ?? 0;
+      return partOf[clause] === named[clause] || part === partOf[clause] ? part : undefined;
+    }),
     taken,
     clauseOf,
     partOf,

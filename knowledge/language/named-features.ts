@@ -16,8 +16,8 @@ export function observeNamedFeatures(
 ): readonly Observation[] {
   return view.clauses.flatMap((clause, at) => {
     const part = view.partOf[at];
-    const isOwn = view.stances[at]?.aside === undefined && clause.to - clause.from < mostWords;
-    if (part === undefined || !isOwn || told.some((each) => each.clause === at)) return [];
+    const isShort = clause.to - clause.from < mostWords;
+    if (part === undefined || !isShort || told.some((each) => each.clause === at)) return [];
     const places = Array.from({ length: clause.to - clause.from + 1 }, (_, step) => clause.from + step);
     const isDenied = places.some((place) => cueWords.negations.has(view.tokens[place]?.folded ?? ""));
     const feature = isDenied ? undefined : featureOf(view, part, places);

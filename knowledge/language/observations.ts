@@ -48,7 +48,6 @@ export function observeStates(view: MessageView, negations: readonly (readonly N
   const undecided: Spotted[] = [];
   for (const spotted of view.spotted) {
     const clause = view.clauseOf[spotted.from] ?? 0;
-    if (view.stances[clause]?.aside !== undefined) continue;
     if (!spotted.phrase.meanings.some((meaning) => meaning.kind === "state")) continue;
     const decided = decideState(view, spotted, clause);
     if (decided === "several") undecided.push(spotted);

@@ -20,7 +20,7 @@ interface Mention {
 }
 
 const before =
-  /\b(?:has|have|having|had|got|with|there is|there are|theres|there was|see|seen|found|find|spotted|shows?|showing|bears?|carries|wears|comes with|complete with|includes|i see|feel|there does seem to be|yes)\b/;
+  /\b(?:has|have|having|had|got|with|w|there is|there are|theres|there was|see|seen|found|find|spotted|shows?|showing|bears?|carries|wears|comes with|complete with|includes|i see|feel|there does seem to be|yes)\b/;
 const after =
   /^(?:(?:is|are|was|were|its|theyre|all|still|just|only|very|barely|faintly|clearly|both) )*(?:there|visible|present|showing|clear|intact|legible|readable|seen|in place|yes)\b/;
 const backwards =
@@ -30,7 +30,7 @@ const nothingElse =
 const goneAfter =
   /^(?:(?:is|are|was|were|its|theyre|all|just|seems?|looks?|to|be|appears?|completely|totally|entirely|clearly) )*(?:missing|absent|gone|lacking|none|nil|nowhere|removed|not there|not present|not visible)\b/;
 
-/** Features said to be there or not, in clauses that are the speaker's own and name no state of them. */
+/** Features said to be there or not, in clauses that name no state of them. */
 export function observePresence(
   view: MessageView,
   negations: readonly (readonly Negation[])[],
@@ -38,24 +38,25 @@ export function observePresence(
 ): readonly Observation[] {
   return mentionsOf(view).flatMap((mention) => {
     const isTold = states.some((state) => state.feature === mention.words.feature.id);
-    const aside = view.stances[mention.clause]?.aside;
-    const isHeading =
-      aside === "question" &&
-      (isAnswered(view, mention, /^(?:yes|yep|yeah|present|visible)\b/) || isAnsweredNo(view, mention));
-    if (isTold || (aside !== undefined && !isHeading)) return [];
+    if (isTold) return [];
     const cue = denialOf(view, negations[mention.clause] ?? [], mention);
     if (cue === undefined && !isAffirmed(view, mention)) return [];
-    return observationsOf(mention, cue);
+    return observationsOf(view, mention, cue);
   });
 }
 
-function observationsOf(mention: Mention, cue: number | undefined): readonly Observation[] {
+function observationsOf(
+  view: MessageView,
+  mention: Mention,
+  cue: number | undefined,
+): readonly Observation[] {
   const { absent, present } = mention.words.polarity;
   if (absent === undefined) return [];
   const found = {
     part: mention.part,
     feature: mention.words.feature.id,
-    clause: mention.clause,
+    // "Drain notches? none" is told where it is answered.
+    clause: Math.max(mention.clause, view.clauseOf[cue ?? mention.from] ?? 0),
     from: Math.min(mention.from, cue ?? mention.from),
     to: Math.max(mention.to, cue ?? mention.to),
   };

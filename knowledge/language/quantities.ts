@@ -3,6 +3,7 @@
 // Half-widths: half of the last place said, 1/(2n) for a fraction of n, half the range; "about" doubles it.
 import type { Instrument, MeasurementUnit } from "../evidence/report.ts";
 import type { Span } from "./blank-noise.ts";
+import { instrumentNear } from "./instrument-near.ts";
 import { numberForm as number, type ParsedNumber, parseNumber, shareOf } from "./written-numbers.ts";
 
 export interface Quantity extends Span {
@@ -48,12 +49,15 @@ const bounded =
 /** Money, time and shares are no sizes. */
 const noSize =
   /^ ?(?:quid|euros?|bucks|dollars|pence|percent|%|years?|yrs?|weeks?|days?|hours?|hrs?|minutes?|mins?|ono\b|each\b)/i;
-/** Figures that name or number something. */
+/** Figures that name or number something, and roads. */
 const numbering =
-  /\b(?:ends?|ending|starts?|starting|begins?|beginning|page|stall|post|lot|table|row|unit|hall|stand)(?: (?:in|with|on|at|no\.?|number))? $/i;
+  /\b(?:drove|driven|walked|cycled|ends?|ending|starts?|starting|begins?|beginning|page|stall|post|lot|table|row|unit|hall|stand)(?: (?:in|with|on|at|no\.?|number))? $/i;
 /** How far something gives way is no size of it. */
 const givingWay =
-  /\b(?:deflects?|flex(?:es)?|bends?|moves?|squash(?:es)?|yields?|springs?|sags?|droops?)(?: (?:by|about|around|only|maybe|some|nearly|roughly|a good|in|down|up|back|to)){0,3} $/i;
+  /\b(?:deflects?|flex(?:es)?|bends?|moves?|squash(?:es)?|yields?|springs?|sags?|droops?|missed|play,?)(?: (?:by|of|about|around|only|maybe|some|nearly|roughly|a good|in|down|up|back|to)){0,3} $/i;
+/** "My scales only go to 2 kg": what the instrument has, not what was read. */
+const wholeRange =
+  /\b(?:scales?|tape|rule|ruler|calipers?)\b[^.;]{0,16}\b(?:goe?s?|stops?|ends?|runs out|gives? up|gave up|starts?)\b[^.;,\d]{0,12}\b(?:to|at) $/i;
 const weighing = /\bweigh(?:s|ed|ing)?(?: in)?(?: (?:at|about|around|only|some|just)){0,2} $/i;
 
 /** Most sizes read of one message. */
@@ -87,7 +91,12 @@ function quantityOf(match: RegExpMatchArray, text: string): Quantity | undefined
   const end = start + lengthUsed(match[0], groups, isPlace);
   if (bounded.test(before) && !loosely.test(before)) return undefined;
   const base = readValue(low, groups, said, isBetween(before, groups));
-  if (base === undefined || isNoSize(base.unit, before, text.slice(end, end + 12))) return undefined;
+  if (
+    isFootOf(match[0], text.slice(end)) ||
+    base === undefined ||
+    isNoSize(base.unit, before, text.slice(end, end + 12))
+  )
+    return undefined;
   const isLoose = loosely.test(before) || looselyAfter.test(text.slice(end, end + 16));
   const instrument = instrumentNear(text, start, end, base.unit);
   return {
@@ -101,10 +110,31 @@ function quantityOf(match: RegExpMatchArray, text: string): Quantity | undefined
   };
 }
 
+/** "One foot rubbed away": a foot of something, unless it goes on as a length. */
+function isFootOf(said: string, after: string): boolean {
+  return /^(?:one|an?) foot$/i.test(said.trim()) && /^ (?:\w+ed|worn|broken|gone|missing)\b/.test(after);
+}
+
 function isNoSize(unit: MeasurementUnit | null, before: string, after: string): boolean {
-  if (unit === null) return noSize.test(after) || numbering.test(before);
+  if (wholeRange.test(before)) return true;
+  if (unit === null)
+    return (
+      noSize.test(after) || numbering.test(before) || isListMark(before, after) || isOfSeries(before, after)
+    );
   const isLength = /^(?:mm|cm|in)$/.test(unit);
   return isLength && (givingWay.test(before) || weighing.test(before));
+}
+
+/** "3) front flange 4) no idea": what counts the items of a list. */
+function isListMark(before: string, after: string): boolean {
+  return after.startsWith(")") && !before.includes("(");
+}
+
+/** "Gaps go 60, 71, 58": three figures in a row are no one's size. */
+function isOfSeries(before: string, after: string): boolean {
+  return (
+    /^,? \d+, \d/.test(after) || /\d, \d+, $/.test(before) || (/\d, $/.test(before) && /^, \d/.test(after))
+  );
 }
 
 /** "17 in the middle", "31 in stencil": a place or a manner, not inches, unless the words of a size follow. */
@@ -193,31 +223,4 @@ function compound(low: ParsedNumber, rest: string, unit: MeasurementUnit | null)
   if (unit === "kg")
     return { value: low.value + minor.value / 1000, halfWidth: minor.halfWidth / 1000, unit };
   return { value: low.value + minor.value / 16, halfWidth: minor.halfWidth / 16, unit: "lb" };
-}
-
-const instruments: readonly (readonly [RegExp, Instrument])[] = [
-  [/\b(?:call?ipers?|vernier|micrometer|mic)\b/i, "caliper"],
-  [/\b(?:scales?|weighed)\b/i, "kitchen-scale"],
-  [/\btape\b/i, "tape"],
-  [/\bruler?\b/i, "rule"],
-  [/\b(?:by eye|eyeball(?:ed|ing)?|guess(?:ing|timate)?|estimate)\b/i, "guess"],
-];
-
-/** The instrument named in the same sentence that can give such a reading. */
-function instrumentNear(
-  text: string,
-  start: number,
-  end: number,
-  unit: MeasurementUnit | null,
-): Instrument | undefined {
-  const before =
-    text
-      .slice(Math.max(0, start - 50), start)
-      .split(/[!?;\n]|\.\s/)
-      .at(-1) ?? "";
-  const after = text.slice(end, end + 50).split(/[!?;\n]|\.(?:\s|$)/, 1)[0] ?? "";
-  const isMass = unit !== null && !/^(?:mm|cm|in)$/.test(unit);
-  const found = instruments.find(([cue]) => cue.test(`${before}|${after}`))?.[1];
-  const suits = found === "guess" || unit === null || (found === "kitchen-scale") === isMass;
-  return suits ? found : undefined;
 }

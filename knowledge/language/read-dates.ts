@@ -76,10 +76,11 @@ export function readDates(view: MessageView, text: string, dates: DatesFound): D
   return { findings, car: lastOfKind(car), leftAside, notYet, used };
 }
 
-/** "Stencil reads 61": two bare figures of a year long before the cars are a number. */
+/** "Stencil reads 61", "the stamp said 1931": the bare figures of a year long before the cars are a number. */
 function isNumber(view: MessageView, phrase: DatePhrase): boolean {
   const { from } = productionSpan(view.lexicon.handbook.cars);
-  return phrase.shape === "short-year" && phrase.interval.to < from - monthsBefore;
+  const isYear = phrase.shape === "short-year" || phrase.shape === "year";
+  return isYear && phrase.interval.to < from - monthsBefore;
 }
 const monthsBefore = 60;
 
@@ -135,9 +136,14 @@ function restBeside(view: MessageView, phrase: DatePhrase, text: string): string
       end: view.tokens[to]?.end ?? 0,
     })),
   ];
-  return Array.from(text, (sign, at) =>
+  const rest = Array.from(text, (sign, at) =>
     spans.some(({ start, end }) => start <= at && at < end) ? " " : sign,
   ).join("");
+  // "Touring, 1984": a trim by its own word, unless that is an everyday one.
+  const trims = view.lexicon.handbook.cars.trims.flatMap(({ name }) => name.toLowerCase().split(" "));
+  return rest.replace(/[a-z]{4,}/g, (word) =>
+    trims.includes(word) && word !== "standard" && word !== "base" ? " " : word,
+  );
 }
 
 /** Lower-case text with the family name of the handbook's cars as "car", each place as before: cues know no handbook. */

@@ -17,29 +17,31 @@ import type {
 import { type MessageView, wordsBetween } from "./message-view.ts";
 import { findMisbeliefs } from "./misbeliefs.ts";
 import { findNearMisses } from "./near-misses.ts";
-import type { Quantity } from "./quantities.ts";
 import { readDates } from "./read-dates.ts";
 import { readIntents } from "./read-intents.ts";
-import { readShortAnswer } from "./short-answers.ts";
+import { readShortAnswer, type ShortAnswer } from "./short-answers.ts";
 import { weighObservations } from "./weigh-observations.ts";
 
 /** What one message says, read against a handbook. Never throws; bounded in time by the length read. */
 export function readMessage(text: string, lexicon: Lexicon, context: ReadingContext): MessageReading {
   const { view, lower, dates, figures, quantities, serials, isCut } = layOut(text, lexicon, context);
   const dated = readDates(view, lower, dates);
-  const { candidates, undecided } = gatherObservations(view);
-  const judged = judge(view, candidates);
-  const weighed = weighObservations(view, judged.taken);
+  const intents = readIntents(view);
+  const answering = figures.filter((each) => !touchesAny(each, dated.used));
+  const answer = readShortAnswer(view, intents, answering);
+  const { candidates, undecided } = gatherObservations(view, answer);
   const measured = attachQuantities(
     view,
     quantities.filter((each) => !touchesAny(each, dated.used)),
   );
-  const intents = readIntents(view);
+  const materials = readMaterials(view);
+  const exact = dated.findings.length + dated.car.length + measured.findings.length + materials.length;
+  const judged = judge(view, candidates, { figures: exact });
+  const weighed = weighObservations(view, judged.taken);
   // "Second pip gone, 80 in the middle" tells the month, not that there is no dial.
   const seen = weighed.findings.filter((each) => !dated.findings.some((other) => isOfSame(each, other)));
-  const said = [...readMaterials(view), ...seen, ...measured.findings, ...dated.findings];
-  const answering = figures.filter((each) => !touchesAny(each, dated.used));
-  const findings = withShortAnswer(view, intents, answering, oneEach(said));
+  const said = [...materials, ...seen, ...measured.findings, ...dated.findings];
+  const findings = withShortAnswer(view, answer, oneEach(said));
   const car: readonly CarFinding[] = [
     ...readCar(view),
     ...dated.car,
@@ -55,7 +57,7 @@ export function readMessage(text: string, lexicon: Lexicon, context: ReadingCont
     ...dated.leftAside,
   ];
   const leftAside = [
-    ...asidesOf(view),
+    ...asidesOf(view, new Set(judged.taken.map(({ clause }) => clause))),
     ...several.map((words) => ({ words, because: "several-readings" as const })),
     ...dated.notYet.map((words) => ({ words, because: "not-yet" as const })),
   ];
@@ -88,16 +90,14 @@ function isOfSame(one: FeatureFinding, other: FeatureFinding): boolean {
 
 function withShortAnswer(
   view: MessageView,
-  intents: MessageReading["intents"],
-  quantities: readonly Quantity[],
+  answer: ShortAnswer | undefined,
   findings: readonly FeatureFinding[],
 ): readonly FeatureFinding[] {
-  const asked = view.context.askedFeature;
-  if (asked === undefined || findings.some((finding) => finding.feature === asked)) return findings;
-  const answer = readShortAnswer(view, intents, quantities);
-  if (answer === undefined) return findings;
+  if (answer === undefined || findings.some(({ feature }) => feature === answer.finding.feature))
+    return findings;
   const candidate = candidateOfAnswer(view, answer);
-  const isSound = candidate === undefined || judge(view, [candidate], findings.length).taken.length > 0;
+  const isSound =
+    candidate === undefined || judge(view, [candidate], { others: findings.length }).taken.length > 0;
   return isSound ? [...findings, answer.finding] : findings;
 }
 
@@ -141,8 +141,8 @@ function variantsOf(view: MessageView): readonly VariantMention[] {
   });
 }
 
-/** Stretches left aside for who said them or because they ask; only those that hold a term of the handbook. */
-function asidesOf(view: MessageView): MessageReading["leftAside"] {
+/** Stretches left aside for who said them or because they ask; only those that hold a term of the handbook and told nothing. */
+function asidesOf(view: MessageView, telling: ReadonlySet<number>): MessageReading["leftAside"] {
   return view.clauses.flatMap((clause, at) => {
     const because = view.stances[at]?.aside;
     const holdsTerm = view.spotted.some(
@@ -150,7 +150,7 @@ function asidesOf(view: MessageView): MessageReading["leftAside"] {
         view.clauseOf[spotted.from] === at &&
         spotted.phrase.meanings.some((each) => each.kind !== "part" && each.kind !== "model"),
     );
-    return because === undefined || !holdsTerm
+    return because === undefined || !holdsTerm || telling.has(at)
       ? []
       : [{ words: wordsBetween(view, clause.from, clause.to), because }];
   });

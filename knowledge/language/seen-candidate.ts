@@ -4,6 +4,7 @@ import type { Clause } from "./clauses.ts";
 import { glueWords } from "./common-words.ts";
 import type { Candidate } from "./gather-observations.ts";
 import { groundWords } from "./ground-words.ts";
+import { type HeardState, hear } from "./hearing/hearing.ts";
 import type { MessageView } from "./message-view.ts";
 import { isOtherThing } from "./other-things.ts";
 import type { PartWords } from "./part-words.ts";
@@ -63,6 +64,43 @@ export interface Seen extends Whole {
   readonly isSpokenOf: boolean;
   readonly isPartNamed: boolean;
   readonly isAsked: boolean;
+  /** How it is heard by the words that were learnt of its state; undefined where none were. */
+  readonly heard: SeenHeard | undefined;
+}
+
+/** Logarithms of odds, nats. */
+export interface SeenHeard {
+  readonly odds: number;
+  /** Of the likeliest other state of its feature, and of another feature, in the same sentence. */
+  readonly otherState: number;
+  readonly otherFeature: number;
+  /** Of the sentence telling anything, and of the most telling sentence of the message. */
+  readonly telling: number;
+  readonly mostTelling: number;
+}
+
+/** Odds below which one is as unheard as another. */
+const unheard = -6;
+
+function heardOf(
+  view: MessageView,
+  { part, feature, state, clause, isDenied }: Candidate,
+): SeenHeard | undefined {
+  const sentences = hear(view);
+  const sentence = sentences.find(({ first, last }) => first <= clause && clause <= last);
+  const own = sentence?.states.find(
+    (each) => each.feature === feature && each.state === state && (part === null || each.part === part),
+  );
+  if (sentence === undefined || own === undefined || isDenied) return undefined;
+  const best = (isMeant: (each: HeardState) => boolean): number =>
+    Math.max(unheard, sentence.states.find(isMeant)?.odds ?? unheard);
+  return {
+    odds: Math.max(unheard, own.odds),
+    otherState: best((each) => each.feature === feature && each.state !== state),
+    otherFeature: best((each) => each.feature !== feature),
+    telling: sentence.telling,
+    mostTelling: Math.max(...sentences.map(({ telling }) => telling)),
+  };
 }
 
 /** Most things counted in a message, and words looked at on either side of a candidate. */
@@ -148,6 +186,7 @@ export function seenIn(view: MessageView, candidate: Candidate, whole: Whole): S
     ),
     isPartNamed: part !== null && whole.partsNamed.has(part),
     isAsked: view.context.askedFeature === feature,
+    heard: heardOf(view, candidate),
   };
 }
 

@@ -77,6 +77,8 @@ function answerIn(
     )
   )
     return undefined;
+  // "Why rough" asks without its mark.
+  if (view.tokens.length <= 3 && view.clauses.some(({ text }) => asking.test(text))) return undefined;
   if (view.clauses.some(({ isAsked, text }) => isAsked && (judged.test(text) || asking.test(text))))
     return undefined;
   if (view.stances.some((stance) => stance.aside === "hearsay" || stance.aside === "another-car"))

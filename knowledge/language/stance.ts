@@ -25,6 +25,8 @@ export interface Stance {
   /** Undefined when the clause is the speaker's own statement. */
   readonly aside: Aside | undefined;
   readonly certainty: number;
+  /** Whether it may tell of the part in hand: the speaker's own statement, or a question that describes what it asks about. */
+  readonly mayTell: boolean;
 }
 
 /** One stance for each clause, in order. */
@@ -33,24 +35,67 @@ export function stancesOf(
   isQuoted: (clause: Clause) => boolean,
 ): readonly Stance[] {
   const asides: (Aside | undefined)[] = [];
+  /** Questions that describe something, by clause. */
+  const describes: boolean[] = [];
+  let isWished = false;
   let running: Aside | undefined;
   const isNeverSeen = clauses.some((clause) => neverSeenCues.test(clause.text));
   let lasting: Aside | undefined = isNeverSeen ? "hearsay" : undefined;
   clauses.forEach((clause, at) => {
-    const isNewSentence = clause.join === "sentence";
     lasting = lastingAfter(clause.text, lasting);
-    if (isNewSentence || clause.join === "contrast" || isOwnLooking(clause.text)) running = lasting;
+    if (beginsAnew(clause)) running = lasting;
     const isTold = isQuoted(clause) || saysOn(clause, asides[at - 1]);
     const own = isTold ? "hearsay" : ownAside(clause, clauses, at);
-    if (own !== undefined) running = own;
+    isWished = wishAfter(isWished, running, own, isWish(clause, clauses, at, own));
+    running = own ?? running;
     const here = running ?? notAtHand(clause.text);
     if (here !== undefined && goesOn(clause.text)) running = here;
     asides.push(here);
+    describes.push(isRealQuestion(running, lasting, isWished) && mayDescribe(clause.text));
     if (own === "question" && isWhatItIs.test(clause.text)) running = lasting;
   });
   spreadBack(clauses, asides);
-  return clauses.map((clause, at) => ({ aside: asides[at], certainty: certaintyOf(clauses, at, clause) }));
+  return clauses.map((clause, at) => ({
+    aside: asides[at],
+    certainty: certaintyOf(clauses, at, clause),
+    mayTell: mayTell(asides[at], describes[at] === true),
+  }));
 }
+
+/** A wish runs on like the aside it is. */
+function wishAfter(
+  before: boolean,
+  running: Aside | undefined,
+  own: Aside | undefined,
+  isOne: boolean,
+): boolean {
+  return running === undefined || own !== undefined ? isOne : before;
+}
+
+function isRealQuestion(running: Aside | undefined, lasting: Aside | undefined, isWished: boolean): boolean {
+  return running === "question" && lasting !== "question" && !isWished;
+}
+
+function beginsAnew({ join, text }: Clause): boolean {
+  return join === "sentence" || join === "contrast" || isOwnLooking(text);
+}
+
+function mayTell(aside: Aside | undefined, describes: boolean): boolean {
+  return aside === undefined || (aside === "question" && describes);
+}
+
+/** Set aside for what is wished for, not for being asked. */
+function isWish(clause: Clause, clauses: readonly Clause[], at: number, own: Aside | undefined): boolean {
+  return own === "question" && !isQuestion(clause, clauses, at);
+}
+
+function mayDescribe(text: string): boolean {
+  return !asksOutright.test(text) && notAtHand(text) === undefined;
+}
+
+/** "Is it smooth?", "are they steel": whoever asks so does not know. */
+const asksOutright =
+  /^(?:(?:so|and|but|or|ok|well) )*(?:is|are|was|were) (?:it|they|this|that|these|those|mine|yours|its \w+)\b/;
 
 /** "Which mirror is it, plastic, three screws": who asks what the part in hand is goes on to describe it. */
 const isWhatItIs =
@@ -116,7 +161,9 @@ const notAnothers: readonly RegExp[] = [
   /\b(?:with|in|through|using|by|under) (?:the|an?|my) (?:\w+ )?(?:part|mirror|torch|lamp|light|lens|loupe|glass|glasses|magnif\w+) (?:i|we) (?:can |could )?read\b/g,
   // Leave to do something, and the only owner there was.
   /\bsays (?:i|we) (?:may|can|could|should)\b/g,
-  /\b(?:nobody|no one|noone|none) (?:else )?(?:has |had )?ever owned\b|(?<=\bonly owner (?:the|this|that) \w+ (?:has |had )?)ever had\b/g,
+  /\b(?:nobody|no one|noone|none) (?:else )?(?:has |had )?ever owned\b|(?<=\bonly owner (?:it|(?:the|this|that|my) \w+) (?:has |had )?)ever had\b/g,
+  // When it was done, not whose it is.
+  /\bwhile (?:the|my) \w+ (?:was|is|were) (?:out|away|asleep|shopping|in bed|at (?:work|church|school|her \w+|his \w+))\b/g,
   // The car of somebody who is gone is the speaker's.
   /\b(?:late (?:\w+s|\w+ in laws)|(?:fathers|dads|mothers|mums|husbands|wifes|grandfathers|grandads) old) car\b/g,
 ];

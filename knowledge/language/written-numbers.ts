@@ -2,13 +2,15 @@
 // Half-widths: half of the last place written, 1/(2n) for a fraction of n.
 
 const small =
-  "one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|nineteen|twenty";
+  "one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|twenty";
+const tens = "twenty|thirty|forty|fifty";
 const share = "half|quarter|third|eighth|(?:one|three) quarters?|(?:one|three|five|seven) eighths?";
-const sized = "(?= ?-?(?:inch|mm|millim|cm|centim|met(?:er|re)|foot|feet|kilo|kg|pound|lbs?\\b|ounce|oz\\b))";
+const sized =
+  "(?= ?-?(?:inch|mm|millim|cm|centim|met(?:er|re)|foot|feet|kilo|kg|pound|lbs?\\b|ounce|oz\\b|mils?\\b))";
 const ofOne = "(?= ?-?(?:inch|mm|millim|cm|kilo))";
 
 /** A regular expression's source for one number; spelled ones only where a unit follows. */
-export const numberForm = String.raw`(?:(?:\d+|${small}) and (?:a |an )?(?:${share})|(?:\d+|${small}) and a bit${sized}|(?:${small})${sized}|(?:${share})(?: of)?(?: an?)?${ofOne}|an?${ofOne}|\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d+[.,]\d+|\d+(?: and| &)?[ -]\d{1,2}\/(?:2|4|8|16|32|64)(?!\d)|\d{1,2}\/(?:2|4|8|16|32|64)(?!\d)|\d+)`;
+export const numberForm = String.raw`(?:(?:${small}) and \d{1,2}\/(?:2|4|8|16|32|64)(?!\d)|(?:\d+|${small}) and (?:a |an )?(?:${share})|(?:\d+|${small}) and a bit${sized}|(?:${tens})(?:[ -](?:one|two|three|four|five|six|seven|eight|nine))?${sized}|(?:${small})${sized}|(?:${share})(?: of)?(?: an?)?${ofOne}|an?${ofOne}|\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d+[.,]\d+|\d+(?: and| &)?[ -]\d{1,2}\/(?:2|4|8|16|32|64)(?!\d)|\d{1,2}\/(?:2|4|8|16|32|64)(?!\d)|\d+)`;
 
 export interface ParsedNumber {
   readonly value: number;
@@ -58,11 +60,14 @@ export function shareOf(said: string): ParsedNumber | undefined {
 /** "Four and a quarter", "25 and three eighths", "an", "half an". */
 function spokenNumber(written: string): ParsedNumber | undefined {
   const words = small.split("|");
+  const [ten = "", one] = written.split(/[ -]/);
+  const of = tens.split("|").indexOf(ten);
+  if (of >= 0) return { value: 10 * (of + 2) + words.indexOf(one ?? "") + 1, halfWidth: 0.5 };
   const plain = /^an?$/.test(written) ? 1 : words.indexOf(written) + 1;
   if (plain > 0) return { value: plain, halfWidth: 0.5 };
   const [whole = "", part] = written.split(" and ", 2);
   if (part === undefined) return shareOf(written);
-  const added = shareOf(part);
+  const added = /\//.test(part) ? parseNumber(part) : shareOf(part);
   if (added === undefined) return undefined;
   const count = /^\d+$/.test(whole) ? Number(whole) : words.indexOf(whole) + 1;
   return { value: count + added.value, halfWidth: added.halfWidth };

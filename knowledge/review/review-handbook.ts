@@ -54,7 +54,10 @@ export function reviewHandbook(files: readonly HandbookFile[]): Review {
   if (sources !== undefined) remarkSources(sources, parts, handbook, cars);
   remarkWords(parts, cars, handbook.cars);
   const remarks = [
-    ...loaded.warnings.map((warning) => asRemark(warning, "doubt")),
+    ...loaded.warnings.map((warning) =>
+      // A state that messages do not tell is nobody's error.
+      asRemark(warning, warning.code === "learnt-words-missing" ? "wish" : "doubt"),
+    ),
     ...margins.flatMap((margin) => margin.remarks),
   ];
   return { loaded, remarks: remarks.toSorted(byPlace) };

@@ -11,6 +11,7 @@ const blocks = [...guide.matchAll(/^```(\S+)(?: (\S+))?\n([\s\S]*?)^```$/gmu)].m
   ([, language = "", path = "", text = ""]) => ({ language, path, text }),
 );
 const files = blocks.filter(({ language }) => language === "yaml");
+const messages = blocks.filter(({ language }) => language === "jsonl");
 
 function followed(): string {
   const folder = newFolder();
@@ -18,6 +19,7 @@ function followed(): string {
     mkdirSync(dirname(join(folder, "marlpit-wren", path)), { recursive: true });
     writeFileSync(join(folder, "marlpit-wren", path), text);
   }
+  for (const { path, text } of messages) writeFileSync(join(folder, path), text);
   return folder;
 }
 
@@ -47,7 +49,7 @@ test("each command of the guide does what stands under it", async () => {
   const commands = blocks.flatMap(({ language, text }, index) =>
     language === "sh" ? [{ words: text, shown: blocks[index + 1] }] : [],
   );
-  expect(commands).toHaveLength(4);
+  expect(commands).toHaveLength(5);
   for (const { words, shown } of commands) {
     const said = shown?.language === "text" ? shown.text : "";
     const typed = [...said.matchAll(/^> (.*)$/gmu)].map(([, line = ""]) => `${line}\n`).join("");

@@ -1,29 +1,80 @@
 /**
- * Fits the judge's weights to the development messages and writes them down: node test/judge/fit.ts. With a writer's name
- * that writer is left out and the table only printed, so that what was learnt can be tried on somebody unseen.
+ * Learns from the development messages and writes down what was learnt: node test/judge/fit.ts. The words of states go beside
+ * the demo handbook, the judge's weights into the reader. Then it prints how each writer is read by what only others taught.
  */
 import { writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { groundNames } from "../../knowledge/language/grounds.ts";
-import { demoLexicon } from "../support/demo-lexicon.ts";
-import { fittedTable } from "./fitted-table.ts";
+import type { JudgeTable } from "../../knowledge/language/judging.ts";
+import { plainDemoLexicon } from "../support/demo-lexicon.ts";
+import {
+  assertsState,
+  f1,
+  precision,
+  recall,
+  type ScoredMessage,
+  scoreMessage,
+} from "../support/score-corpus.ts";
+import { judgingOf, learning, unseenLexicon, wordsOf } from "./learning.ts";
+import { developmentMessages, folds, writerOf } from "./taught-messages.ts";
 
-const leftOut = process.argv[2];
-const table = fittedTable(await demoLexicon(), leftOut);
-const header = `// What each ground weighs with the judge, in nats: learnt by \`node test/judge/fit.ts\` from the development messages of
+const plain = await plainDemoLexicon();
+const learnt = learning(plain, developmentMessages());
+const at = (path: string): string => fileURLToPath(new URL(`../../knowledge/${path}`, import.meta.url));
+
+function tableText({ bias, weights }: JudgeTable): string {
+  const lines = groundNames.map(
+    (name, place) => `    ${/^\w+$/.test(name) ? name : `"${name}"`}: ${weights[place] ?? 0},`,
+  );
+  return `{
+  bias: ${bias},
+  weights: {
+${lines.join("\n")}
+  },
+}`;
+}
+
+if (process.argv[2] !== "print") {
+  writeFileSync(
+    at("handbooks/wexcombe-shrike/learnt-words.json"),
+    `${JSON.stringify(wordsOf(plain, learnt))}\n`,
+  );
+  const { heard, plain: unheard } = judgingOf(learnt);
+  writeFileSync(
+    at("language/judge-weights.ts"),
+    `// What each ground weighs with the judge, in nats: learnt by \`node test/judge/fit.ts\` from the development messages of
 // test/corpus, by ridge regression. Written by that script; a test fits again and compares. Not to be mended by hand.
 import type { GroundName } from "./grounds.ts";
-`;
-const lines = groundNames.map(
-  (name) => `  ${/^\w+$/.test(name) ? name : `"${name}"`}: ${table.weights.get(name) ?? 0},`,
-);
-const text = `${header}
-export const bias = ${table.bias};
 
-export const judgeWeights: Readonly<Record<GroundName, number>> = {
-${lines.join("\n")}
-};
-`;
-const target = fileURLToPath(new URL("../../knowledge/language/judge-weights.ts", import.meta.url));
-if (leftOut === undefined || process.argv[3] === "write") writeFileSync(target, text);
-else process.stdout.write(text);
+export interface JudgeWeights {
+  readonly bias: number;
+  readonly weights: Readonly<Record<GroundName, number>>;
+}
+
+/** For states whose words were learnt. */
+export const heardWeights: JudgeWeights = ${tableText(heard)};
+
+/** For all others, and for what is denied. */
+export const plainWeights: JudgeWeights = ${tableText(unheard)};
+`,
+  );
+}
+
+const scored: ScoredMessage[] = folds.flatMap((fold) => {
+  const lexicon = unseenLexicon(learnt, fold);
+  const own = learnt.messages.filter((message) => learnt.foldOf.get(writerOf(message)) === fold);
+  return lexicon === undefined ? [] : own.map((message) => scoreMessage(message, lexicon));
+});
+function print(name: string, messages: readonly ScoredMessage[]): void {
+  const empty = messages.filter(({ message }) => message.facts.length === 0);
+  process.stdout.write(
+    `${name}: ${messages.length} messages, F1 ${f1(messages).toFixed(4)}, precision ${precision(messages).toFixed(3)}, ` +
+      `recall ${recall(messages).toFixed(3)}; ${empty.filter(assertsState).length} of ${empty.length} without a fact assert a state\n`,
+  );
+}
+for (const writer of learnt.foldOf.keys())
+  print(
+    writer,
+    scored.filter(({ message }) => writerOf(message) === writer),
+  );
+print("all", scored);

@@ -37,9 +37,8 @@ export function sizeOf(written: string): AnnotatedSize {
   if (ends !== null) return sizeOf(`${(decimal(ends[1]) + decimal(ends[2])) / 2} ${ends[3] ?? ""}`);
   let size = 0;
   let unit: string | undefined;
-  for (const [, whole, above = "0", below = "1", under = "1", name = ""] of plainFractions(written).matchAll(
-    piece,
-  )) {
+  const figures = plainFractions(inFigures(written.toLowerCase()));
+  for (const [, whole, above = "0", below = "1", under = "1", name = ""] of figures.matchAll(piece)) {
     const value = decimal(whole) / Number(under) + Number(above) / Number(below);
     const [found, times] = unitOf(name.toLowerCase());
     // After feet, bare inches may follow.
@@ -58,6 +57,27 @@ function unitOf(name: string): readonly [string | undefined, number] {
 
 function decimal(written = "0"): number {
   return Number(/^\d{1,3},\d{3}$/.test(written) ? written.replace(",", "") : written.replace(",", "."));
+}
+
+const tens: Readonly<Record<string, number>> = { twenty: 20, thirty: 30, forty: 40, fifty: 50 };
+const ones =
+  "one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen".split(
+    " ",
+  );
+
+/** "Twenty eight mil", "three foot ten and a half", "48 and a quarter inches": the numbers in figures. */
+function inFigures(written: string): string {
+  return written
+    .replace(
+      /\b(twenty|thirty|forty|fifty)(?:[ -](one|two|three|four|five|six|seven|eight|nine)\b)?/g,
+      (_, ten, one) => String((tens[ten] ?? 0) + ones.indexOf(one ?? "") + 1),
+    )
+    .replace(/\b[a-z]+\b/g, (word) => (ones.includes(word) ? String(ones.indexOf(word) + 1) : word))
+    .replace(/(\d) and (?:a |an )?half\b/g, "$1 1/2")
+    .replace(/(\d) and (?:a )?quarter\b/g, "$1 1/4")
+    .replace(/(\d) and 3 quarters\b/g, "$1 3/4")
+    .replace(/(\d) and (?:an )?eighth\b/g, "$1 1/8")
+    .replace(/(\d) and (3|5|7) eighths\b/g, "$1 $2/8");
 }
 
 function plainFractions(written: string): string {

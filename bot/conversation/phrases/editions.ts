@@ -20,6 +20,8 @@ export function changeInWords(change: HandbookChange): string {
     case "renamed":
     case "reworded":
       return sentence(thingWords(change));
+    case "learnt words":
+      return sentence(learntWords(change));
     case "other":
       return sentence(`${change.detail} changed${ofPart(change)}`);
   }
@@ -58,6 +60,11 @@ function thingWords(change: ThingChange): string {
   if (change.about === "removed") return `${what} removed: ${name}${where}`;
   if (change.about === "renamed") return `the ${what} called ${detail} is now called ${name}${where}`;
   return `the ${what} ${name}${where}: ${detail} changed`;
+}
+
+function learntWords({ messages }: Of<"learnt words">): string {
+  if (messages === undefined) return "learnt words: there are none any more";
+  return `learnt words: learnt anew from ${messages === 1 ? "one message" : `${messages} messages`}`;
 }
 
 function ofPart({ part }: HandbookChange): string {

@@ -86,7 +86,8 @@ function answerMeasured(lower: string, isAsking: boolean) {
 /** "0.312 inch thread 18 tpi", "8 mm bolt 1.25 pitch, what thread", "unf vs bsf". */
 export const threadTopic: TopicReader = (question) => {
   const { lower, isAsking } = question;
-  if (!question.mayBeAnswered || /pitch circle|bolt circle/.test(lower)) return undefined;
+  if (!question.mayBeAnswered || /pitch circle|bolt circle|\bnew thread (?:for|about|on)\b/.test(lower))
+    return undefined;
   // "The thread of the studs, M5 or M6?" asks what a part has, which no table knows.
   if (
     /\bthreads? (?:size )?(?:of|on|in) (?:the|my|these|those|its)\b/.test(lower) &&

@@ -50,12 +50,15 @@ export const densityLookupTopic: TopicReader = (question) => {
   if (
     !question.isAsking ||
     !question.mayBeAnswered ||
-    !/densit|\bdense\b|\bfloats?\b|(?:lighter|denser|heavier) than water/.test(question.lower)
+    !/densit|\bdense\b|\bfloats?\b(?! (?:needle|chamber|bowl|height|valve))|(?:lighter|denser|heavier) than water/.test(
+      question.lower,
+    )
   )
     return undefined;
   const isFloating =
-    /\bfloats?\b|(?:lighter|denser|heavier) than water/.test(question.lower) &&
-    !/\b(?:mine|my|it|this)\b/.test(question.lower);
+    /\bfloats?\b(?! (?:needle|chamber|bowl|height|valve))|(?:lighter|denser|heavier) than water/.test(
+      question.lower,
+    ) && !/\b(?:mine|my|it|this)\b/.test(question.lower);
   const figure = parsePlainNumber(
     /densit\w*(?: of| is|:)? (\d{1,2}[.,]\d{1,3})/.exec(question.lower)?.[1] ?? "",
   );

@@ -29,14 +29,14 @@ export interface TradeQuestion {
 export type TopicReader = (question: TradeQuestion) => Omit<TradeAnswer, "evidence" | "isAsked"> | undefined;
 
 const ASKING =
-  /\?|\b(?:wh?[ao]t|wh?[ao]t'?s|earliest|which(?! (?:was|were|has|had|i|is)\b)|whens|how|why|(?<!i )mean|means|meaning|decode|convert|explain|identify|vs|versus|difference|who's|whos)\b|\bwhen\b(?! (?:i|we|you|he|she|they|it|it's|the)\b)|^(?:which|is|are|does|do|can|was|were|could|did|when|should|will|would|who)\b|^(?:\w+ )?(?:densit\w+|lead times?|tolerances?|shrinkage|batch size|e[- ]?(?:mark )?numbers?|wire colou?rs?) (?:of|for|on)\b|\b(?:wire|loom) colou?rs$|^(?:10th|tenth) (?:digit|character)|, (?:is|are|was|does) (?:that|it|this)\b|^vin (?:starts|begins)|^(?:un|ece) ?(?:reg\w* ?)?r? ?\d{1,3}$|^bs ?au ?7\b|^[a-z]{2,14} density$|^(?:which |un |ece )?regulation for\b/;
+  /\?|\b(?:wh?[ao]t|wh?[ao]t'?s|earliest|which(?! (?:was|were|has|had|i|is|my|surprised)\b)|whens|how|why|(?<!i )mean|means|meaning|decode|convert|explain|identify|vs|versus|difference|who's|whos)\b|\bwhen\b(?! (?:i|we|you|he|she|they|it|it's|the)\b)|^(?:which|is|are|does|do|can|was|were|could|did|when|should|will|would|who)\b|^(?:\w+ )?(?:densit\w+|lead times?|tolerances?|shrinkage|batch size|e[- ]?(?:mark )?numbers?|wire colou?rs?) (?:of|for|on)\b|\b(?:wire|loom) colou?rs$|^(?:10th|tenth) (?:digit|character)|, (?:is|are|was|does) (?:that|it|this)\b|^vin (?:starts|begins)|^(?:un|ece) ?(?:reg\w* ?)?r? ?\d{1,3}$|^bs ?au ?7\b|^[a-z]{2,14} density$|^(?:which |un |ece )?regulation for\b/;
 // "Copied from an original" speaks of copying, not of whether a part in hand is one.
 const COPYING =
   /\b(?:cast|cop(?:y|ied)|taken|mould(?:ed)?|mold(?:ed)?|splash(?:ed)?) (?:\w+ )?(?:from|off|of) (?:an|the) original\b/;
 const DECODING =
   /\bmeans?\b|\bmeaning\b|\bdecode\b|\bstands? for\b|\bconvert\b|\bexplain\b|\bvalid\b|\bok\b|\bhow old\b|\b(?:best|strongest) (?:proof|evidence)\b/;
 const IDENTIFYING =
-  /\bgenuine\b|\boriginal\b|\b(?:right|correct|ok|okay) (?:for|on) (?:my|this|the|a)\b|\bfakes?\b|\brepros?\b|\breproductions?\b|\blegit\b|\bwhich (?:version|variant|type|one|kind)\b|\bearly or late\b|\bwhat (?:have i|do i have|is this|part)\b|\bshould (?:my|it|the|a)\b|\bworth\b|\b(?:the|an?) (?:early|late|earlier|later) (?!\d)[a-z]|\bthe works\b|\bfrom (?:a|my|the) .{1,30}\?/;
+  /\bgenuine\b|\boriginal\b|\b(?:right|correct|ok|okay) (?:for|on) (?:my|this|the|a)\b|\bfakes?\b|\brepros?\b|\breproductions?\b|\blegit\b|\bwhich (?:version|variant|type|one|kind)\b|\bearly or late\b|\bwhat (?:have i|do i have|is this|part)\b|\bshould (?:my|it|the|a)\b|\bworth\b|\b(?:the|an?) (?:early|late|earlier|later) (?!\d)[a-z]|\bthe works\b|\brecogni[sz]e (?:this|these)\b|\bsuit my\b|\bleft with\b|\bno idea which car\b|\bis (?:that|this|it) normal\b|\bfrom (?:a|my|the) .{1,30}\?/;
 const DESCRIBING =
   /\b(?:is|are|was|were|has|have|had|got|it's|its|there's|there|marked|says|reads|looks|seems|think|shows|found|fitted|came|comes|weighs|weighed|measures|measured|carries|stamped|etched)\b/;
 

@@ -61,6 +61,15 @@ export const datedRuleTopic: TopicReader = (question) => {
   });
 };
 
+/** What is said of wires: in "two wires, a black plastic shell" no wire is black. */
+function wireClauses(lower: string): string {
+  const clauses = lower.split(/[.,;:?!](?:\s|$)/);
+  const ofWires = clauses.filter((clause) =>
+    /\b(?:wires?|wiring|loom|harness|cables?|earth|ground|live|lucas)\b/.test(clause),
+  );
+  return ofWires.join(", ");
+}
+
 /** "brown wire is what", "terminal 15". */
 export const wiringTopic: TopicReader = (question) => {
   const isWire =
@@ -74,7 +83,7 @@ export const wiringTopic: TopicReader = (question) => {
     )?.[1] ??
     /^what(?:'s| is|s) ([bd][+-])/.exec(question.lower)?.[1];
   if (!question.mayBeAnswered || !question.isAsking || !(isWire || terminal !== undefined)) return undefined;
-  const colour = findWireColour(question.lower);
+  const colour = findWireColour(wireClauses(question.lower));
   const named =
     terminal === undefined ? [] : readTerminal(/^[bd]/.test(terminal) ? terminal.toUpperCase() : terminal);
   const isEarth = colour === undefined && /\bearth\b|\bground\b/.test(question.lower);
@@ -117,7 +126,7 @@ export const paintTopic: TopicReader = (question) => {
 /** "what counts as provenance". */
 export const provenanceTopic: TopicReader = (question) => {
   const isAbout =
-    /provenance|what (?:counts|weighs) (?:as|most)|how (?:much|strong|good) .{0,24}(?:evidence|proof)|grades? of evidence|(?:best|strongest|better) (?:evidence|proof)|evidence (?:of|for) originality|(?:count|weigh) as (?:evidence|proof)|build sheets?\b.{0,20}better/.test(
+    /provenance|what (?:counts|weighs) (?:most|as (?:\w+ )?(?:proof|evidence|original))|how (?:much|strong|good) .{0,24}(?:evidence|proof)|grades? of evidence|(?:best|strongest|better) (?:evidence|proof)|evidence (?:of|for) originality|(?:count|weigh) as (?:evidence|proof)|build sheets?\b.{0,20}better/.test(
       question.lower,
     );
   if (!question.isAsking || !question.mayBeAnswered || !isAbout) return undefined;

@@ -46,7 +46,9 @@ export const wheelMarkTopic: TopicReader = (question) => {
   const isAbout = /\bjwl(?:-t)?\b|\bvia\b.{0,20}\b(?:mark|stamp|wheel)|wheel.{0,30}\bvia\b/.test(
     question.lower,
   );
-  if (!question.isAsking || !question.mayBeAnswered || !isAbout) return undefined;
+  // "The JWL thread" is talk of a forum's; "no JWL" denies the mark.
+  const isSaid = /\bjwl thread\b|\bnot say jwl\b/.test(question.lower);
+  if (!question.isAsking || !question.mayBeAnswered || !isAbout || isSaid) return undefined;
   return topicAnswer("wheel marks", WHEEL_MARKS, {
     cannotSay: "These marks name a standard and a test, not a maker of cars; copies carry them too.",
     lookNext: "Look at the back of the wheel for the casting dial, heat number and pattern of ribs.",

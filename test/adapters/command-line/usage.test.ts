@@ -17,6 +17,7 @@ test("help names every command, and each command explains itself", async () => {
     "check",
     "editions",
     "table",
+    "learn",
     "schema",
     "store",
     "observations",

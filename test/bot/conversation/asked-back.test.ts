@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { talk } from "../../support/talking.ts";
 
-const chatter = "Seats are black leather. Any idea on the wheel?";
+const chatter = "Interior is black leather. Any idea on the wheel?";
 const reportsOf = ({ conversation }: ReturnType<typeof talk>) =>
   conversation.cases.flatMap(({ facts }) => facts.reports);
 

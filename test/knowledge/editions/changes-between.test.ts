@@ -168,6 +168,28 @@ describe("what changed between two editions, in words", () => {
     );
   });
 
+  test("words that were learnt anew are one change, whatever is in them, and touch no part", () => {
+    const silent = { bias: 0, weights: "" };
+    const learnt = (messages: number, words: readonly string[]): Handbook => ({
+      ...original,
+      learntWords: {
+        messages,
+        words: [...words],
+        telling: silent,
+        spokenOf: {},
+        parts: {},
+      },
+    });
+    const said = (older: Handbook, newer: Handbook) => changesBetween(older, newer).map(changeInWords);
+    expect(said(original, learnt(40, ["crook"]))).toEqual(["Learnt words: learnt anew from 40 messages."]);
+    expect(said(learnt(40, ["crook"]), learnt(1, ["crook", "curl"]))).toEqual([
+      "Learnt words: learnt anew from one message.",
+    ]);
+    expect(said(learnt(40, ["crook"]), original)).toEqual(["Learnt words: there are none any more."]);
+    expect(said(learnt(40, ["crook"]), learnt(40, ["crook"]))).toEqual([]);
+    expect(changesBetween(original, learnt(40, [])).map(touchedBy)).toEqual([undefined]);
+  });
+
   test("says which part kind and variant it touches", () => {
     const touched = (file: string, from: string, to: string) =>
       changesBetween(original, handbookWith(file, from, to)).map(touchedBy);

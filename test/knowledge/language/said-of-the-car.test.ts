@@ -35,13 +35,16 @@ describe("a car's history", () => {
         replaced in the 90s
         fitted in 94 after a badger
         not the wing it was born with, not the one it left with
-                off a donor`,
+                off a donor
+        the old part went in 1996
+        I have the replacement wing
+        replaced once according to the bills`,
       ),
     ).toEqual([]);
     expect(
       having(
         "known-replaced",
-        "it was never replaced\nit has not been changed\nit changed hands\nit is the original\nI have now replaced the seal\nthe door seal was changed\nthings have changed\nmy dad replaced a bulb\ntwo wings in my life were replaced",
+        "it was never replaced\nit has not been changed\nit changed hands\nit is the original\nI have now replaced the seal\nthe door seal was changed\nthings have changed\nmy dad replaced a bulb\ntwo wings in my life were replaced\nthey get swapped more than tyres\nthe badge must have been fitted later\ntwo of them are stainless replacements\nno idea what's been changed",
       ),
     ).toEqual([]);
   });
@@ -64,7 +67,10 @@ describe("a car's history", () => {
         the build sheet matches
         works record
         wrote everything down
-        kept all the bills`,
+        kept all the bills
+        a receipt for everything since it left the showroom
+        receipts for every single part since new
+        every MOT since the first registration`,
       ),
     ).toEqual([]);
     expect(
@@ -92,11 +98,19 @@ describe("a car's history", () => {
         in our family since new
         bought it new
         bought brand new
-        from new by my`,
+        from new by my
+        owned by one lady till I got it
+        owned by the same family
+        these were on it when mum bought it from new
+        my uncle is the only owner it ever had
+        the only owner the car ever had`,
       ),
     ).toEqual([]);
     expect(
-      having("one-owner", "two owners\nnew paint\none owner before me\nsold as a one owner car"),
+      having(
+        "one-owner",
+        "two owners\nnew paint\none owner before me\nsold as a one owner car\non Hector's they are chrome and he's had it from new\nstory was one lady owner",
+      ),
     ).toEqual([]);
   });
   test("is not known", () => {
@@ -122,10 +136,22 @@ describe("a car's history", () => {
         nobody knows where it was
         no idea what was done before
         know nothing about it
-        nothing known of it`,
+        nothing known of it
+        nobody knows its past
+        nobody knows the history of my car
+        before that nobody knows anything
+        no clue about its past
+        what was before only God knows
+        no idea what's been changed
+        couldn't say if anything had been swapped`,
       ),
     ).toEqual([]);
-    expect(having("history-unknown", "the history is known\nI know the history")).toEqual([]);
+    expect(
+      having(
+        "history-unknown",
+        "the history is known\nI know the history\nsteering wheel out of a barn find\nthe wing from my barn find\nno idea who made it",
+      ),
+    ).toEqual([]);
   });
 });
 

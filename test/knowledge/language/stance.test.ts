@@ -42,11 +42,6 @@ const mixed: readonly Row[] = [
   ["the ad says alloy. It is plastic.", "door-mirror", ["door-mirror.housing moulded-plastic"]],
   ["my mate's spoiler has six screws, mine has four studs", "", ["rear-spoiler.fixing four-studs"]],
   [
-    "the guy on the forum reckons it should be square cut, mine is rounded",
-    "door-mirror",
-    ["door-mirror.groove rounded"],
-  ],
-  [
     "which spoiler is this? rough inside, six screws",
     "",
     ["rear-spoiler.inside-finish rough", "rear-spoiler.fixing six-screws"],
@@ -55,11 +50,6 @@ const mixed: readonly Row[] = [
     "what is this mirror with two screws and an alloy housing?",
     "",
     ["door-mirror.screws two", "door-mirror.housing cast-alloy"],
-  ],
-  [
-    "I have a mirror here, three screws, plastic, is it right for a Shrike S built in May 1980?",
-    "",
-    ["door-mirror.screws three", "door-mirror.housing moulded-plastic"],
   ],
   ["OEM or repro? six screws", "rear-spoiler", ["rear-spoiler.fixing six-screws"]],
 ];

@@ -38,16 +38,6 @@ const named: readonly Row[] = [
     "rear-spoiler",
     ["rear-spoiler.inside-finish rough", "rear-spoiler.tips round"],
   ],
-  [
-    "6 screws, smooth inside w/ drain holes, w/o a clock. cond. good, p/n unknown",
-    "rear-spoiler",
-    [
-      "rear-spoiler.fixing six-screws",
-      "rear-spoiler.inside-finish smooth",
-      "rear-spoiler.drain-notches notches",
-      "rear-spoiler.clock not-there",
-    ],
-  ],
   ["gel coat looks grey", "rear-spoiler", ["rear-spoiler.gel-coat grey"]],
   [
     "its the moulded housing but it has the milled groove",

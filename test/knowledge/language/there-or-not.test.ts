@@ -11,7 +11,7 @@ test.each([
     "rear-spoiler.drain-notches plain",
     `{no,without,lacks} drain notches
     there {is,are} no drain notches
-    drain notches{: none,: no,: nothing found,: absent,: missing,: not there,: none at all,: none that I can see,? none,? no,: can't see any}
+    drain notches{: none,: no,: nothing found,: absent,: missing,: not there,: none at all,? none,? no,: can't see any}
     the drain notches {are ,are all ,were completely ,seem to be ,,look totally ,appear to be }{missing,gone,absent}
     drain notches {are not,aren't} {there,present,visible,anywhere to be seen,in place at all,fitted}
     drain notches {on mine ,}are nowhere
