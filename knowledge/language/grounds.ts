@@ -8,7 +8,15 @@ import { numberOf } from "./fold-word.ts";
 import type { Candidate } from "./gather-observations.ts";
 import { groundWords } from "./ground-words.ts";
 import type { MessageView } from "./message-view.ts";
-import { isThingAt, type Seen, type SeenHeard, seenIn, type Whole, wordAt } from "./seen-candidate.ts";
+import {
+  isThingAt,
+  placesFrom,
+  type Seen,
+  type SeenHeard,
+  seenIn,
+  type Whole,
+  wordAt,
+} from "./seen-candidate.ts";
 import type { WordClass } from "./word-classes.ts";
 
 type Ground = (seen: Seen) => number | boolean;
@@ -36,10 +44,6 @@ const isNext =
 
 function touches(view: MessageView, at: number): boolean {
   return view.tokens[at]?.breakBefore === "none";
-}
-
-function placesWithin(from: number, to: number): readonly number[] {
-  return Array.from({ length: Math.max(0, to - from + 1) }, (_, step) => from + step);
 }
 
 function isThing({ view, words, classes, candidate }: Seen, at: number): boolean {
@@ -184,7 +188,7 @@ const grounds = {
   "message tells": hearing(({ mostTelling }) => within(mostTelling, largestOdds)),
   "heard, asked about it": hearing(({ odds }, { isAsked }) => (isAsked ? within(odds, largestOdds) : 0)),
   "heard, denied words": hearing(({ odds }, { view, candidate: { from, to } }) =>
-    placesWithin(from, to).some((at) => groundWords.negations.has(wordAt(view, at)))
+    placesFrom(from, to).some((at) => groundWords.negations.has(wordAt(view, at)))
       ? within(odds, largestOdds)
       : 0,
   ),

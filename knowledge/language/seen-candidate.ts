@@ -280,6 +280,7 @@ export function wordAt(view: MessageView, at: number): string {
   return view.tokens[at]?.folded ?? "";
 }
 
-function placesFrom(from: number, to: number): readonly number[] {
+/** The places from one to another, both included; none when the second stands before the first. */
+export function placesFrom(from: number, to: number): readonly number[] {
   return Array.from({ length: Math.max(0, to - from + 1) }, (_, step) => from + step);
 }
