@@ -4,6 +4,7 @@ import { partMentions, partsByClause } from "./active-part.ts";
 import type { Span } from "./blank-noise.ts";
 import { type Clause, clausesOf } from "./clauses.ts";
 import { withHeardParts } from "./hearing/heard-parts.ts";
+import { type HeardSentence, hear, soundedSentences } from "./hearing/hearing.ts";
 import type { Lexicon } from "./lexicon.ts";
 import type { ReadingContext } from "./message-reading.ts";
 import { withPlainNouns } from "./plain-nouns.ts";
@@ -36,6 +37,8 @@ export interface MessageView {
   readonly clauseOf: readonly number[];
   /** The part each clause speaks of; undefined where nothing tells. */
   readonly partOf: readonly (string | undefined)[];
+  /** What is heard in each sentence; none where the handbook has no learnt words. */
+  readonly heard: readonly HeardSentence[];
 }
 
 export interface Readable {
@@ -66,7 +69,9 @@ export function viewMessage(text: Readable, lexicon: Lexicon, context: ReadingCo
     partMentions({ lexicon, context, tokens, clauses, clauseOf, spotted: settle(found) }).some(
       (part) => part !== undefined,
     );
-  const partOf = isNamedInFew ? named : withHeardParts(named, { tokens, clauses, context, taken }, lexicon);
+  const { ears } = lexicon;
+  const sounded = ears === undefined ? [] : soundedSentences({ tokens, clauses, context, taken }, ears);
+  const partOf = isNamedInFew || ears === undefined ? named : withHeardParts(named, sounded, ears);
   const spotted = settle(found.filter((phrase) => concerns(phrase, partOf[clauseOf[phrase.from] ?? 0])));
   return {
     lexicon,
@@ -88,6 +93,7 @@ export function viewMessage(text: Readable, lexicon: Lexicon, context: ReadingCo
     taken,
     clauseOf,
     partOf,
+    heard: ears === undefined ? [] : hear(sounded, partOf, ears),
   };
 }
 
