@@ -20,6 +20,8 @@ export const LearntWords = z.strictObject({
   words: z.array(z.string()),
   /** Whether a sentence tells any state at all. */
   telling: Ear,
+  /** Whether a whole message tells any state at all. */
+  tellingAtAll: Ear,
   /** Whether a sentence that tells a state speaks of a part, by part. */
   spokenOf: z.record(z.string(), Ear),
   /** By part, feature and state. */

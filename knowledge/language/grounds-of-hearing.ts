@@ -34,6 +34,8 @@ export const groundsOfHearing = {
   ),
   "sentence tells": hearing(({ telling }) => within(telling, largestOdds)),
   "message tells": hearing(({ mostTelling }) => within(mostTelling, largestOdds)),
+  "message tells at all": hearing(({ tellingAtAll }) => within(tellingAtAll, largestOdds)),
+  "heard alone, message tells at all": hearingAlone(({ tellingAtAll }) => within(tellingAtAll, largestOdds)),
   "heard, asked about it": hearing(({ odds }, { isAsked }) => (isAsked ? within(odds, largestOdds) : 0)),
   "heard, denied words": hearing(({ odds }, { view, candidate: { from, to } }) =>
     placesFrom(from, to).some((at) => groundWords.negations.has(wordAt(view, at)))

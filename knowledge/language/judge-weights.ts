@@ -2,13 +2,13 @@
 // test/corpus, by ridge regression. Written by that script; a test fits again and compares. Not to be mended by hand.
 import type { GroundName } from "./grounds.ts";
 
-export interface JudgeWeights {
+export interface JudgeWeights<Name extends string> {
   readonly bias: number;
-  readonly weights: Readonly<Record<GroundName, number>>;
+  readonly weights: Readonly<Record<Name, number>>;
 }
 
 /** For states whose words were learnt. */
-export const heardWeights: JudgeWeights = {
+export const heardWeights: JudgeWeights<GroundName> = {
   bias: -0.21,
   weights: {
     "asked about it": 0.57,
@@ -49,6 +49,8 @@ export const heardWeights: JudgeWeights = {
     "heard rather than another feature": 1.65,
     "sentence tells": 0.93,
     "message tells": 1.82,
+    "message tells at all": 0,
+    "heard alone, message tells at all": 0,
     "heard, asked about it": -0.94,
     "heard, denied words": 0.64,
     "heard alone so": 2.51,
@@ -119,7 +121,7 @@ export const heardWeights: JudgeWeights = {
 };
 
 /** For all others, and for what is denied. */
-export const plainWeights: JudgeWeights = {
+export const plainWeights: JudgeWeights<GroundName> = {
   bias: 1.07,
   weights: {
     "asked about it": 0.85,
@@ -160,6 +162,8 @@ export const plainWeights: JudgeWeights = {
     "heard rather than another feature": 0,
     "sentence tells": 0,
     "message tells": 0,
+    "message tells at all": 0,
+    "heard alone, message tells at all": 0,
     "heard, asked about it": 0,
     "heard, denied words": 0,
     "heard alone so": 0,

@@ -77,6 +77,7 @@ export interface SeenHeard {
   /** Of the sentence telling anything, and of the most telling sentence of the message. */
   readonly telling: number;
   readonly mostTelling: number;
+  readonly tellingAtAll: number;
 }
 
 /** Odds below which one is as unheard as another. */
@@ -98,6 +99,7 @@ function heardOf(
     otherState: best((each) => each.feature === feature && each.state !== state),
     otherFeature: best((each) => each.feature !== feature),
     telling: sentence.telling,
+    tellingAtAll: sentence.tellingAtAll,
     mostTelling: Math.max(...heard.map(({ telling }) => telling)),
   };
 }

@@ -6,6 +6,7 @@ import { writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { groundNames } from "../../knowledge/language/grounds.ts";
 import type { JudgeTable } from "../../knowledge/language/judging.ts";
+import { messageGroundNames } from "../../knowledge/language/message-grounds.ts";
 import { plainDemoLexicon } from "../support/demo-lexicon.ts";
 import {
   assertsState,
@@ -22,8 +23,8 @@ const plain = await plainDemoLexicon();
 const learnt = learning(plain, developmentMessages());
 const at = (path: string): string => fileURLToPath(new URL(`../../knowledge/${path}`, import.meta.url));
 
-function tableText({ bias, weights }: JudgeTable): string {
-  const lines = groundNames.map(
+function tableText({ bias, weights }: JudgeTable, names: readonly string[]): string {
+  const lines = names.map(
     (name, place) => `    ${/^\w+$/.test(name) ? name : `"${name}"`}: ${weights[place] ?? 0},`,
   );
   return `{
@@ -34,28 +35,45 @@ ${lines.join("\n")}
 }`;
 }
 
+function written(what: string): string {
+  return `// ${what}, in nats: learnt by \`node test/judge/fit.ts\` from the development messages of
+// test/corpus, by ridge regression. Written by that script; a test fits again and compares. Not to be mended by hand.`;
+}
+
 if (process.argv[2] !== "print") {
   writeFileSync(
     at("handbooks/wexcombe-shrike/learnt-words.json"),
     `${JSON.stringify(wordsOf(plain, learnt))}\n`,
   );
-  const { heard, plain: unheard } = judgingOf(learnt);
+  const judging = judgingOf(learnt);
   writeFileSync(
     at("language/judge-weights.ts"),
-    `// What each ground weighs with the judge, in nats: learnt by \`node test/judge/fit.ts\` from the development messages of
-// test/corpus, by ridge regression. Written by that script; a test fits again and compares. Not to be mended by hand.
+    `${written("What each ground weighs with the judge")}
 import type { GroundName } from "./grounds.ts";
 
-export interface JudgeWeights {
+export interface JudgeWeights<Name extends string> {
   readonly bias: number;
-  readonly weights: Readonly<Record<GroundName, number>>;
+  readonly weights: Readonly<Record<Name, number>>;
 }
 
 /** For states whose words were learnt. */
-export const heardWeights: JudgeWeights = ${tableText(heard)};
+export const heardWeights: JudgeWeights<GroundName> = ${tableText(judging.heard, groundNames)};
 
 /** For all others, and for what is denied. */
-export const plainWeights: JudgeWeights = ${tableText(unheard)};
+export const plainWeights: JudgeWeights<GroundName> = ${tableText(judging.plain, groundNames)};
+`,
+  );
+  writeFileSync(
+    at("language/message-weights.ts"),
+    `${written("What each ground weighs for a message's telling anything")}
+import type { JudgeWeights } from "./judge-weights.ts";
+import type { MessageGroundName } from "./message-grounds.ts";
+
+/** For messages whose likeliest state has learnt words. */
+export const heardMessageWeights: JudgeWeights<MessageGroundName> = ${tableText(judging.heardMessages, messageGroundNames)};
+
+/** For all other messages. */
+export const plainMessageWeights: JudgeWeights<MessageGroundName> = ${tableText(judging.plainMessages, messageGroundNames)};
 `,
   );
 }

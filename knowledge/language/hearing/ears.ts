@@ -26,7 +26,7 @@ export interface Ears {
 }
 
 /** Linear in the weights; one whose word is not listed is passed over. */
-export function compileEars({ words, telling, spokenOf, parts }: LearntWords): Ears {
+export function compileEars({ words, telling, tellingAtAll, spokenOf, parts }: LearntWords): Ears {
   const states: KnownState[] = [];
   const statesOf = new Map<string, readonly [number, number]>();
   const row: Ear[] = [];
@@ -40,7 +40,7 @@ export function compileEars({ words, telling, spokenOf, parts }: LearntWords): E
     }
     statesOf.set(part, [from, states.length]);
   }
-  row.push(telling, ...Object.values(spokenOf));
+  row.push(telling, tellingAtAll, ...Object.values(spokenOf));
   return {
     states,
     statesOf,

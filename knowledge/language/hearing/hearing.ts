@@ -20,6 +20,8 @@ export interface HeardState extends KnownState {
 export interface HeardSentence extends Sentence {
   /** Nats for its telling any state. */
   readonly telling: number;
+  /** Nats for its whole message telling any state. */
+  readonly tellingAtAll: number;
   /** The states of the parts it speaks of, likeliest first. */
   readonly states: readonly HeardState[];
 }
@@ -38,7 +40,10 @@ export function hear(
   partOf: MessageView["partOf"],
   ears: Ears,
 ): readonly HeardSentence[] {
+  const all = new Set(sentences.flatMap(({ grams }) => [...grams.keys()]));
+  const tellingAtAll = oddsOf(all, ears)[ears.states.length + 1] as number;
   return sentences.map(({ odds, ...sentence }) => ({
+    tellingAtAll,
     ...sentence,
     telling: odds[ears.states.length] as number,
     states: [...partsOf({ partOf }, sentence)]
@@ -64,7 +69,7 @@ function statesOf(part: string, odds: Float64Array, ears: Ears): readonly HeardS
 
 /** Nats for each part's being spoken of in a sentence, if it tells of any. */
 export function partOdds({ odds }: SoundedSentence, { parts, states }: Ears): ReadonlyMap<string, number> {
-  return new Map(parts.map((part, at) => [part, odds[states.length + 1 + at] as number]));
+  return new Map(parts.map((part, at) => [part, odds[states.length + 2 + at] as number]));
 }
 
 export interface Speaking {

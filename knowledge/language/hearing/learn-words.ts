@@ -72,7 +72,7 @@ const leastSlope = 1e-3;
 /** A word must stand in so many sentences or names. */
 const leastUses = 2;
 /** Weights nearer to nothing are left out. */
-const leastWeight = 0.1;
+const leastWeight = 0.2;
 
 const keyOf = ({ part, feature, state }: ToldState): string => `${part} ${feature} ${state}`;
 
@@ -161,6 +161,17 @@ export function learnFrom(lexicon: Lexicon, heard: readonly PlacedMessage[]): Le
     tellingDecay,
   );
   const telltale = rows.filter(({ toldOf }) => toldOf.size > 0);
+  const whole = heard.map(({ sentences: all, told }) => ({
+    ...rowOf({
+      grams: [...new Set(all.flatMap(({ grams }) => [...grams.keys()]))],
+      told: new Set(),
+      toldOf: new Set(),
+      parts: new Set(),
+      weight: 1,
+    }),
+    isTold: told.length > 0,
+  }));
+  const tellingAtAll = learnEar(whole, words.length, startOfTelling, tellingDecay);
   const spokenOf = Object.fromEntries(
     lexicon.handbook.parts.map(({ id }) => {
       const told = telltale.map((row) => ({ ...row, isTold: row.toldOf.has(id) }));
@@ -183,7 +194,7 @@ export function learnFrom(lexicon: Lexicon, heard: readonly PlacedMessage[]): Le
     }
     parts[part.id] = features;
   }
-  return { messages: heard.length, words, telling, spokenOf, parts };
+  return { messages: heard.length, words, telling, tellingAtAll, spokenOf, parts };
 }
 
 /** The names of all states as sentences. */

@@ -176,6 +176,7 @@ describe("what changed between two editions, in words", () => {
         messages,
         words: [...words],
         telling: silent,
+        tellingAtAll: { bias: 0, weights: "" },
         spokenOf: {},
         parts: {},
       },

@@ -13,6 +13,7 @@ const words: LearntWords = {
   messages: 40,
   words: ["hairy", "not hairy"],
   telling: { bias: -0.5, weights: "" },
+  tellingAtAll: { bias: 0, weights: "" },
   spokenOf: { "rear-spoiler": { bias: -2, weights: "" } },
   parts: {
     "rear-spoiler": {

@@ -6,6 +6,7 @@ const learnt: LearntWords = {
   messages: 3,
   words: ["curl", "shiny", "sold"],
   telling: { bias: -0.5, weights: "0 50 1 25" },
+  tellingAtAll: { bias: 0, weights: "" },
   spokenOf: { handle: { bias: -2, weights: "0 150" }, mirror: { bias: -3, weights: "" } },
   parts: {
     handle: {

@@ -9,6 +9,7 @@ const heardBy = (spokenOf: Readonly<Record<string, Ear>>): LearntWords => ({
   messages: 3,
   words: ["curl", "shiny"],
   telling: silent,
+  tellingAtAll: { bias: 0, weights: "" },
   spokenOf,
   parts: {},
 });

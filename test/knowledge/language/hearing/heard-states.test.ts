@@ -8,6 +8,7 @@ const learnt: LearntWords = {
   messages: 3,
   words: ["curl", "tip", "shiny", "magnet", "alone"],
   telling: silent,
+  tellingAtAll: { bias: 0, weights: "" },
   spokenOf: {},
   parts: {
     "door-handle": {

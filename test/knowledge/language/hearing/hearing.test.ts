@@ -14,6 +14,7 @@ const learnt: LearntWords = {
   words: ["curl", "not curl", "shiny", "curl+shiny", "alone", "sold"],
   // curl 0.5, shiny 0.25
   telling: { bias: -0.5, weights: "0 50 2 25" },
+  tellingAtAll: { bias: 0, weights: "" },
   // curl 1.5
   spokenOf: { "door-handle": { bias: -2, weights: "0 150" }, mirror: { bias: -3, weights: "2 350" } },
   // sold 3

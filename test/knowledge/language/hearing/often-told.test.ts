@@ -13,6 +13,7 @@ const learnt: LearntWords = {
   messages: 9,
   words: [],
   telling: silent,
+  tellingAtAll: { bias: 0, weights: "" },
   spokenOf: { "door-handle": silent, mirror: silent },
   parts: { "door-handle": { lever: { round: silent, hooked: silent } }, mirror: { foot: { cast: silent } } },
 };
