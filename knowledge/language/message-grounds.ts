@@ -42,6 +42,8 @@ const grounds = {
   "asked about another": ({ view, likeliest }) =>
     view.context.askedFeature !== undefined && view.context.askedFeature !== likeliest?.feature,
   "asks something": ({ view }) => view.shown.includes("?"),
+  "by its names": ({ likeliest }) => within(likeliest?.unheard ?? 0),
+  "in plain words": ({ likeliest }) => likeliest?.isPlain === true,
   "heard alone": ({ likeliest }) => likeliest?.finder === "heard",
   "several sentences": ({ view }) => view.heard.length > 1,
   "something set aside": ({ view }) => view.stances.some(({ aside }) => aside !== undefined),

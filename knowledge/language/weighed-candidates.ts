@@ -9,7 +9,14 @@ export interface WeighedCandidate extends Candidate {
   readonly probability: number;
   /** Words of its state were learnt. */
   readonly isHeard: boolean;
+  /** Odds by the grounds that know no learnt words, nats. */
+  readonly unheard: number;
+  /** Said in a few plain words. */
+  readonly isPlain: boolean;
 }
+
+/** Odds of what cannot tell. */
+const largestOdds = 6;
 
 /** Most candidates weighed in one message. */
 const mostWeighed = 200;
@@ -29,14 +36,17 @@ export function weighCandidates(
 function weighed(view: MessageView, candidate: Candidate, whole: Whole): WeighedCandidate {
   // What others say, wishes and supposes is nobody's word on the part, however it is put.
   const mayTell = view.stances[candidate.clause]?.mayTell ?? true;
-  if (!mayTell) return { ...candidate, probability: 0, isHeard: false };
+  if (!mayTell)
+    return { ...candidate, probability: 0, isHeard: false, unheard: -largestOdds, isPlain: false };
   const { plain, heard } = view.lexicon.judging;
   const { values, isHeard } = groundsOf(view, candidate, whole);
   const unheard = oddsBy(plain, values);
-  if (!isHeard) return { ...candidate, probability: shareOf(unheard), isHeard };
+  const isSaidPlainly = unheard >= plainFrom && isPlain(view, candidate, whole);
+  const seen = { ...candidate, isHeard, unheard, isPlain: isSaidPlainly };
+  if (!isHeard) return { ...seen, probability: shareOf(unheard) };
   const odds = oddsBy(heard, values);
-  const isBelieved = unheard >= plainFrom && odds >= leastHeard && isPlain(view, candidate, whole);
-  return { ...candidate, probability: shareOf(isBelieved ? Math.max(odds, unheard) : odds), isHeard };
+  const isBelieved = isSaidPlainly && odds >= leastHeard;
+  return { ...seen, probability: shareOf(isBelieved ? Math.max(odds, unheard) : odds) };
 }
 
 /** "Two or three screws": who leaves it open tells both or neither. */

@@ -6,7 +6,7 @@ const learnt: LearntWords = {
   messages: 3,
   words: ["curl", "shiny", "sold"],
   telling: { bias: -0.5, weights: "0 50 1 25" },
-  tellingAtAll: { bias: 0, weights: "" },
+  tellingAtAll: { bias: 0.75, weights: "2 -100" },
   spokenOf: { handle: { bias: -2, weights: "0 150" }, mirror: { bias: -3, weights: "" } },
   parts: {
     handle: {
@@ -18,7 +18,7 @@ const learnt: LearntWords = {
 };
 const ears = compileEars(learnt);
 
-test("states stand in the handbook's order, each part's together, before telling anything and before the parts", () => {
+test("states stand in the handbook's order, each part's together, before telling anything, in a sentence and at all, and before the parts", () => {
   expect(ears.states.map(({ part, feature, state }) => `${part} ${feature} ${state}`)).toEqual([
     "handle lever flat",
     "handle lever hooked",
@@ -30,19 +30,19 @@ test("states stand in the handbook's order, each part's together, before telling
     ["mirror", [3, 4]],
   ]);
   expect(ears.parts).toEqual(["handle", "mirror"]);
-  expect([...ears.biases]).toEqual([-4, -1, -6, 0, -0.5, -2, -3]);
+  expect([...ears.biases]).toEqual([-4, -1, -6, 0, -0.5, 0.75, -2, -3]);
 });
 
 test("what is said adds its weights to the biases; a word nobody learnt adds nothing, one said twice adds twice", () => {
-  expect([...oddsOf([], ears)]).toEqual([-4, -1, -6, 0, -0.5, -2, -3]);
-  expect([...oddsOf(["curl", "rust"], ears)]).toEqual([-4, 2, -6, 0, 0, -0.5, -3]);
-  expect([...oddsOf(["shiny", "curl", "shiny"], ears)]).toEqual([-1, 1, -6.5, 0, 0.5, -0.5, -3]);
-  expect([...oddsOf(["sold"], ears)]).toEqual([-4, -1, -6, 0, -0.5, -2, -3]);
+  expect([...oddsOf([], ears)]).toEqual([-4, -1, -6, 0, -0.5, 0.75, -2, -3]);
+  expect([...oddsOf(["curl", "rust"], ears)]).toEqual([-4, 2, -6, 0, 0, 0.75, -0.5, -3]);
+  expect([...oddsOf(["shiny", "curl", "shiny"], ears)]).toEqual([-1, 1, -6.5, 0, 0.5, 0.75, -0.5, -3]);
+  expect([...oddsOf(["sold"], ears)]).toEqual([-4, -1, -6, 0, -0.5, -0.25, -2, -3]);
 });
 
 test("a word's weight for one place of the row", () => {
-  expect([0, 1, 2, 3, 4, 5, 6].map((place) => weightOf("curl", place, ears))).toEqual([
-    0, 3, 0, 0, 0.5, 1.5, 0,
+  expect([0, 1, 2, 3, 4, 5, 6, 7].map((place) => weightOf("curl", place, ears))).toEqual([
+    0, 3, 0, 0, 0.5, 0, 1.5, 0,
   ]);
   expect([0, 1, 2, 4].map((place) => weightOf("shiny", place, ears))).toEqual([1.5, -0.5, -0.25, 0.25]);
   expect(weightOf("sold", 0, ears)).toBe(0);
@@ -53,5 +53,5 @@ test("a weight whose word is not listed is passed over", () => {
   expect([...oddsOf(["curl", "shiny", "sold"], ears)][2]).toBe(-6.25);
   const few = compileEars({ ...learnt, words: ["curl"] });
   expect([...few.wordAt.keys()]).toEqual(["curl"]);
-  expect([...oddsOf(["curl", "shiny"], few)]).toEqual([-4, 2, -6, 0, 0, -0.5, -3]);
+  expect([...oddsOf(["curl", "shiny"], few)]).toEqual([-4, 2, -6, 0, 0, 0.75, -0.5, -3]);
 });

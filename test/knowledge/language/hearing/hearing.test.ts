@@ -14,7 +14,8 @@ const learnt: LearntWords = {
   words: ["curl", "not curl", "shiny", "curl+shiny", "alone", "sold"],
   // curl 0.5, shiny 0.25
   telling: { bias: -0.5, weights: "0 50 2 25" },
-  tellingAtAll: { bias: 0, weights: "" },
+  // curl 1, shiny 0.5, sold -2
+  tellingAtAll: { bias: 0.25, weights: "0 100 2 50 3 -200" },
   // curl 1.5
   spokenOf: { "door-handle": { bias: -2, weights: "0 150" }, mirror: { bias: -3, weights: "2 350" } },
   // sold 3
@@ -63,6 +64,13 @@ test("each sentence is heard for itself, likeliest states first, ties in the han
 
 test("of a part that a sentence does not speak of no state is heard", () => {
   expect(tarnView("A curl", lexicon, {}).heard.map(({ states }) => states)).toEqual([[]]);
+});
+
+test("whether a message tells anything at all is heard in all of it, each word once", () => {
+  const tellingAtAll = (text: string) =>
+    tarnView(text, lexicon).heard.map((sentence) => sentence.tellingAtAll);
+  expect(tellingAtAll("A curl")).toEqual([1.25]);
+  expect(tellingAtAll("A curl. So shiny, that curl. Sold!")).toEqual([-0.25, -0.25, -0.25]);
 });
 
 test("of which part a sentence speaks is heard in each sentence, by words that speak for parts", () => {
