@@ -11,7 +11,7 @@ import { tarnToday } from "./tarn-lexicon.ts";
 /** A state's first names are its usual ones; whatever is listed after so many is a mere saying. */
 const usualNames = Array.from(
   "abcdefghijklmnopqrstuvwxyzabcdefghij",
-  (letter, at) => `chromed zu${letter}${at}v`,
+  (letter, at) => `chromed zu${letter}${at < 26 ? "v" : "w"}`,
 );
 
 const mirror = `id: mirror
