@@ -51,7 +51,7 @@ features:
     states:
       - { id: chromed, name: Chromed, also: [${usualNames}, plated like a kettle, glittering] }
       - { id: painted, name: Painted in body colour }
-      - { id: plastic, name: Plastic }
+      - { id: plastic, name: Plastic, material: { symbols: [ABS] } }
   - id: stalk
     kind: states
     name: Stalk
@@ -63,6 +63,16 @@ features:
       - { id: straight, name: Straight stalk }
       - { id: bent, name: Bent stalk }
       - { id: moulded, name: Plastic stalk, also: [plastic] }
+  - id: glass-week
+    kind: date
+    name: Etched week
+    question: Which week is etched in the glass?
+    check: Breathe on its lower edge.
+    effort: 2
+    photograph: true
+    none: no etched week
+    forms: [week-year]
+    lead: { median: 2.2, sigma: 0.5 }
   - id: reach
     kind: measurement
     name: Reach
