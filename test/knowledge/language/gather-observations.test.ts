@@ -30,6 +30,7 @@ describe("what is found is kept with how it was found and where it stands", () =
       the screws are there -> presence not none 1-1
       I see no fixing screws -> presence none 2-4
       The stalk is not chromed -> name not chromed 3-4
+      It has two screws, the screws are there -> name two 2-3
       hello there ->
     `),
   )("%s", (text, about, expected) => {
@@ -62,6 +63,7 @@ describe("what follows a question in its sentence, without a verb of its own, go
       Is it chromed, no screws? ->
       Is it early, chromed, with no screws? ->
       Has it two screws, chromed? ->
+      Has it got two screws, chromed? ->
       Anyone know, chromed, two screws? ->
       Is it early, chromed, with no screws -> chromed none
       Is it early, chromed, it has no screws? -> chromed none
@@ -122,7 +124,10 @@ describe("a short answer is a candidate at its telling word, else of the whole m
     const other = { ...finding, value: { kind: "state", state: "painted" } } as const;
     expect(candidateOfAnswer(view, { finding: other, by: "word" })).toMatchObject({ from: 2, to: 1 });
   });
-  test("an answer of no part is none, nor is a size", () => {
+  test("an answer of no part is none, nor is a size, nor one that denies in a part nobody knows", () => {
+    const among = { kind: "weighed-states", weights: { two: 1 } } as const;
+    const ferret = { ...finding, part: "ferret", value: among };
+    expect(candidateOfAnswer(view, { finding: ferret, by: "word" })).toBeUndefined();
     expect(candidateOfAnswer(view, { finding: { ...finding, part: null }, by: "word" })).toBeUndefined();
     const value = { kind: "measurement", value: 9, halfWidth: 1, unit: "mm", instrument: "rule" } as const;
     const size = { ...finding, feature: "reach", value };

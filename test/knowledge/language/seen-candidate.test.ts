@@ -73,6 +73,12 @@ describe("a short answer has the whole message for its clause", () => {
     });
     expect({ beside, said, spotted }).toEqual({ beside: [0, 1, 2, 3], said: [], spotted: undefined });
   });
+  test("its own feature's name in another clause is none of another", () => {
+    const nod = chromed(3, { to: 2, finder: "nod" });
+    expect(ground("another feature named", "well, the housing", nod)).toBe(0);
+    expect(ground("another feature named", "well, the stalk", nod)).toBe(1);
+    expect(ground("another feature named", "well, the kettle", nod)).toBe(0);
+  });
   test("it asks when any of its clauses does", () => {
     expect(answer("yes. Is it?", 3).clause.isAsked).toBe(true);
     expect(answer("yes. It is.", 3).clause.isAsked).toBe(false);

@@ -199,17 +199,41 @@ describe("of two states in one message", () => {
   });
 
   test("the words of the message are kept from the first to the last, and no part where none is told", () => {
-    const view = mirrorView("bent and bent again");
-    const observations = [said("bent", 2, { part: null }), said("bent", 0, { part: null })];
+    const view = mirrorView("bent and bent bent again");
+    const observations = [3, 2, 0].map((at) => said("bent", at, { part: null }));
     expect(weighObservations(view, observations).findings).toEqual([
       {
         part: null,
         feature: "stalk",
         value: { kind: "state", state: "bent" },
         certainty: 1,
-        words: "bent and bent",
+        words: "bent and bent bent",
       },
     ]);
+  });
+
+  test("one that stands out must do so from each of the others", () => {
+    const bent = (probability: number) => said("bent", 0, { probability });
+    const others = [said("moulded", 1, { probability: 0.2 }), said("straight", 2, { probability: 0.75 })];
+    expect(inWords("bent yet straight", [bent(0.9), ...others])).toEqual(["stalk bent"]);
+    expect(inWords("bent yet straight", [bent(0.89), ...others])).toEqual(["~ bent yet straight"]);
+  });
+
+  test("where each is said in words that the other's name holds, neither is told", () => {
+    expect(inWords("stalk and stalk", [said("straight", 0), said("bent", 2)])).toEqual([]);
+  });
+
+  test("each part has a finding of its own, and an observation beyond the message is firm", () => {
+    const handle = said("bent", 2, { part: "door-handle", clause: 7 });
+    expect(inWords("bent and bent", [said("bent", 0), handle])).toEqual(["stalk bent", "stalk bent"]);
+  });
+
+  test("of an unknown feature or part no choice is left open, and no other state is left by a denial", () => {
+    const glass = { feature: "glass" };
+    expect(inWords("bent or straight", [said("bent", 0, glass), said("straight", 2, glass)])).toEqual([
+      "~ bent or straight",
+    ]);
+    expect(inWords("not bent", [said("bent", 1, { part: "ferret", isDenied: true })])).toEqual([]);
   });
 
   test("what is denied of an unknown feature, or of one that has no states, leaves nothing", () => {

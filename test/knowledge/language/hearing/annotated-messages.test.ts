@@ -70,6 +70,14 @@ test.each([
     { facts: [], context: { part: "door-handle", askedFeature: "spring-" } },
     'unknown feature of door-handle "spring-"; did you mean "spring"?',
   ],
+  [
+    { facts: [fact({ state: "flat" }), fact({ state: "bent" })] },
+    'unknown state of lever "bent"; known: flat, round, hooked',
+  ],
+  [
+    { facts: [fact({ state: "flat", not: "bent" })] },
+    'unknown state of lever "bent"; known: flat, round, hooked',
+  ],
   [{ facts: [fact({})] }, "facts.0: state, not, reading or date is needed"],
   [{ facts: [fact({ sate: "flat" })] }, 'facts.0: unrecognized key: "sate"'],
   [{}, "facts: invalid input: expected array, received undefined"],

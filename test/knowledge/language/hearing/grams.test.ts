@@ -52,3 +52,25 @@ test("a gram that comes twice is kept once, where it came first; clauses of one 
   expect(sentence?.grams.get("shiny")).toBe(0);
   expect(sentence?.last).toBe(1);
 });
+
+test("each gram is kept with the place of its first word, what no word says with none", () => {
+  const [sentence] = sentencesOf(tarnView("Is a curl shiny?", undefined, { part: "door-handle" }));
+  expect([...(sentence?.grams ?? [])]).toEqual([
+    ["is_a", 0],
+    ["a_curl", 1],
+    ["curl", 2],
+    ["curl_shiny", 2],
+    ["shiny", 3],
+    ["curl+shiny", 2],
+    ["?", -1],
+    ["asked nothing", -1],
+    ["case door-handle", -1],
+    ["alone", -1],
+  ]);
+});
+
+test("a size is a size, whatever its figure: it is no word and joins none", () => {
+  expect(gramsOf("curl 12 mm shiny")).toEqual([
+    ["curl", "curl_#", "#_#", "#_shiny", "shiny", "curl+shiny", "asked nothing", "case door-handle", "alone"],
+  ]);
+});

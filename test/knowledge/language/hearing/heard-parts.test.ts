@@ -44,6 +44,8 @@ test("a named part that no words were learnt of is held to be even", () => {
 test("a sentence that speaks of several parts keeps them, and each sentence is heard for itself", () => {
   expect(partsOf("So shiny, and it is plain", ["door-handle", "wheel"])).toEqual(["door-handle", "wheel"]);
   expect(partsOf("A curl. So shiny.", [undefined, undefined])).toEqual(["door-handle", "mirror"]);
+  expect(partsOf("So plain. A curl.", ["wheel", undefined])).toEqual(["wheel", "door-handle"]);
+  expect(partsOf("A curl. So plain.", [undefined, "wheel"])).toEqual(["door-handle", "wheel"]);
 });
 
 test("with learnt words of no part, every clause keeps its part", () => {
