@@ -87,6 +87,10 @@ describe("what the judge doubts is asked back", () => {
       not chromed
       opaque
 
+      chromed, painted in body colour, and no week stamp
+      in doubt, mirror stamp unstamped: no week stamp
+      opaque
+
       no screws or no week stamp
       mirror.screws none
       in doubt, mirror stamp unstamped: no week stamp

@@ -51,3 +51,16 @@ test("a sentence that speaks of several parts keeps them, and each sentence is h
 test("with learnt words of no part, every clause keeps its part", () => {
   expect(partsOf("So shiny", ["wheel"], heardBy({}))).toEqual(["wheel"]);
 });
+
+test("a part is heard from one and a half nats on where none is named, and by four more than the named one", () => {
+  const of = (mirror: number, handle = 0) =>
+    heardBy({
+      mirror: { bias: 0, weights: `1 ${100 * mirror}` },
+      "door-handle": { bias: handle, weights: "" },
+    });
+  expect(partsOf("So shiny", [undefined], of(1.5))).toEqual(["mirror"]);
+  expect(partsOf("So shiny", [undefined], of(1.49))).toEqual([undefined]);
+  expect(partsOf("So shiny", ["door-handle"], of(4))).toEqual(["mirror"]);
+  expect(partsOf("So shiny", ["door-handle"], of(3.99))).toEqual(["door-handle"]);
+  expect(partsOf("So shiny", ["door-handle"], of(4.5, 1))).toEqual(["door-handle"]);
+});
