@@ -64,6 +64,8 @@ describe("what follows a question in its sentence, without a verb of its own, go
       Is it early, chromed, with no screws? ->
       Has it two screws, chromed? ->
       Has it got two screws, chromed? ->
+      Is it what it looks, chromed? ->
+      Is it early, looks chromed? -> chromed
       Anyone know, chromed, two screws? ->
       Is it early, chromed, with no screws -> chromed none
       Is it early, chromed, it has no screws? -> chromed none

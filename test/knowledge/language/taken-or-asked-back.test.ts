@@ -78,6 +78,11 @@ describe("what the judge doubts is asked back", () => {
       chromed, or painted in body colour
       opaque
 
+      chromed, no week stamp
+      in doubt, mirror housing chromed: chromed
+      in doubt, mirror stamp unstamped: no week stamp
+      opaque
+
       chromed, yes chromed, and glittering
       in doubt, mirror housing chromed: chromed
       in doubt, mirror housing chromed: chromed

@@ -125,6 +125,7 @@ describe("what is denied leaves the others, narrowed by what else the sentence s
       not chromed, I think -> housing painted|plastic, 0.75
       no straight stalk, it is made of plastic -> stalk moulded
       no straight stalk. It is made of plastic -> stalk bent|moulded
+      no straight stalk, my mate has one of plastic -> stalk bent|moulded
       not straight stalk nor bent stalk -> stalk moulded
       not two screws, three screws -> screws three
     `),
