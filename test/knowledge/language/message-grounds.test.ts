@@ -8,7 +8,6 @@ import {
 } from "../../../knowledge/language/message-grounds.ts";
 import { wholeOf } from "../../../knowledge/language/seen-candidate.ts";
 import type { WeighedCandidate } from "../../../knowledge/language/weighed-candidates.ts";
-import { silent } from "../../support/tarn-lexicon.ts";
 import { mirrorLexicon, mirrorView } from "../../support/tarn-mirror.ts";
 
 const plain = mirrorLexicon();

@@ -21,6 +21,20 @@ describe("all that a message says", () => {
       mirror.stalk straight
       aside, hearsay: He says it is chromed
 
+      It is chromed. He says it is an early mirror, of 1974
+      part mirror: early mirror
+      mirror.housing chromed
+      mirror early as hearsay: early mirror
+      aside, hearsay: He says it is an early mirror
+
+      chromed, built 1974
+      mirror.housing chromed
+      built 1974
+
+      He says two screws, it is a Tarn Two
+      aside, hearsay: He says two screws
+      opaque
+
       My mate has an early mirror
       part mirror: early mirror
       aside, another-car: My mate has an early mirror
