@@ -17,6 +17,10 @@ describe("a short answer fills what nothing else told", () => {
       90 (mirror reach)
       mirror.reach 90\u00b10.5 ?
 
+      90, built in 1974 (mirror reach)
+      mirror.reach 90\u00b10.5 ?
+      built 1974
+
       12/73 (mirror glass-week)
       mirror.glass-week 19 to 25 March 1973
 

@@ -53,6 +53,11 @@ describe("all that a message says", () => {
       mirror.screws two
       which-variant
 
+      Which mirror is this, with two screws?
+      part mirror: mirror
+      mirror.screws two
+      which-variant
+
       Is it chromed? Two screws
       mirror.screws two
       aside, question: Is it chromed

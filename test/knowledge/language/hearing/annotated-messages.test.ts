@@ -27,6 +27,14 @@ test("a line gives a message with its context and the states it tells", () => {
   ]);
 });
 
+test("the part that was talked of may stand without what was asked", () => {
+  const context = { part: "door-handle" };
+  expect(read({ text: "hello", context, facts: [] })).toEqual({
+    messages: [{ text: "hello", context, told: [] }],
+    problems: [],
+  });
+});
+
 test("readings, dates, denied states and what is not there are allowed and teach nothing", () => {
   const { messages, problems } = read({
     text: "14 cm, of 1974, no curl",

@@ -59,6 +59,14 @@ describe("a told state is placed in the sentence", () => {
     const both = taughtOf("Such a crook, a curl. It has a flat lever. Thanks!", "lever", "flat", "hooked");
     expect(placesOf(both)).toEqual([[1, 0]]);
   });
+  test("that names it, also where another of the same message is placed by ear", () => {
+    const told = [
+      { part: "door-handle", feature: "lever", state: "hooked" },
+      { part: "door-handle", feature: "button", state: "brass" },
+    ];
+    const both = { ...taughtOf("Hello. It has a crook, a curl. A hooked lever.", "lever"), told };
+    expect(placesOf(both)[0]?.[0]).toBe(2);
+  });
   test("and in none where none speaks of its part", () => {
     expect(placesOf({ ...taughtOf("Such a thing. No idea.", "lever", "hooked"), context: {} })).toEqual([
       [undefined],

@@ -72,6 +72,7 @@ describe("a word tells", () => {
     ["with 2,7 of them", "two", 5, "", "nor before a comma"],
     ["with 2.7 of them", "seven", 5, "", "nor as the last"],
     ["with 2,7 of them", "seven", 5, "", "nor behind a comma"],
+    ["with 12.5 of them", "twelve", 5, "", "nor of more figures"],
     ["with 7, 2 of them", "seven", 5, "chromed 0 1-1", "before a comma and a space"],
     ["with 7. 2 of them", "two", 5, "chromed 1 2-2", "behind a full stop and a space"],
     ["90 mm of it", "#_of", 5, "", "not where a size is told"],
