@@ -1,8 +1,9 @@
 // Answers to the question just asked, which would mean nothing by themselves: "yes", "2", "the second one", "b",
 // "rough", "44". Read only when the message is short and nothing else in it was understood about that feature.
 
-import { type Instrument, notThere, type ReportValue } from "../evidence/report.ts";
-import type { Feature, StateFeature } from "../handbook/schema.ts";
+import { notThere, type ReportValue } from "../evidence/report.ts";
+import type { Feature, MeasurementFeature, StateFeature } from "../handbook/schema.ts";
+import { convertUnits } from "../trade/units.ts";
 import { generalWords, glueWords } from "./common-words.ts";
 import { cueWords, wishCues } from "./cue-words.ts";
 import { numberOf } from "./fold-word.ts";
@@ -83,7 +84,7 @@ function answerIn(
     return undefined;
   if (view.stances.some((stance) => stance.aside === "hearsay" || stance.aside === "another-car"))
     return undefined;
-  if (feature.kind === "measurement") return as("figure", measured(view, quantities, feature.instrument));
+  if (feature.kind === "measurement") return as("figure", measured(view, quantities, feature));
   const isUnseen = intents.some((intent) => intent.kind === "cannot-tell" || intent.kind === "how-to-check");
   const polar = isUnseen ? undefined : yesOrNo(view, words, intents);
   if (feature.kind === "date") return as("nod", polar);
@@ -113,10 +114,12 @@ function nearest(view: MessageView, feature: StateFeature): ReportValue | undefi
 function measured(
   view: MessageView,
   quantities: readonly Quantity[],
-  instrument: Instrument,
+  { unit, instrument }: MeasurementFeature,
 ): ReportValue | undefined {
   const [only] = quantities;
   if (quantities.length !== 1 || only === undefined || view.tokens.length > 8) return undefined;
+  // "420 kg" is no thickness.
+  if (only.unit !== null && convertUnits(1, only.unit, unit) === undefined) return undefined;
   return {
     kind: "measurement",
     value: only.value,
