@@ -44,7 +44,7 @@ const loosely =
 const looselyAfter =
   /^ ?(?:ish\b|or so\b|-ish\b|give or take|approx|roughly|ish|more or less|or thereabouts|odd\b)/i;
 const bounded =
-  /\b(?:less than|more than|under|over|at least|at most|up to|no (?:more|less) than|max(?:imum)?|min(?:imum)?) ?$/i;
+  /\b(?:less than|more than|under|over|at least|at most|up to|no (?:more|less) than|max(?:imum)?|min(?:imum)?) $/i;
 
 /** Money, time and shares are no sizes. */
 const noSize =
@@ -186,7 +186,7 @@ function unitSaid(said: string | undefined): readonly [unknown, MeasurementUnit 
 }
 
 function isBetween(before: string, groups: Groups): boolean {
-  return groups.high !== undefined && /\bbetween ?$/i.test(before);
+  return groups.high !== undefined && /\bbetween $/i.test(before);
 }
 
 interface Base {
