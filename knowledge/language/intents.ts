@@ -34,7 +34,7 @@ export const plainIntents: readonly (readonly [PlainIntent, RegExp])[] = [
   ],
   [
     "undo",
-    /\b(?:undo(?! (?:\w+ ){0,4}(?:studs?|bolts?|nuts?|screws?|clips?|caps?|fixings?|fasteners?))|take (?:that|it) back|go back|step back|revert|back one|cancel that|previous answer was wrong|strike that)\b|^back$/,
+    /\b(?:undo(?! (?:\w+ ){0,4}(?:studs?|bolts?|nuts?|screws?|clips?|caps?|fixings?|fasteners?))|take (?:that|it) back|go back(?! to (?:case|question)\b)|step back|revert|back one|cancel that|previous answer was wrong|strike that)\b|^back$/,
   ],
   [
     "list-cases",
