@@ -60,6 +60,9 @@ const wholeRange =
   /\b(?:scales?|tape|rule|ruler|calipers?)\b[^.;]{0,16}\b(?:goe?s?|stops?|ends?|runs out|gives? up|gave up|starts?)\b[^.;,\d]{0,12}\b(?:to|at) $/i;
 const weighing = /\bweigh(?:s|ed|ing)?(?: in)?(?: (?:at|about|around|only|some|just)){0,2} $/i;
 
+/** "In air 640 g, in water 400": what water leaves of a weight is no weight of the part. */
+const inWater = /\b(?:in|under) water(?:,|:)?(?: (?:it |its )?(?:is|was|weighs|weighed|reads|shows))? $/i;
+
 /** Most sizes read of one message. */
 const most = 60;
 
@@ -116,7 +119,7 @@ function isFootOf(said: string, after: string): boolean {
 }
 
 function isNoSize(unit: MeasurementUnit | null, before: string, after: string): boolean {
-  if (wholeRange.test(before)) return true;
+  if (wholeRange.test(before) || inWater.test(before)) return true;
   if (unit === null)
     return (
       noSize.test(after) || numbering.test(before) || isListMark(before, after) || isOfSeries(before, after)
