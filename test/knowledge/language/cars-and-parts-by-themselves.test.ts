@@ -6,7 +6,7 @@ import { gradeIn } from "../../../knowledge/language/car-history.ts";
 import { layOut } from "../../../knowledge/language/lay-out.ts";
 import { compileLexicon } from "../../../knowledge/language/lexicon.ts";
 import { readDemo } from "../../support/read-demo.ts";
-import { carInWords } from "../../support/reading-in-words.ts";
+import { carFindingInWords, carInWords } from "../../support/reading-in-words.ts";
 import { tarnHandbook, tarnToday } from "../../support/tarn-lexicon.ts";
 import { wordings } from "../../support/wordings.ts";
 
@@ -252,5 +252,135 @@ describe("a country stands for the market whose cars its adjective names", () =>
     expect(soldIn("Dutch, a Tarn", "Dutch cars")).toEqual([]);
     expect(soldIn("a Dutch handle", "Dutch cars")).toEqual([]);
     expect(soldIn("my mate has a Dutch Tarn", "Dutch cars")).toEqual([]);
+  });
+});
+
+describe("all that is told of the car, in whose words", () => {
+  const told = (text: string, about: string): string =>
+    readDemo(text, about)
+      .car.map((each) => `${carFindingInWords(each)} "${each.words}"`)
+      .join(", ");
+  test.each([
+    ["", "are three screws correct for a 1981 S?", 'trim s "S", built 1981 "1981"'],
+    ["", "are three screws usual on a 1981 S?", ""],
+    ["", "what screws should a 1981 S have?", 'trim s "S", built 1981 "1981"'],
+    ["", "a Mk2 driver has three", ""],
+    ["", "three screws, as on Tourings", ""],
+    ["", "put the dash of a Touring on his boat", ""],
+    ["", "I think that every Mk2 owner has one", ""],
+    ["", "a Touring should have wood", ""],
+    ["", "early cars should have wood, it's a Touring", 'trim touring "Touring"'],
+    ["", "Selling a set of four: 8 spoke light alloy", 'loose "Selling a set of four"'],
+    ["", "8 spoke light alloy", ""],
+    ["road-wheel", "Selling a set of four: 8 spoke light alloy", ""],
+    ["", "Selling a set of four", ""],
+    ["", "the spare road wheel was on a shelf by the mirror", ""],
+    ["", "the mirror was on a shelf by the spare", 'loose "the mirror was on a shelf by the spare"'],
+    ["", "mirror for sale?", ""],
+    ["", "mirror for sale", 'loose "mirror for sale"'],
+    ["", "found the mirror in a shed", ""],
+    ["", "found a mirror in a shed", 'loose "found a mirror in a shed"'],
+    ["", "got it at a swap meet", ""],
+    ["door-mirror", "got it at a swap meet", 'loose "got it at a swap meet"'],
+    ["", "the mirror is nice. got it at a swap meet", 'loose "got it at a swap meet"'],
+    [
+      "",
+      "Car's a Mk2, and it is the 1983 model of them, British",
+      'market home "British", model shrike-ii "Mk2", model year 1983 "1983"',
+    ],
+    ["", "My car is blue and very nice to drive. British", ""],
+    ["", "My car is blue and very nice to drive, British", 'market home "British"'],
+    ["", "the mirror is blue and very nice to see, British", ""],
+    ["", "any S has two screws", ""],
+    ["", "on these S is missing", ""],
+    ["", "Standard Shrike, home", 'market home "home", trim standard "Standard Shrike"'],
+    [
+      "",
+      "Standard Shrike, home, the mirror is round and nice",
+      'market home "home", trim standard "Standard Shrike"',
+    ],
+    ["", "home, mirror", ""],
+    ["", "1981, home", 'market home "home", built 1981 "1981"'],
+    ["", "1949, home", ""],
+    ["", "bought a Shrike mirror at the autojumble", 'loose "bought a Shrike mirror at the autojumble"'],
+    ["door-mirror", "mine is a base one", ""],
+    ["", "mine is a base one", 'trim standard "mine is a base one"'],
+    ["", "mirror here. mine is a base one", ""],
+    ["", "The car, standard one", 'trim standard "standard one"'],
+    ["", "The car. standard one", ""],
+    ["", "The mirror, standard one", ""],
+    [
+      "",
+      "car is right hand drive, a standard one",
+      'trim standard "a standard one", market home "right hand drive"',
+    ],
+    ["", "his car is a base one", ""],
+    ["", "is my car a base one?", ""],
+    ["", "the seller says my car is a base one", ""],
+    ["", "one owner. bought it from Dave, a mirror", 'one-owner "one owner", loose "bought it from Dave"'],
+    ["", "one owner, says the seller", ""],
+    ["", "replaced, claims the seller", ""],
+    ["", "it was replaced, claims the seller", ""],
+    ["", "it was replaced. claims are cheap", 'known-replaced "it was replaced"'],
+    ["", "was it replaced?", ""],
+    ["", "I wonder if it was replaced", ""],
+    ["", "how do I know if it was replaced", ""],
+    ["", "no idea what was done before, says he", 'history-unknown "no idea what was done before"'],
+    ["", "his was replaced", ""],
+    ["", "replaced in 1981, and then documented", 'documented-from-new "and then documented"'],
+    ["", "documented, full history, replaced in 1981", 'known-replaced "replaced in 1981"'],
+    ["", "it was never replaced", ""],
+    ["", "touring the country", ""],
+    ["", "S here, UK car", 'trim s "S", market home "UK car"'],
+    ["", "S of course, 1980 model", 'trim s "S", model year 1980 "1980"'],
+    ["", "S there, UK car", 'market home "UK car"'],
+    ["", "S, two screws", ""],
+    ["", "Touring", 'trim touring "Touring"'],
+    ["", "touring", 'trim touring "touring"'],
+    ["", "Touring. six screws", 'trim touring "Touring"'],
+    ["", "on the '80 S", 'trim s "S", built 1980 "\'80"'],
+    ["", "built S", 'trim s "S"'],
+    ["", "Mark II S", 'trim s "Mark II S", model shrike-ii "Mark II S"'],
+    ["", "home market S", 'trim s "S", market home "home market"'],
+    ["", "it's not an S", ""],
+    ["", "it isn't the Touring", ""],
+    ["", "no Touring here", ""],
+    ["", "Mk2 Touring", 'trim touring "Touring", model shrike-ii "Mk2"'],
+    ["", "a Mk1 Touring", 'trim touring "Touring", model shrike "Mk1"'],
+    ["", "Shrike", ""],
+    ["", "my Shrike", ""],
+    ["", "Shrike S", 'trim s "Shrike S"'],
+    ["", "home market car", 'market home "home market"'],
+    ["", "my home has two", ""],
+    ["", "home market", 'market home "home market"'],
+    ["", "a home car, a continental car", 'market continent "continental car"'],
+    ["", "built 1980 for export", 'built 1980 "1980"'],
+    ["", "Mk1, Mk2", 'model shrike-ii "Mk2"'],
+    ["", "Mk1 and Mk2", 'model shrike-ii "Mk2"'],
+    ["", "Mk1. Mk2", 'model shrike-ii "Mk2"'],
+    ["", "mark so I", ""],
+    ["", "letters S R", ""],
+    ["", "bought a Shrike at the autojumble with a mirror", ""],
+    ["", "bought this nice old Shrike at the autojumble with a mirror", ""],
+    ["", "picked up a Mk2 at the swap meet, with a mirror", 'model shrike-ii "Mk2"'],
+    ["", "at the autojumble, a mirror beside a Shrike", 'loose "at the autojumble"'],
+    ["", "a mirror from the swap meet for my Shrike", 'loose "a mirror from the swap meet for my Shrike"'],
+    ["", "his two mirrors were sold with his home market car", ""],
+    ["", "a mate of mine has an S", ""],
+    ["", "my mate's S", ""],
+    ["", "seen an S at the lights", ""],
+    ["", "seen an S at the lights, bought it and took it home", 'trim s "S"'],
+    ["", "Dutch, Mk2, 1983", 'market continent "Dutch", model shrike-ii "Mk2", built 1983 "1983"'],
+    ["", "American, Mk2, the mirror is round and the foot is square", 'model shrike-ii "Mk2"'],
+    ["", "three screws, American", ""],
+    ["", "Mk2, is it British?", 'model shrike-ii "Mk2"'],
+    ["", "my Mk2 and his Mk1", 'model shrike-ii "Mk2"'],
+    ["", "as a rule a Touring has wood", ""],
+    ["", "did only the Touring get wood?", ""],
+    ["", "did only the Touring get wood, as mine?", 'trim touring "Touring"'],
+    ["", "an S R number", ""],
+    ["", "an S I think", 'trim s "S"'],
+  ] as const)("(%s) %s", (about, text, expected) => {
+    expect(told(text, about)).toBe(expected);
   });
 });
