@@ -380,6 +380,22 @@ describe("all that is told of the car, in whose words", () => {
     ["", "did only the Touring get wood, as mine?", 'trim touring "Touring"'],
     ["", "an S R number", ""],
     ["", "an S I think", 'trim s "S"'],
+    ["", "it was replaced, the plate says so", 'known-replaced "it was replaced"'],
+    ["", "is it right for me, full history from new?", 'documented-from-new "full history from new"'],
+    ["", "full history from new?", ""],
+    ["", "is it documented?", ""],
+    ["", "is it right, how do I tell if it is documented?", ""],
+    ["", "home", ""],
+    ["", "1981", 'built 1981 "1981"'],
+    ["", "one owner, bought from Dave with a mirror", 'one-owner "one owner"'],
+    ["", "the mirror was bought from Dave, one owner", 'one-owner "one owner"'],
+    ["", "mirror bought from Dave, new tyres too", 'loose "mirror bought from Dave"'],
+    ["", "new tyres, they were changed", 'known-replaced "they were changed"'],
+    ["", "new tires, they were changed", 'known-replaced "they were changed"'],
+    ["", "the wheels were changed", 'known-replaced "the wheels were changed"'],
+    ["", "the tyres were changed", ""],
+    ["", "the tires and wheels were changed", 'known-replaced "and wheels were changed"'],
+    ["", "his wheels were changed", ""],
   ] as const)("(%s) %s", (about, text, expected) => {
     expect(told(text, about)).toBe(expected);
   });
