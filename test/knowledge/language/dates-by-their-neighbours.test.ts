@@ -105,7 +105,7 @@ describe("what has a date is", () => {
       the rim in 1985 {stamped,on the glass}
       the rim 1985
       the rim in {1985 on the hub,5/85}
-      week 31 81`,
+      {week 31 81,built 31/81}`,
     ],
     ["model-year", "1981 {model,model year,modelyear}\n{model year,modelyear} 1981"],
   ] as const)("%s", (role, table) => {
