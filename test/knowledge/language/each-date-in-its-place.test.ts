@@ -242,6 +242,24 @@ test.each([
   ["front-wing", "laid 'may 80'", 'front-wing.laid-date May 1980 "may 80" 1 | used may 80'],
   ["front-wing", "date on it is 1980", 'front-wing.laid-date 1980 "1980" 1 | used 1980'],
   ["front-wing", "date on it is 80s", "used"],
+  ["rear-spoiler", "8/71 in there", "used"],
+  ["rear-spoiler", "9/71 in there", 'rear-spoiler.laminator-date September 1971 "9/71" 1 | used 9/71'],
+  ["rear-spoiler", "6/90 in there", 'rear-spoiler.laminator-date June 1990 "6/90" 1 | used 6/90'],
+  ["rear-spoiler", "7/90 in there", "used"],
+  ["", "built 8/74", "used 8/74"],
+  ["", "built 9/74", 'built September 1974 "9/74" | used 9/74'],
+  ["", "built 6/87", 'built June 1987 "6/87" | used 6/87'],
+  ["", "built 7/87", "used 7/87"],
+  ["rear-spoiler", "stamped 1971", "several: 1971 | used 1971"],
+  ["rear-spoiler", "written 71", 'rear-spoiler.laminator-date 1971 "71" 1 | used 71'],
+  ["rear-spoiler", "written 70", "used"],
+  ["rear-spoiler", "may 1980 in the corner of it", "used"],
+  [
+    "rear-spoiler laminator-date",
+    "may 1980 in the corner of it",
+    'rear-spoiler.laminator-date May 1980 "may 1980" 1 | used may 1980',
+  ],
+  ["rear-spoiler laminator-date", "bought may 1980", "used"],
 ] as const)("(%s) %s", (about, text, expected) => {
   expect(datesOf(text, about)).toBe(expected);
 });

@@ -202,6 +202,11 @@ test.each([
   ["", "the density is 2.7", ""],
   ["", "mirror: the density is 2.7", 'door-mirror.housing cast-alloy "density is 2.7" 1'],
   ["front-wing", "density is 1.5", ""],
+  [
+    "rear-spoiler",
+    "the thing on the table has a lip height 100 mm width 600 mm",
+    'rear-spoiler.lip-height 100±0.5 mm "100 mm" 1 | rear-spoiler.width 600±0.5 mm "600 mm" 1',
+  ],
 ] as const)("(%s) %s", (about, text, expected) => {
   expect(told(text, about)).toBe(expected);
 });
