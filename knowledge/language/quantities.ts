@@ -115,7 +115,7 @@ function quantityOf(match: RegExpMatchArray, text: string): Quantity | undefined
 
 /** "One foot rubbed away": a foot of something, unless it goes on as a length. */
 function isFootOf(said: string, after: string): boolean {
-  return /^(?:one|an?) foot$/i.test(said.trim()) && /^ (?:\w+ed|worn|broken|gone|missing)\b/.test(after);
+  return /^one foot$/i.test(said.trim()) && /^ (?:\w+ed|worn|broken|gone|missing)\b/.test(after);
 }
 
 function isNoSize(unit: MeasurementUnit | null, before: string, after: string): boolean {

@@ -89,6 +89,10 @@ describe("what has a date is", () => {
       `{log book,logbook} 5/80
       {i got,we got,i have,mine is} a nice one, 1981
       a {,old ,early ,mid ,late old }1979
+      he got a mirror and i have a 1981
+      since the car is of 1981
+      built by team '81
+      1981car
       a 1979{,., with, and so on, so, but it, that, which, in it, here, needs a foot, need a foot, wants a foot, want a foot, is it, of mine, please}`,
     ],
     [
@@ -96,6 +100,9 @@ describe("what has a date is", () => {
       `{he,she,they}{'s,’s,s,'ve,ve, has, have} got a nice one, 1981
       {he,she,they}{,'s,s,'ve,ve, has, have} {got,had,own,owns,drive,drives,run,runs,bought} {a,an} {,old ,late old }1981
       a {,old ,late old }1979 {penny,winter,needle,hobby}
+      the car since 1995
+      my mirror 5/80
+      stamped in the 80s
       the {rim,hub,glass,spoke} {in,from,since} 1985
       the {rim,hub,glass} {in,about,around} 85`,
     ],
@@ -104,7 +111,8 @@ describe("what has a date is", () => {
       `{date,dated,stamp,stamped,stamps,mark,marked,clock,arrow,centre,center,mould,moulded,mold,cast,casting,label,labelled,sticker,tag,laid,felt,pen,ink,inked,pencil,crayon,chalk,chalked,figure,figures,say,says,read,reads,written,wrote,laminated,engraved,punched,struck,etched,embossed,scribed,signed,initial,initialled,code} on the rim in 1985
       the rim in 1985 {stamped,on the glass}
       the rim 1985
-      the rim in {1985 on the hub,5/85}
+      the rim in {1985 on the hub,5/85,white 1985}
+      molded on the rim in 1985
       {week 31 81,built 31/81}`,
     ],
     ["model-year", "1981 {model,model year,modelyear}\n{model year,modelyear} 1981"],
