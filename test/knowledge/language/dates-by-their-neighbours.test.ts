@@ -11,7 +11,7 @@ import {
 import { dateAgo } from "../../../knowledge/language/date-ago.ts";
 import { shapeForm } from "../../../knowledge/language/date-features.ts";
 import { findDates } from "../../../knowledge/language/date-phrases.ts";
-import { isOfErrand, isOfOtherThing, roleOf } from "../../../knowledge/language/date-roles.ts";
+import { isOfErrand, isOfOtherThing, markReadings, roleOf } from "../../../knowledge/language/date-roles.ts";
 import { day, monthOf, nearby, span, week, widen } from "../../../knowledge/language/date-spans.ts";
 import { partOfDecade, partOfYear } from "../../../knowledge/language/parts-of-year.ts";
 import { wordings } from "../../support/wordings.ts";
@@ -68,6 +68,26 @@ describe("a date is read", () => {
     expect(said("september that year")).toBe("");
     expect(said("september that year, which was 1982")).toBe("1982 (year)");
     expect(said("in the 80s, september that year")).toBe("1980 to 1989 (range)");
+  });
+  test("of that year by every name of a month", () => {
+    const names =
+      "{jan,january} {feb,february} {mar,march} {apr,april} {may} {jun,june} {jul,july} {aug,august} {sep,sept,september} {oct,october} {nov,november} {dec,december}";
+    for (const [at, table] of names.split(" ").entries())
+      for (const name of wordings(table))
+        expect(said(`in 1982, ${name} that year`)).toBe(
+          `1982 (year), ${formatInterval(monthInterval(1982, at + 1))} (month)`,
+        );
+  });
+  test("in the order said, each with its own words", () => {
+    const text = "in 1981, in may 1980, march that year, built 5/79";
+    const found = findDates(text, era);
+    expect(found.map(({ start, end }) => text.slice(start, end))).toEqual([
+      "1981",
+      "may 1980",
+      "march that year",
+      "5/79",
+    ]);
+    expect(found.map((each) => each.text)).toEqual(found.map(({ start, end }) => text.slice(start, end)));
   });
   test("of one form forty times at most", () => {
     expect(findDates("may 1980, ".repeat(45), era).filter(({ shape }) => shape === "month")).toHaveLength(40);
@@ -139,6 +159,32 @@ describe("what has a date is", () => {
     const [date] = findDates("replaced 7/79", era);
     expect(date && isOfErrand(date, "replaced 7/79")).toBe(true);
     expect(date && isOfErrand(date, "stampeds 7/79")).toBe(false);
+  });
+});
+
+describe("a mark is read", () => {
+  const feature = (...forms: readonly string[]) =>
+    ({ forms }) as unknown as Parameters<typeof markReadings>[2];
+  const readings = (written: string, forms: readonly string[], own?: { from: number; to: number }) =>
+    markReadings(written, own, feature(...forms), era.production, era.today).map(
+      ({ interval, weight }) => `${formatInterval(interval)} ${weight}`,
+    );
+  test("in the forms that its feature has, once, and else as the date that stands there", () => {
+    expect(readings("31 81", ["week-year"])).toEqual(["27 July to 2 August 1981 1"]);
+    expect(readings("31 81", ["month-year"])).toEqual([]);
+    expect(readings("31 81", ["month-year"], monthInterval(1981, 5))).toEqual(["May 1981 1"]);
+    expect(readings("12 81", ["week-year", "month-year"])).toHaveLength(2);
+    expect(readings("12 81", ["month-year"], monthInterval(1975, 5))).toEqual(["December 1981 1"]);
+  });
+  test("as a tenth as likely where the cars were not built, three years before them and one after", () => {
+    const weighed = (year: number) => readings(`5/${year}`, ["month-year"]);
+    expect([73, 74, 85, 86].map(weighed)).toEqual([
+      ["May 1973 0.1"],
+      ["May 1974 1"],
+      ["May 1985 1"],
+      ["May 1986 0.1"],
+    ]);
+    expect(weighed(71)).toEqual([]);
   });
 });
 

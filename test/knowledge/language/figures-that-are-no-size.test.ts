@@ -49,6 +49,7 @@ test.each([
   ["of what water leaves", "", "{in,under} water{,:} {,it is ,it weighs ,is ,its reads }44 g"],
   ["of one of two as good", "41.5 cm", "41 cm to 42 cm"],
   ["of the first of two", "41 cm", "between us, 41 to 40 cm"],
+  ["in words", "35 mm, 30 mm, 41 mm", "thirty five mm, thirty mm, forty-one mm"],
   ["of a weight", "44 kg", "it weighs {,in }{,at ,only just }44 kg"],
   ["of a foot that is worn", "", "{one,a} foot {rubbed,worn,broken,gone,missing} there"],
   ["of feet and inches", "20 in", "one foot 8 worn"],
