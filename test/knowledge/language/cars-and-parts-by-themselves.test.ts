@@ -396,6 +396,8 @@ describe("all that is told of the car, in whose words", () => {
     ["", "the tyres were changed", ""],
     ["", "the tires and wheels were changed", 'known-replaced "and wheels were changed"'],
     ["", "his wheels were changed", ""],
+    ["", "Shrike Tourings get three", ""],
+    ["", "Shrike Touring gets three", 'trim touring "Shrike Touring"'],
   ] as const)("(%s) %s", (about, text, expected) => {
     expect(told(text, about)).toBe(expected);
   });

@@ -260,6 +260,11 @@ test.each([
     'rear-spoiler.laminator-date May 1980 "may 1980" 1 | used may 1980',
   ],
   ["rear-spoiler laminator-date", "bought may 1980", "used"],
+  [
+    "door-mirror glass-week",
+    "31 81, I think",
+    'door-mirror.glass-week 27 July to 2 August 1981 "31 81, I think" 0.75 | used 31 81',
+  ],
 ] as const)("(%s) %s", (about, text, expected) => {
   expect(datesOf(text, about)).toBe(expected);
 });

@@ -1,7 +1,10 @@
 // What a moulded mark or a weighing says of the states whose material it names, by symbol or by density; and marks told in words, in every way to
 // number a month and to say a year. Symbols as in ISO 1043-1, densities of the demo handbook; wordings from memory.
 import { describe, expect, test } from "vitest";
+import { monthInterval } from "../../../knowledge/calendar/interval.ts";
 import { findToldMarks } from "../../../knowledge/language/clock-marks.ts";
+import type { DatePhrase } from "../../../knowledge/language/date-phrases.ts";
+import { meantBy } from "../../../knowledge/language/mark-findings.ts";
 import { findingsOfMaterial } from "../../../knowledge/language/material-findings.ts";
 import { demoLexicon } from "../../support/demo-lexicon.ts";
 import { findingInWords } from "../../support/reading-in-words.ts";
@@ -70,6 +73,22 @@ describe("a material", () => {
     expect(of("> abs <")).toEqual(['door-mirror.material-mark bracketed "it" 0.5']);
     expect(of("abs")).toEqual([]);
   });
+});
+
+test("what is said within forty signs behind a told mark, a month or a day, is the month that its speaker takes it for", () => {
+  const [mark] = findToldMarks("a 9 with five dots");
+  if (mark === undefined) throw new Error("no mark is told");
+  const phrase = (start: number, shape: DatePhrase["shape"]): DatePhrase => ({
+    start,
+    end: start + 8,
+    interval: monthInterval(1979, 5),
+    shape,
+    text: "may 1979",
+  });
+  const behind = (by: number, shape: DatePhrase["shape"] = "month") =>
+    meantBy(mark, [phrase(mark.end + by, shape)]);
+  expect([behind(0), behind(40), behind(1, "day")]).toEqual(Array(3).fill(monthInterval(1979, 5)));
+  expect([behind(-1), behind(41), behind(1, "year"), meantBy(mark, [])]).toEqual(Array(4).fill(undefined));
 });
 
 describe("a mark told in words", () => {

@@ -159,6 +159,7 @@ test.each([
   "clip snap",
   "allen hex",
   "slotted flathead",
+  "tapper tek",
   "fiber strand",
   "flowcoat topcoat",
   "polished buffed",
