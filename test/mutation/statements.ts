@@ -21,9 +21,26 @@ export const describe = eachOf((body) => {
   body();
 });
 
-export const test = eachOf((run) => {
-  collected.push({ run });
-});
+export const test = Object.assign(
+  eachOf((run) => {
+    collected.push({ run });
+  }),
+  {
+    fails: eachOf((run) => {
+      collected.push({ run: () => thatFails(run) });
+    }),
+  },
+);
+
+/** What is known not to hold is noticed when it does. */
+async function thatFails(run: () => unknown): Promise<void> {
+  try {
+    await run();
+  } catch {
+    return;
+  }
+  throw new Error("mutation: holds, and was said not to");
+}
 
 function eachOf(take: (body: () => unknown) => void) {
   return Object.assign((_name: string, ...rest: readonly unknown[]) => take(bodyAmong(rest)), {
