@@ -156,7 +156,6 @@ export function partsByClause(view: PartView): readonly (string | undefined)[] {
   });
   const everywhere = new Set(named.flatMap((parts) => Array.from(parts)));
   const [first] = everywhere;
-  if (everywhere.size === 1) return view.clauses.map(() => first);
   if (everywhere.size === 0) {
     const implied = view.context.part ?? impliedPart(view.spotted, view.lexicon);
     return view.clauses.map(() => implied);
