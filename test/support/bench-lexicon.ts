@@ -49,8 +49,8 @@ const steeringWheel = PartKind.parse({
       black: "Black spokes",
     }),
     states("stamp", "Maker's stamp | stamp | hub stamp | stamp on the back | maker's mark", {
-      corvane: "CORVANE stamp | corvane",
-      rivaden: "Rivaden stamp | rivaden | tiny rivaden",
+      corvane: "CORVANE stamp | corvane in a wreath",
+      rivaden: "Rivaden stamp | tiny rivaden letters",
       none: "No stamp | unstamped",
     }),
     states("push", "Horn push | push", {
@@ -114,14 +114,14 @@ const mirror = PartKind.parse({
     }),
     states("joint", "Joint | ball joint", {
       steel: "Steel ball | steel",
-      nylon: "Nylon ball | nylon | plastic",
+      nylon: "Nylon ball | nylon | plastic ball", soft: "Ball of alloy",
     }),
     states("notches", "Drain notches | notches in the edge", {
       notches: "Has drain notches | notched",
       plain: "No drain notches | plain edge",
     }),
-    states("mark", "Casting mark | mark | mark inside | maker's mark", {
-      lozenge: "Lozenge with B | lozenge",
+    states("mark", "Casting mark | mark | mark inside | maker's mark | lozenge stamp", {
+      lozenge: "Lozenge with B | lozenge mark",
       ring: "Letter R in a ring | ring",
       none: "No mark | unmarked",
     }),
@@ -132,9 +132,14 @@ const mirror = PartKind.parse({
     states(
       "sticker",
       "Sticker",
-      { paper: "Paper | paper sticker", foil: "Foil | foil sticker" },
+      { paper: "Paper | paper sticker", foil: "Foil | foil sticker | tinted" },
       { none: "no sticker" },
     ),
+    states("glass", "Mirror glass | outer glass | heated glass", {
+      flat: "Flat glass | flat | tinted",
+      curved: "Curved glass | convex glass | round",
+      cut: "Square cut glass",
+    }),
     measurementFeature("arm", { name: "Arm length", also: ["length", "arm"] }),
   ],
   variants: [
@@ -153,6 +158,7 @@ const wing = PartKind.parse({
       narrow: "Narrow flange | narrow",
       wide: "Wide flange | wide",
     }),
+    states("paint", "Paint | coat", { primer: "Grey primer | primer", top: "Top coat | enamel" }),
     states("edge", "Edge", {
       sawn: "Sawn edge | sawn | chewed by a saw",
       ground: "Ground edge | filed smooth",
@@ -172,6 +178,7 @@ const spoiler = PartKind.parse({
   summary: "The moulding on the boot lid.",
   features: [
     states("skin", "Skin", { smooth: "Smooth spoiler | smooth", rough: "Rough spoiler | hairy inside" }),
+    states("paint", "Paint | coat", { primer: "Grey primer | primer", top: "Top coat | enamel" }),
     states("fixing", "Fixing", { studs: "Four studs | studs", screws: "Six screws" }),
   ],
   variants: [
