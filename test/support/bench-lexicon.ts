@@ -35,7 +35,7 @@ const steeringWheel = PartKind.parse({
   features: [
     states("rim", "Rim covering | rim", {
       leather: "Leather | hide",
-      foam: "Foam | foam rim | foam wheel",
+      foam: "Foam | foam rim | foam wheel | padded foam | padded rim",
       wood: "Walnut | walnut rim",
       sleeve: "Sleeve | steering wheel glove",
     }),
@@ -83,9 +83,11 @@ const roadWheel = PartKind.parse({
       hollow: "Hollow backs | hollowed | hollow",
       ribbed: "Ribbed backs | rib down the middle",
       rough: "Rough backs",
+      turned: "Machined backs",
     }),
     states("lip", "Lip | outer lip", {
       polished: "Polished lip | polished",
+      turned: "Machined lip | machined rim",
       painted: "Painted lip | painted",
     }),
     states("size", "Size mark | size", { narrow: "Five inch", wide: "Six inch" }),
@@ -114,7 +116,8 @@ const mirror = PartKind.parse({
     }),
     states("joint", "Joint | ball joint", {
       steel: "Steel ball | steel",
-      nylon: "Nylon ball | nylon | plastic ball", soft: "Ball of alloy",
+      nylon: "Nylon ball | nylon | plastic ball",
+      soft: "Ball of alloy",
     }),
     states("notches", "Drain notches | notches in the edge", {
       notches: "Has drain notches | notched",
@@ -122,12 +125,13 @@ const mirror = PartKind.parse({
     }),
     states("mark", "Casting mark | mark | mark inside | maker's mark | lozenge stamp", {
       lozenge: "Lozenge with B | lozenge mark",
-      ring: "Letter R in a ring | ring",
+      ring: "Letter R in a ring | R mark",
       none: "No mark | unmarked",
     }),
     states("groove", "Groove | groove round the glass", {
       round: "Round groove | round",
       square: "Square groove | square | milled groove",
+      rough: "Rough groove | rough",
     }),
     states(
       "sticker",
