@@ -8,7 +8,7 @@ import { compileEars, type Ears } from "./hearing/hearing.ts";
 import { type Judging, learntJudging } from "./judging.ts";
 import type { Meaning, Phrase } from "./meaning.ts";
 import { stemsOf } from "./name-stems.ts";
-import { compilePartWords, lendingNames, type PartWords } from "./part-words.ts";
+import { compilePartWords, type FeatureWords, lendingNames, type PartWords } from "./part-words.ts";
 import { tokenise } from "./tokens.ts";
 import { compileVocabulary, type Vocabulary } from "./vocabulary.ts";
 
@@ -66,6 +66,11 @@ export function compileLexicon(handbook: Handbook, judging: Judging = learntJudg
       handbook.cover,
     ),
   };
+}
+
+/** What helps to read one feature of a part; undefined for those that the handbook has not. */
+export function wordsOfFeature({ parts }: Lexicon, part: string, feature: string): FeatureWords | undefined {
+  return parts.get(part)?.features.get(feature);
 }
 
 /** Heads of part names in both numbers, the words that every model's name holds, and what the handbook calls its things. */

@@ -4,7 +4,7 @@ import type { Clause } from "./clauses.ts";
 import { cueWords } from "./cue-words.ts";
 import { numberOf } from "./fold-word.ts";
 import type { Spotted } from "./spot-terms.ts";
-import type { Token } from "./tokens.ts";
+import { foldedAt, type Token } from "./tokens.ts";
 
 export interface Negation {
   /** Token of the cue. */
@@ -42,7 +42,7 @@ export function negationsIn(
 }
 
 function denies(tokens: readonly Token[], at: number, clause: Clause): boolean {
-  const word = tokens[at]?.folded ?? "";
+  const word = foldedAt(tokens, at);
   if (!cueWords.negations.has(word) || isNumberSign(tokens, at) || isBareNo(word, at, clause)) return false;
   if (isHarmless(textFrom(tokens, at, clause.to))) return false;
   const isSplit = word === "not" && at > clause.from;
@@ -60,18 +60,18 @@ function isBareNo(word: string, at: number, clause: Clause): boolean {
 
 /** "part no 12": an abbreviated number. */
 function isNumberSign(tokens: readonly Token[], at: number): boolean {
-  const before = tokens[at - 1]?.folded ?? "";
+  const before = foldedAt(tokens, at - 1);
   // "6 no. screws" is a drawing office's count.
-  if (numberOf(before) !== undefined && tokens[at]?.folded === "no") return true;
+  if (numberOf(before) !== undefined && foldedAt(tokens, at) === "no") return true;
   const isLabel = /^(?:part|serial|chassis|casting|model|engine|car|body|phone|frame|mold|drawing)$/.test(
     before,
   );
-  return tokens[at]?.folded === "no" && isLabel && beginsNumber(tokens, at + 1);
+  return foldedAt(tokens, at) === "no" && isLabel && beginsNumber(tokens, at + 1);
 }
 
 /** "12", "RX 12": a figure, letters before it or none. */
 function beginsNumber(tokens: readonly Token[], at: number): boolean {
-  const [first, second] = [tokens[at]?.folded ?? "", tokens[at + 1]?.folded ?? ""];
+  const [first, second] = [foldedAt(tokens, at), foldedAt(tokens, at + 1)];
   return numberOf(first) !== undefined || (first.length <= 2 && numberOf(second) !== undefined);
 }
 
@@ -83,7 +83,7 @@ function scopeEnd(
 ): number {
   let hasContent = false;
   for (let at = cue + 1; at <= clause.to; at += 1) {
-    const word = tokens[at]?.folded ?? "";
+    const word = foldedAt(tokens, at);
     if (hasContent && (restarts.has(word) || word === "no" || word === "not")) return at - 1;
     if (phrasesAt.get(at)?.some((term) => term.to === at)) hasContent = true;
   }

@@ -4,11 +4,13 @@
 import { notThere } from "../evidence/report.ts";
 import { isGeneralWord } from "./common-words.ts";
 import { headFeatureAt } from "./head-nouns.ts";
+import { wordsOfFeature } from "./lexicon.ts";
 import type { MessageView } from "./message-view.ts";
 import type { Negation } from "./negation.ts";
 import type { Observation } from "./observations.ts";
 import type { FeatureWords } from "./part-words.ts";
 import type { Polarity } from "./polarity.ts";
+import { foldedAt } from "./tokens.ts";
 
 /** A feature named in a clause, by one of its names or by its main noun. */
 interface Mention {
@@ -102,7 +104,7 @@ function deniedWord(
   features: ReadonlySet<string> | undefined,
 ): string | undefined {
   const [only] = features ?? [];
-  if (features?.size !== 1 || isGeneralWord(view.tokens[at]?.folded ?? "")) return undefined;
+  if (features?.size !== 1 || isGeneralWord(foldedAt(view.tokens, at))) return undefined;
   return /^(?:no|without)(?: sign of(?: a| the)?| a| any)?$/.test(text(view, at - 1, at - 1)) ||
     /(?:^|\s)(?:no|without|any)$/.test(text(view, at - 2, at - 1))
     ? only
@@ -115,7 +117,7 @@ function mention(
   feature: string,
   place: { readonly from: number; readonly to: number; readonly clause: number },
 ): readonly Mention[] {
-  const words = view.lexicon.parts.get(part)?.features.get(feature);
+  const words = wordsOfFeature(view.lexicon, part, feature);
   return words === undefined || hasNoPoles(words.polarity) ? [] : [{ part, words, ...place }];
 }
 

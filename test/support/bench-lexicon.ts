@@ -36,7 +36,7 @@ const steeringWheel = PartKind.parse({
     states("rim", "Rim covering | rim", {
       leather: "Leather | hide",
       foam: "Foam | foam rim | foam wheel | padded foam | padded rim",
-      wood: "Walnut | walnut rim",
+      wood: "Walnut | walnut rim | walnut with a spread grain",
       sleeve: "Sleeve | steering wheel glove",
     }),
     states("spokes", "Spokes | number of spokes", {
@@ -55,7 +55,7 @@ const steeringWheel = PartKind.parse({
     }),
     states("push", "Horn push | push", {
       bird: "Bird with spread wings",
-      crest: "Crest of the works | crest",
+      crest: "Crest of the works | crest | crest of the old works gate",
       rough: "Rough push",
     }),
     measurementFeature("diameter", { name: "Diameter", also: ["width", "wheel width"] }),
@@ -131,12 +131,12 @@ const mirror = PartKind.parse({
     states("groove", "Groove | groove round the glass", {
       round: "Round groove | round",
       square: "Square groove | square | milled groove",
-      rough: "Rough groove | rough",
+      rough: "Rough groove | rough | chipped | badly chipped",
     }),
     states(
       "sticker",
       "Sticker",
-      { paper: "Paper | paper sticker", foil: "Foil | foil sticker | tinted" },
+      { paper: "Paper | paper sticker | chipped | badly chipped", foil: "Foil | foil sticker | tinted" },
       { none: "no sticker" },
     ),
     states("glass", "Mirror glass | outer glass | heated glass", {
@@ -162,7 +162,7 @@ const wing = PartKind.parse({
       narrow: "Narrow flange | narrow",
       wide: "Wide flange | wide",
     }),
-    states("paint", "Paint | coat", { primer: "Grey primer | primer", top: "Top coat | enamel" }),
+    states("paint", "Paint | coat", { primer: "Grey primer | primer | etch coat", top: "Top coat | enamel" }),
     states("edge", "Edge", {
       sawn: "Sawn edge | sawn | chewed by a saw",
       ground: "Ground edge | filed smooth",
@@ -182,7 +182,7 @@ const spoiler = PartKind.parse({
   summary: "The moulding on the boot lid.",
   features: [
     states("skin", "Skin", { smooth: "Smooth spoiler | smooth", rough: "Rough spoiler | hairy inside" }),
-    states("paint", "Paint | coat", { primer: "Grey primer | primer", top: "Top coat | enamel" }),
+    states("paint", "Paint | coat", { primer: "Grey primer | primer", top: "Top coat | enamel | etch coat" }),
     states("fixing", "Fixing", { studs: "Four studs | studs", screws: "Six screws" }),
   ],
   variants: [

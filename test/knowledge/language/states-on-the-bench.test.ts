@@ -8,6 +8,7 @@ import { observeNamedFeatures } from "../../../knowledge/language/named-features
 import { negationsOf, type Observation, observeStates } from "../../../knowledge/language/observations.ts";
 import { observePresence } from "../../../knowledge/language/presence.ts";
 import { benchView } from "../../support/bench-lexicon.ts";
+import { wordings } from "../../support/wordings.ts";
 
 /** "not rim leather (not leather)", with the part where it is none in particular and the clause where it is not the first. */
 function inWords(view: MessageView, found: readonly Observation[]): readonly string[] {
@@ -542,7 +543,147 @@ describe("of a sentence is brought forward", () => {
       "door-mirror",
       "presence: notches plain (drain notches there are not)",
     ],
+    ["r within a ring", "door-mirror", ""],
+    ["R within a ring", "door-mirror", "loose: mark ring (r)"],
+    ["no rivaden letters", "steering-wheel", "loose: not stamp rivaden (no rivaden)"],
+    ["the stamp has no wreath", "steering-wheel", "loose: not stamp corvane (no wreath)"],
+    ["mark: lozenge mirror", "door-mirror", "loose: mark lozenge (lozenge) 1"],
+    ["a lozenge stamp", "door-mirror", ""],
+    ["lip of the back, machined", "road-wheel", ""],
+    ["push: spread", "steering-wheel", ""],
+    ["push: bird", "steering-wheel", "loose: push bird (bird) 1"],
+    ["the glass on mine convex", "door-mirror", "loose: glass curved (convex)"],
+    ["cowl glass on mine convex", "door-mirror", ""],
+    ["cowl, glass on mine convex", "door-mirror", "loose: glass curved (convex) 1"],
+    [
+      "outer glass on mine convex",
+      "door-mirror",
+      "loose: glass curved (convex); near: glass curved (outside glass on mine convex)",
+    ],
+    ["old glass on mine convex", "door-mirror", "loose: glass curved (convex)"],
+    ["cut glass on mine convex", "door-mirror", "loose: glass curved (convex)"],
+    ["convex on mine the glass", "door-mirror", "name: glass curved (convex on mine the glass)"],
+    ["the number seems three", "door-mirror", ""],
+    ["the number seems clamped", "door-mirror", "name: screws clamp (clamped)"],
+    [
+      "not notches in the edge here, plain",
+      "door-mirror",
+      "loose: notches plain (plain) 1; presence: notches plain (not notches in the edge)",
+    ],
+    ["notches in the edge here, plain", "door-mirror", ""],
+    ["notches in the edge: rather plain", "door-mirror", "loose: notches plain (plain) 1"],
+    ["notches in the edge: rather old plain", "door-mirror", ""],
+    ["the heated one on mine is convex", "door-mirror", "loose: glass curved (convex)"],
+    ["the heated one of old on mine is convex", "door-mirror", ""],
+    ["the heated ones look convex", "door-mirror", "loose: glass curved (convex)"],
+    ["the heated ones seem convex", "door-mirror", "loose: glass curved (convex)"],
+    ["the heated ones feel convex", "door-mirror", "loose: glass curved (convex)"],
+    ["the heated ones were convex", "door-mirror", "loose: glass curved (convex)"],
+    ["the heated ones wasted convex", "door-mirror", ""],
+    ["the heated ones axis convex", "door-mirror", ""],
+    [
+      "lip, it is the machined one",
+      "road-wheel",
+      "loose: lip turned (machined) 1; carried: lip turned (it is the machined one) 1",
+    ],
+    ["lip, it is so very machined one", "road-wheel", "carried: lip turned (it is so very machined one) 1"],
+    [
+      "two screws, I count three",
+      "door-mirror",
+      "name: screws two (two screws); loose: screws three (three) 1",
+    ],
+    ["two screws, I can count three of them now", "door-mirror", "name: screws two (two screws)"],
+    ["foam, all padded", "steering-wheel", "name: rim foam (foam)"],
+    ["the rim, all padded", "steering-wheel", "loose: rim foam (padded) 1; carried: rim foam (all padded) 1"],
+    ["has a wreath", "steering-wheel", ""],
+    ["theres a wreath", "steering-wheel", ""],
+    ["there are wreaths", "steering-wheel", ""],
+    ["with the corvane", "steering-wheel", "loose: stamp corvane (corvane)"],
+    ["it reads corvane", "steering-wheel", "loose: stamp corvane (corvane)"],
+    ["letters: corvane", "steering-wheel", ""],
+    ["it shows corvane", "steering-wheel", "loose: stamp corvane (corvane)"],
+    ["it spells corvane", "steering-wheel", "loose: stamp corvane (corvane)"],
+    ["stamped corvane", "steering-wheel", "name: stamp corvane (stamped corvane)"],
+    ["marked corvane", "steering-wheel", "loose: stamp corvane (corvane)"],
+    ["stamps corvane", "steering-wheel", "name: stamp corvane (stamps corvane)"],
+    ["marking padded", "steering-wheel", ""],
+    ["has a padded one", "steering-wheel", "loose: rim foam (padded)"],
+    ["has padded", "steering-wheel", ""],
+    ["it reads convex", "door-mirror", ""],
+    ["it reads cut", "door-mirror", ""],
+    ["bird on it nicely cut with its spread", "steering-wheel", ""],
+    ["spread on it nicely cut with the bird", "steering-wheel", ""],
+    ["says corvane letters", "steering-wheel", "loose: stamp corvane (corvane)"],
+    [
+      "says corvane hub stamp",
+      "steering-wheel",
+      "loose: stamp corvane (corvane); near: stamp corvane (says corvane hub stamp)",
+    ],
+    ["says corvane, hub stamp", "steering-wheel", "loose: stamp corvane (corvane)"],
+    [
+      "says corvane leather rim",
+      "steering-wheel",
+      "name: rim leather (leather); loose: stamp corvane (corvane)",
+    ],
+    ["says corvane diameter", "steering-wheel", ""],
+    ["hub of it as far as I can see so far rivaden", "steering-wheel", "loose: stamp rivaden (rivaden)"],
+    ["hub of it as far as I can see here in the sun so rivaden", "steering-wheel", ""],
+    ["rivaden as far as I can see here on the hub", "steering-wheel", "loose: stamp rivaden (rivaden)"],
+    ["rivaden as far as I can see here in the sun now on hub", "steering-wheel", ""],
+    ["wheel rivaden", "steering-wheel", ""],
+    ["back of it. rivaden", "steering-wheel", ""],
+    ["back of it, rivaden", "steering-wheel", "loose: stamp rivaden (rivaden) 1"],
+    ["bird, spread", "steering-wheel", ""],
+    ["spread and bird", "steering-wheel", ""],
+    ["chipped sticker off the groove", "door-mirror", "name: sticker paper (chipped)"],
+    ["chipped groove off the sticker", "door-mirror", "name: groove rough (chipped)"],
+    ["sticker off the groove chipped", "door-mirror", "name: groove rough (chipped)"],
+    ["groove off the sticker chipped", "door-mirror", "name: sticker paper (chipped)"],
+    ["chipped", "door-mirror", "several: chipped"],
+    ["badly chipped", "", ""],
+    ["etch coat", "", ""],
+    ["etch coat", "front-wing", "name: paint primer (etch coat)"],
+    ["no groove it has two screws", "door-mirror", "name: screws two (two screws)"],
+    ["glass, square cut", "door-mirror", "carried: glass cut (square cut) 1"],
+    ["gate, crest of the old works", "steering-wheel", "name: push crest (crest of the old works) 1"],
+    ["early, the wheel", "steering-wheel", ""],
+    ["edge, rough", "road-wheel", ""],
+    ["edge, rough", "front-wing", "loose: edge rough (rough) 1; carried: edge rough (rough) 1"],
+    ["edge by the flange looks chewed", "front-wing", "loose: edge sawn (chewed)"],
+    [
+      "from old edge it looks chewed",
+      "front-wing",
+      "loose: edge sawn (chewed); near: edge sawn (from old edge it looks chewed)",
+    ],
+    ["into edge it looks chewed", "front-wing", "loose: edge sawn (chewed)"],
+    [
+      "grey primer edge looks chewed",
+      "front-wing",
+      "name: paint primer (gray primer); loose: edge sawn (chewed)",
+    ],
+    ["from edge looks like a saw was here", "front-wing", ""],
+    ["edge looks like a saw was here", "front-wing", ""],
   ])("%s (of %s): %s", (text, about, expected) => {
     expect(found(text, about)).toBe(expected);
   });
+});
+
+test("of one message no more than two hundred words are tried by themselves", () => {
+  const view = benchView(`it says ${"rivaden ".repeat(201)}`, "steering-wheel");
+  expect(observeLooseWords(view, negationsOf(view), [])).toHaveLength(200);
+});
+
+test("a word of one state tells it wherever a mark is spoken of, however that is said", () => {
+  const table = `it {say,says,read,reads,show,shows,spell,spells} corvane
+    corvane in {letter,letters,lettering,reading}
+    corvane {marked,marking,written,engraved,embossed,punched,struck,etched,scribed,incised,imprinted,cast,moulded,raised}
+    {there is a,there are,has a,has the,with a,with the} corvane`;
+  const others =
+    "it {was,overreads,spellstill,showsup,sayso} corvane\ncorvane {letterbox,recast,upraised}\nnow there corvane";
+  const loose = (text: string): readonly string[] => {
+    const view = benchView(text, "steering-wheel");
+    return observeLooseWords(view, negationsOf(view), []).map(({ state }) => state);
+  };
+  expect(wordings(table).filter((text) => loose(text).join() !== "corvane")).toEqual([]);
+  expect(wordings(others).filter((text) => loose(text).length > 0)).toEqual([]);
 });
