@@ -179,16 +179,16 @@ function keyOf(name: string): string {
 }
 
 /** What people say for a dimension when they give its figure. */
-const measuringWords: Readonly<Record<string, readonly string[]>> = {
-  width: ["wide", "large"],
-  height: ["high", "tall"],
-  length: ["long"],
-  depth: ["deep"],
-  thickness: ["thick"],
-  diameter: ["across"],
-  mass: ["heavy", "weighing", "weigh"],
-  weight: ["heavy", "weighing", "weigh"],
-};
+const measuringWords: ReadonlyMap<string, readonly string[]> = new Map([
+  ["width", ["wide", "large"]],
+  ["height", ["high", "tall"]],
+  ["length", ["long"]],
+  ["depth", ["deep"]],
+  ["thickness", ["thick"]],
+  ["diameter", ["across"]],
+  ["mass", ["heavy", "weighing", "weigh"]],
+  ["weight", ["heavy", "weighing", "weigh"]],
+]);
 
 function* featureNames(part: PartKind, feature: Feature): Generator<readonly [string, Meaning, boolean?]> {
   const meaning = { kind: "feature", part: part.id, feature: feature.id } as const;
@@ -208,7 +208,7 @@ function* featureNames(part: PartKind, feature: Feature): Generator<readonly [st
 }
 
 function wordsForSize(feature: Feature): readonly string[] {
-  const words = feature.also.flatMap((name) => measuringWords[name] ?? []);
+  const words = feature.also.flatMap((name) => measuringWords.get(name) ?? []);
   return /\b(?:spacing|distance|centres)\b/.test(feature.name) ? [...words, "apart"] : words;
 }
 
