@@ -49,24 +49,49 @@ const many = Array.from(
 const book: Handbook = smallHandbook({
   features: [
     called("seal", ["Seal", "rubber seal"], {
-      felt: ["Felt strip", ...many, "gaffer taped", "one two three"],
-      cork: ["Cork", "stuck on", "set in it", ">CRK<", "a b c d e f g h i j k l m"],
+      felt: ["Felt strip", ...many, "gaffer taped", "one two three", "eleven", "seven rivets", "pierced"],
+      cork: [
+        "Cork",
+        "stuck on",
+        "set in it",
+        ">CRK<",
+        "a b c d e f g h i j k l m",
+        "bb cc dd ee ff gg hh jj",
+        "nine ten",
+        "lip of rubber",
+      ],
     }),
     called("vent", ["Vent holes"], {
-      vented: ["Has vent holes", "with vent holes", "pierced"],
+      vented: [
+        "Has vent holes",
+        "with vent holes",
+        "pierced",
+        "stuck in",
+        "with gauze",
+        "notch cut",
+        "piano hinge",
+      ],
       blind: ["No vent holes"],
     }),
-    called("mirror-back", ["Back"], { ribbed: ["Stiff, ribbed back", "red or blue back"], plain: ["Plain"] }),
-    called("label", ["Label"], { paper: ["Paper label"], foil: ["Foil label"] }, { none: "no label" }),
+    called("mirror-back", ["Back"], {
+      ribbed: ["Stiff, ribbed back", "red or blue back"],
+      plain: ["Plain", "strip felt", "dark plain"],
+    }),
+    called(
+      "label",
+      ["Label", "length"],
+      { paper: ["Paper label"], foil: ["Foil label", "shrike"] },
+      { none: "no label" },
+    ),
     measurementFeature("breadth", { name: "Breadth", also: ["width"] }),
     measurementFeature("pitch", { name: "Bolt spacing", also: ["depth"] }),
     measurementFeature("reach", { name: "Reach", also: ["constructor"], none: "no reach" }),
   ],
   variants: [
-    variant("early", { name: "Early foot", also: ["cork"], origin: "production" }),
+    variant("early", { name: "Early foot", also: ["cork", "cork"], origin: "production" }),
     variant("late", { name: "Late foot", origin: "production" }),
   ],
-  rest: { name: "Mirror foot", also: ["mirror base"] },
+  rest: { name: "Mirror foot", also: ["mirror base", "the pedestal"] },
   cars: {
     models: [
       { id: "shrike", name: "Wexcombe Shrike", also: ["WS"], from: "1977-01", to: "1981-12" },
@@ -78,6 +103,8 @@ const book: Handbook = smallHandbook({
       { id: "home", name: "Home market", also: [] },
       { id: "other", name: "Other market", also: [] },
       { id: "isle", name: "Isle market", also: [] },
+      { id: "marsh", name: "Old Marshland market", also: [] },
+      { id: "moor", name: "Moorland market north", also: [] },
     ],
   },
 });
@@ -103,13 +130,22 @@ describe("a name is found as", () => {
     ["cork", ["seal cork", "variant early"]],
     ["seal", ["feature seal"]],
     ["rubber seal", ["feature seal"]],
-    ["felt strip", ["seal felt"]],
+    ["felt strip", ["seal felt", "mirror-back plain"]],
+    ["strip felt", []],
+    ["eleven", ["seal felt"]],
+    ["seven rivet", ["seal felt"]],
+    ["nine ten", ["seal cork"]],
+    ["bb cc dd ee ff gg hh jj", ["seal cork"]],
+    ["gauze", ["vent vented"]],
+    ["long", []],
+    ["marshland spec", []],
+    ["moorland spec", []],
     ["gaffer taped", ["seal felt"]],
     ["one two three", []],
     ["stuck", ["seal cork"]],
     ["crk", []],
     ["vent hole", ["feature vent"]],
-    ["pierced", ["vent vented"]],
+    ["pierced", ["seal felt", "vent vented"]],
     ["no vent hole", ["vent blind"]],
     ["stiff", ["mirror-back ribbed"]],
     ["ribbed back", ["mirror-back ribbed"]],
@@ -145,15 +181,22 @@ describe("a name is found as", () => {
   });
   test("a saying, if it stands so far down a list that its words are nobody's", () => {
     const sayings = phrases.filter(({ isSaying }) => isSaying).map(({ stems }) => stems.join(" "));
-    expect(sayings).toEqual(["gaffer taped"]);
+    expect(sayings).toEqual(["gaffer taped", "eleven", "seven rivet"]);
     expect(lexicon.vocabulary.stems.has("gaffer")).toBe(true);
     expect([...lexicon.vocabulary.buckets.values()].flat()).not.toContain("gaffer");
     expect([...lexicon.vocabulary.buckets.values()].flat()).toContain("felt");
   });
   test("a phrase that must stand as written, if one word of it tells", () => {
     expect(named("stuck")?.literal).toEqual(["stuck", "on"]);
-    expect(phrases.find(({ literal }) => literal?.includes("in"))?.stems).toEqual(["set"]);
-    expect(named("pierced")?.literal).toBeUndefined();
+    expect(phrases.find(({ literal }) => literal?.includes("it"))?.stems).toEqual(["set"]);
+    expect(
+      phrases.filter(({ stems }) => stems.join() === "stuck").map(({ literal }) => literal?.join(" ")),
+    ).toEqual(["stuck on", "stuck in"]);
+    expect(["pierced", "pedestal", "lip rubber"].map((words) => named(words)?.literal)).toEqual([
+      undefined,
+      undefined,
+      undefined,
+    ]);
     expect(named("foot")?.literal).toBeUndefined();
   });
   test("words in their order, where it names more than a feature or denies", () => {
@@ -167,22 +210,72 @@ describe("a name is found as", () => {
       "valleyland spec",
     ];
     expect(ordered.filter((words) => named(words)?.isOrdered !== true)).toEqual([]);
-    const free = ["felt strip", "vent hole", "ribbed back", "rubber seal"];
+    const free = ["felt strip", "vent hole", "ribbed back", "rubber seal", "notch cut", "piano hinge"];
     expect(free.filter((words) => named(words)?.isOrdered !== false)).toEqual([]);
   });
   test("a general word that needs its feature, where that is all it is", () => {
     expect(["plain", "wide"].map((words) => named(words)?.isGeneral)).toEqual([true, true]);
     expect(named("felt strip")?.isGeneral).toBe(false);
+    expect(named("dark plain")?.isGeneral).toBe(false);
     expect(named("cork")?.isGeneral).toBe(false);
+  });
+  test("tells no state by a word of the cars", () => {
+    expect(meant("shrike")).toEqual(["label foil"]);
+    expect(lexicon.parts.get("foot")?.distinctive.has("shrike")).toBe(false);
+    expect(lexicon.parts.get("foot")?.distinctive.has("cork")).toBe(true);
+  });
+  test("the last word of a part's name stands for it, unless another's ends so", () => {
+    const [foot] = book.parts;
+    if (foot === undefined) throw new Error("no part");
+    const bare = { ...foot, also: [], features: [], variants: [] };
+    const three = compileLexicon({
+      ...book,
+      parts: [
+        bare,
+        { ...bare, id: "lamp", name: "Lamp foot" },
+        { ...bare, id: "arm", name: "Outer mirror arm" },
+      ],
+    });
+    const parts = [...three.phrasesByWord.values()]
+      .flat()
+      .flatMap(({ stems, meanings }) =>
+        meanings.flatMap((each) => (each.kind === "part" ? [`${stems.join(" ")}: ${each.part}`] : [])),
+      );
+    expect(parts.toSorted()).toEqual([
+      "arm: arm",
+      "lamp foot: lamp",
+      "mirror foot: foot",
+      "outside mirror arm: arm",
+    ]);
+  });
+  test.each([
+    ["width", "wide large"],
+    ["height", "high tall"],
+    ["length", "long"],
+    ["depth", "deep"],
+    ["thickness", "thick"],
+    ["diameter", "across"],
+    ["mass", "heavy weighing weigh"],
+    ["weight", "heavy weighing weigh"],
+  ])("what is called its %s is said to be %s", (name, said) => {
+    const two = [variant("a", { origin: "production" }), variant("b", { origin: "production" })];
+    const sized = compileLexicon(
+      smallHandbook({ features: [measurementFeature("size", { also: [name] })], variants: two }),
+    );
+    const found = [...sized.phrasesByWord.values()]
+      .flat()
+      .filter(({ meanings }) => meanings.some((each) => each.kind === "feature"))
+      .map(({ stems }) => stems.join(" "));
+    expect(found.toSorted()).toEqual(["size", name, ...said.split(" ")].toSorted());
   });
   test("is looked up under the rarest of its words", () => {
     const under = (word: string): readonly string[] =>
       (lexicon.phrasesByWord.get(word) ?? []).map(({ stems }) => stems.join(" "));
     expect(under("felt")).toContain("felt strip");
-    expect(under("valleyland")).not.toContain("valleyland spec");
+    expect(under("valleyland")).toEqual(["valleyland market"]);
     expect(under("spec")).toEqual(["valleyland spec"]);
     expect(under("joint")).toEqual([]);
-    expect(under("market")).toContain("valleyland market");
+    expect(under("market")).not.toContain("valleyland market");
   });
 });
 
@@ -213,6 +306,8 @@ describe("plain nouns", () => {
       ["foots", "parts"],
       ["base", "part"],
       ["bases", "parts"],
+      ["pedestal", "part"],
+      ["pedestals", "parts"],
       ["wexcombe", "car"],
       ["wexcombes", "cars"],
       ["shrike", "car"],
@@ -222,6 +317,7 @@ describe("plain nouns", () => {
       "his part, and the parts of all cars",
     );
     expect(plain(lexicon, "the mirror foot base is rough")).toBe("the mirror part is rough");
+    expect(plain(lexicon, "the foots base is rough")).toBe("the part is rough");
     expect(plain(lexicon, "it is rough")).toBe("it is rough");
   });
   test("know plurals in -es and what a handbook calls its things", () => {
@@ -241,6 +337,26 @@ describe("plain nouns", () => {
     ]);
     expect([nouns.get("boat"), nouns.get("bases"), nouns.get("rear")]).toEqual([
       "cars",
+      undefined,
+      undefined,
+    ]);
+    const marks = compileLexicon({
+      ...book,
+      cars: {
+        ...book.cars,
+        models: ["One", "Two"].map((name) => ({
+          id: name,
+          name: `Benchmark Marksman Mark ${name} GT`,
+          also: [],
+          from: "1977-01",
+          to: "1981-12",
+        })),
+      },
+    }).plainNouns;
+    expect(["benchmark", "marksman", "mark", "one", "gt"].map((word) => marks.get(word))).toEqual([
+      "car",
+      "car",
+      undefined,
       undefined,
       undefined,
     ]);
@@ -274,19 +390,32 @@ describe("the words of a part", () => {
       }),
       called("rim", ["Rim", "outer rim", "chrome or paint"], {
         chrome: ["Chrome rim", "chrome"],
-        paint: ["Paint on the rim", "amber paint"],
+        paint: ["Paint on the rim", "amber paint", "bore paint", "worn bore"],
+      }),
+      called("stamp", ["Stamp", "date mark"], {
+        deep: ["Deep stamp"],
+        faint: ["Faint stamp", "mark of a pen"],
       }),
       called(
         "mark",
-        ["Mark under the lens", "maker's mark", "mark on the back", "number on it", "held on with"],
+        [
+          "Mark under the lens",
+          "maker's mark",
+          "mark on the back",
+          "number on it",
+          "held on with",
+          "made of",
+          "made with",
+          "zag or dots",
+        ],
         {
           ring: ["Ring", "zigzag"],
           star: ["Star", "zag"],
         },
       ),
-      called("stamp", ["Stamp", "date mark"], {
-        deep: ["Deep stamp"],
-        faint: ["Faint stamp", "mark of a pen"],
+      called("bezel", ["Bezel", "brass bezel", "lamp bezel"], {
+        brass: ["Brass bezel", "dull sheen", "pale sheen"],
+        steel: ["Steel bezel", "lamp steel", "dusky sheen"],
       }),
       measurementFeature("bore", { name: "Bore", also: ["bore of the lens"] }),
     ],
@@ -315,7 +444,13 @@ describe("the words of a part", () => {
       ["chrome", "chrome"],
       ["paint", "paint"],
       ["amber", "paint"],
+      ["bore", "paint"],
+      ["worn", "paint"],
     ]);
+    expect([...of("bezel").tellingWords.keys()]).toEqual(["brass", "dull", "pale", "steel", "dusky"]);
+    expect([...of("bezel").soleWords]).toEqual(["dull", "pale", "steel", "dusky"]);
+    expect([...of("rim").soleWords]).toEqual(["chrome", "paint"]);
+    expect([...of("mark").tellingWords]).toEqual([]);
     expect(of("bore").tellingWords.size).toBe(0);
     expect(words.stateWords.has("milky")).toBe(true);
     expect(words.stateWords.has("fluted")).toBe(false);
@@ -336,7 +471,6 @@ describe("the words of a part", () => {
       ["glow", { feature: "lens", state: "clear" }],
       ["milky", { feature: "lens", state: "clear" }],
       ["ribbing", { feature: "lens", state: "dim" }],
-      ["zag", { feature: "mark", state: "star" }],
     ]);
   });
   test("that are the main noun of a feature", () => {
@@ -344,7 +478,7 @@ describe("the words of a part", () => {
       ["len", "lens"],
       ["rim", "rim"],
       ["mark", "mark"],
-      ["bore", "bore"],
+      ["bezel", "bezel"],
     ]);
   });
   test("are lent by its name and the first thirty-six others", () => {
@@ -410,7 +544,7 @@ describe("the state that says that a thing is not there", () => {
     const marks = feature({
       bare: ["Plain ABS letters"],
       arrows: ["ABS between arrows", "arrows"],
-      none: ["No letters", "no ABS"],
+      none: ["No monogram", "no ABS"],
       dated: ["Dated"],
     });
     const left = (denied: readonly string[], ...said: readonly string[]) =>
@@ -419,6 +553,8 @@ describe("the state that says that a thing is not there", () => {
     expect(left(["arrows"], "abs")).toEqual(["bare"]);
     expect(left(["arrows"], "plain")).toEqual(["bare", "none", "dated"]);
     expect(left(["bare"], "abs", "arrow")).toEqual(["arrows"]);
+    expect(left(["arrows", "none"], "abs")).toEqual(["bare"]);
+    expect(left(["arrows"], "monogram")).toEqual(["none"]);
     expect(left(["bare", "arrows", "none"], "abs")).toEqual(["dated"]);
     expect(left(["bare", "arrows", "none", "dated"])).toEqual([]);
     expect(left([], "abs")).toEqual(["bare", "arrows"]);
