@@ -4,7 +4,13 @@ import { type Handbook, PartKind } from "../../knowledge/handbook/schema.ts";
 import { layOut } from "../../knowledge/language/lay-out.ts";
 import { compileLexicon, type Lexicon } from "../../knowledge/language/lexicon.ts";
 import type { MessageView } from "../../knowledge/language/message-view.ts";
-import { measurementFeature, stateFeature, variant, type WrittenFeature } from "./small-handbook.ts";
+import {
+  dateFeature,
+  measurementFeature,
+  stateFeature,
+  variant,
+  type WrittenFeature,
+} from "./small-handbook.ts";
 
 export const benchToday = monthInterval(2024, 6);
 
@@ -91,6 +97,7 @@ const roadWheel = PartKind.parse({
       painted: "Painted lip | painted",
     }),
     states("size", "Size mark | size", { narrow: "Five inch", wide: "Six inch" }),
+    dateFeature("cast-date", { name: "Cast date", none: "no cast date" }),
     measurementFeature("load", { name: "Weight", also: ["mass"], unit: "kg", instrument: "kitchen-scale" }),
   ],
   variants: [

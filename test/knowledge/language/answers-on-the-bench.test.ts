@@ -16,7 +16,8 @@ function answer(text: string, about: string): string {
   const read = readShortAnswer(view, readIntents(view), quantities);
   if (read === undefined) return "";
   const { certainty, value } = read.finding;
-  return `${valueInWords(value)} by ${read.by}${certainty === 1 ? "" : ` (${certainty})`}`;
+  const instrument = value.kind === "measurement" ? ` with ${value.instrument}` : "";
+  return `${valueInWords(value)}${instrument} by ${read.by}${certainty === 1 ? "" : ` (${certainty})`}`;
 }
 
 test.each<[string, string, readonly string[]]>([
@@ -122,8 +123,8 @@ test.each<[string, string, readonly string[]]>([
   ["door-mirror sticker", "not-there by nod", ["none", "nothing", "none there", "nothing there"]],
   ["door-mirror sticker", "paper by word", ["paper"]],
   ["door-mirror sticker", "foil by word", ["foil"]],
-  ["door-mirror arm", "120±0.5 mm by figure", ["120 mm", "120 mm with calipers"]],
-  ["door-mirror arm", "120±0.5 ? by figure", ["120"]],
+  ["door-mirror arm", "120±0.5 mm with tape by figure", ["120 mm"]],
+  ["door-mirror arm", "120±0.5 ? with tape by figure", ["120"]],
   [
     "door-mirror arm",
     "",
@@ -138,10 +139,11 @@ test.each<[string, string, readonly string[]]>([
       "my mate has 120",
     ],
   ],
-  ["door-mirror arm", "125±5 mm by figure", ["between 120 and 130 mm"]],
-  ["door-mirror arm", "120±0.5 mm by figure (0.5)", ["120 mm? no"]],
-  ["door-mirror arm", "120±0.5 ? by figure (0.5)", ["120?"]],
-  ["door-mirror arm", "120±1 ? by figure (0.5)", ["maybe 120"]],
+  ["door-mirror arm", "120±0.5 mm with caliper by figure", ["120 mm with calipers"]],
+  ["door-mirror arm", "125±5 mm with tape by figure", ["between 120 and 130 mm"]],
+  ["door-mirror arm", "120±0.5 mm with tape by figure (0.5)", ["120 mm? no"]],
+  ["door-mirror arm", "120±0.5 ? with tape by figure (0.5)", ["120?"]],
+  ["door-mirror arm", "120±1 ? with tape by figure (0.5)", ["maybe 120"]],
   [
     "steering-wheel push",
     "bird by word",
@@ -231,13 +233,63 @@ test.each<[string, string, readonly string[]]>([
   ["steering-wheel finish", "silver by word", ["silver"]],
   ["steering-wheel finish", "black by word", ["black"]],
   ["steering-wheel finish", "", ["spokes", "white"]],
-  ["steering-wheel weight", "2±0.5 kg by figure", ["2 kg", "two kilos"]],
-  ["steering-wheel weight", "2±0.5 ? by figure", ["2"]],
-  ["steering-wheel weight", "2.5±0.05 kg by figure", ["2.5 kg on the bathroom scales"]],
+  ["steering-wheel weight", "2±0.5 kg with kitchen-scale by figure", ["2 kg", "two kilos"]],
+  ["steering-wheel weight", "2±0.5 ? with kitchen-scale by figure", ["2"]],
+  ["steering-wheel weight", "2.5±0.05 kg with kitchen-scale by figure", ["2.5 kg on the bathroom scales"]],
   ["steering-wheel weight", "", ["heavy"]],
   ["door-mirror", "", ["two", "yes"]],
   ["nothing screws", "", ["two"]],
   ["door-mirror nothing", "", ["two"]],
+  ["road-wheel cast-date", "not-there by nod", ["none", "no sign", "nothing", "not at all"]],
+  ["road-wheel cast-date", "", ["yes", "no", "nope"]],
+  [
+    "door-mirror notches",
+    "",
+    [
+      "thanks",
+      "help",
+      "no no",
+      "where do I look",
+      "maybe no",
+      "where do I look? no",
+      "yes, where do I look?",
+      "so it is b I think so there sir mate thanks please yes well well",
+    ],
+  ],
+  [
+    "door-mirror notches",
+    "plain by place (0.75)",
+    [
+      "so it is b I think so there sir mate thanks please yes",
+      "so it is b I think so there sir mate thanks please yes well",
+    ],
+  ],
+  ["door-mirror sticker", "not-there by nod", ["no sign", "not at all", "nothing at all"]],
+  [
+    "steering-wheel push",
+    "",
+    ["bird wings old?", "bird wings old, he says", "bird wings old. look for three"],
+  ],
+  ["steering-wheel push", "bird by nearness (0.75)", ["bird wings old, I think"]],
+  [
+    "door-mirror arm",
+    "120±0.5 mm with rule by figure",
+    ["it is 120 mm by the old rule", "120 mm with a rule"],
+  ],
+  ["door-mirror arm", "", ["120 mm 130 mm"]],
+  ["door-mirror arm", "120±0.5 ? with caliper by figure", ["120 with calipers"]],
+  ["door-mirror arm", "120±0.5 ? with rule by figure", ["120 with a rule"]],
+  ["door-mirror arm", "120±0.5 ? with tape by figure", ["120 with a tape"]],
+  ["door-mirror arm", "120±0.5 mm with caliper by figure", ["120 mm with calipers"]],
+  ["door-mirror arm", "120±0.5 mm with tape by figure", ["120 mm with a tape"]],
+  ["door-mirror screws", "three by place", ["a 2nd one", "a b"]],
+  ["door-mirror screws", "", ["a b c", "a a"]],
+  ["door-mirror screws", "clamp by place", ["a last one"]],
+  ["door-mirror screws", "two by word", ["2 b", "no, two", "not, two"]],
+  ["door-mirror screws", "three|clamp by word", ["not a two"]],
+  ["door-mirror screws", "three by word", ["three"]],
+  ["door-mirror mark", "", ["letter"]],
+  ["door-mirror mark", "ring by word", ["letter R", "the one with the R"]],
 ])("to the question of %s it is answered '%s'", (about, expected, texts) => {
   expect(texts.map((text) => [text, answer(text, about)]).filter(([, read]) => read !== expected)).toEqual(
     [],

@@ -97,7 +97,7 @@ const book: Handbook = smallHandbook({
       { id: "shrike", name: "Wexcombe Shrike", also: ["WS"], from: "1977-01", to: "1981-12" },
       { id: "shrike-two", name: "Wexcombe Shrike Mark 2", also: [], from: "1982-01", to: "1984-12" },
     ],
-    trims: [{ id: "sport", name: "Sport", also: [], from: "1977-01", to: "1984-12" }],
+    trims: [{ id: "sport", name: "Sport", also: [], models: [], from: "1977-01", to: "1984-12" }],
     markets: [
       { id: "valley", name: "Valleyland market", also: [] },
       { id: "home", name: "Home market", also: [] },

@@ -663,6 +663,14 @@ describe("of a sentence is brought forward", () => {
     ],
     ["from edge looks like a saw was here", "front-wing", ""],
     ["edge looks like a saw was here", "front-wing", ""],
+    ["no maker's mark", "door-mirror", "presence: mark none (no makers mark)"],
+    ["has a maker's mark", "steering-wheel", "presence: not stamp none (makers mark)"],
+    ["it has drain notches, plain edge", "door-mirror", "name: notches plain (plain edge) 1"],
+    ["drain notches: surely none", "door-mirror", ""],
+    ["it shows on old drain notches", "door-mirror", "presence: notches notches (drain notches)"],
+    ["it has in drain notches", "door-mirror", ""],
+    ["no cast date", "road-wheel", "name: cast-date not-there (no cast date)"],
+    ["has a cast date", "road-wheel", ""],
   ])("%s (of %s): %s", (text, about, expected) => {
     expect(found(text, about)).toBe(expected);
   });
