@@ -111,6 +111,7 @@ interface Named {
 
 /** The one that has the adjective before a word for cars among its names. */
 function namedBy(things: readonly Named[], adjective: string): string | undefined {
+  if (adjective === "") return undefined;
   return things.find(({ name, also }) =>
     [name, ...also].some((each) => {
       const [first = "", second = ""] = each.toLowerCase().split(/[ -]+/);

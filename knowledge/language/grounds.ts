@@ -7,19 +7,10 @@ import { commonWords, isGeneralWord } from "./common-words.ts";
 import { numberOf } from "./fold-word.ts";
 import type { Candidate } from "./gather-observations.ts";
 import { groundWords } from "./ground-words.ts";
+import { type Ground, groundsOfHearing } from "./grounds-of-hearing.ts";
 import type { MessageView } from "./message-view.ts";
-import {
-  isThingAt,
-  placesFrom,
-  type Seen,
-  type SeenHeard,
-  seenIn,
-  type Whole,
-  wordAt,
-} from "./seen-candidate.ts";
+import { isThingAt, isUngrounded, type Seen, seenIn, type Whole, wordAt } from "./seen-candidate.ts";
 import type { WordClass } from "./word-classes.ts";
-
-type Ground = (seen: Seen) => number | boolean;
 
 const holds =
   (words: ReadonlySet<string>): Ground =>
@@ -48,11 +39,6 @@ function touches(view: MessageView, at: number): boolean {
 
 function isThing({ view, words, classes, candidate }: Seen, at: number): boolean {
   return isThingAt(view, at, classes, words, candidate.feature);
-}
-
-/** Nothing but the word itself speaks for the part: neither is named, nor was it asked about. */
-function isUngrounded(seen: Seen): boolean {
-  return !(seen.isNamed || seen.isNamedWithin || seen.isSpokenOf || seen.isPartNamed || seen.isAsked);
 }
 
 /** The share of its telling words that are everyday English or figures. */
@@ -122,23 +108,6 @@ function namesAnotherFeature({ view, candidate, isNamedHere, beside }: Seen): bo
   return !isNamedHere && beside.some((at) => view.phrasesAt.get(at)?.some(isOther) === true);
 }
 
-/** A number as a share of a largest one, from -1 to 1. */
-function within(value: number, largest: number): number {
-  return Math.max(-1, Math.min(1, value / largest));
-}
-
-const largestOdds = 6;
-
-/** A ground by how the state is heard; nothing where no words of it were learnt. */
-function hearing(of: (heard: SeenHeard, seen: Seen) => number): Ground {
-  return (seen) => (seen.heard === undefined ? 0 : of(seen.heard, seen));
-}
-
-/** The same for what nothing but hearing found. */
-function hearingAlone(of: (heard: SeenHeard, seen: Seen) => number): Ground {
-  return (seen) => (seen.candidate.finder === "heard" && seen.heard !== undefined ? of(seen.heard, seen) : 0);
-}
-
 const grounds = {
   "asked about it": ({ isAsked }) => isAsked,
   "asked about another": ({ view, isAsked }) => view.context.askedFeature !== undefined && !isAsked,
@@ -175,37 +144,7 @@ const grounds = {
   "named feature": isFoundBy("named"),
   presence: isFoundBy("presence"),
   "heard alone": isFoundBy("heard"),
-  "heard so": hearing(({ odds }) => within(odds, largestOdds)),
-  "heard surely": hearing(({ odds }) => within(Math.max(0, odds), largestOdds)),
-  unheard: hearing(({ odds }) => Number(odds <= -largestOdds)),
-  "heard rather than another state": hearing(({ odds, otherState }) =>
-    within(odds - otherState, largestOdds),
-  ),
-  "heard rather than another feature": hearing(({ odds, otherFeature }) =>
-    within(odds - otherFeature, largestOdds),
-  ),
-  "sentence tells": hearing(({ telling }) => within(telling, largestOdds)),
-  "message tells": hearing(({ mostTelling }) => within(mostTelling, largestOdds)),
-  "heard, asked about it": hearing(({ odds }, { isAsked }) => (isAsked ? within(odds, largestOdds) : 0)),
-  "heard, denied words": hearing(({ odds }, { view, candidate: { from, to } }) =>
-    placesFrom(from, to).some((at) => groundWords.negations.has(wordAt(view, at)))
-      ? within(odds, largestOdds)
-      : 0,
-  ),
-  "heard alone so": hearingAlone(({ odds }) => within(odds, largestOdds)),
-  "heard alone surely": hearingAlone(({ odds }) => within(Math.max(0, odds), largestOdds)),
-  "heard alone, rather than another state": hearingAlone(({ odds, otherState }) =>
-    within(odds - otherState, largestOdds),
-  ),
-  "heard alone, sentence tells": hearingAlone(({ telling }) => within(telling, largestOdds)),
-  "heard alone, asked about it": hearingAlone((_, { isAsked }) => Number(isAsked)),
-  "heard alone, asked about another": hearingAlone((_, { view, isAsked }) =>
-    Number(view.context.askedFeature !== undefined && !isAsked),
-  ),
-  "heard alone, feature named": hearingAlone((_, { isNamed }) => Number(isNamed)),
-  "heard alone, other facts": hearingAlone((_, { told }) => Math.min(4, Math.max(0, told - 1)) / 4),
-  "heard alone, ungrounded": hearingAlone((_, seen) => Number(isUngrounded(seen))),
-  "heard alone, one word": hearingAlone((_, { candidate: { from, to } }) => Number(from === to)),
+  ...groundsOfHearing,
   "answer by word": isFoundBy("word"),
   "answer by nod": isFoundBy("nod"),
   "answer by nearness": isFoundBy("nearness"),

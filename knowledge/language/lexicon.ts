@@ -4,7 +4,7 @@ import type { Feature, Handbook, PartKind } from "../handbook/schema.ts";
 import { cleanText } from "./clean-text.ts";
 import { commonWords, isGeneralWord } from "./common-words.ts";
 import { numberOf, stemWord } from "./fold-word.ts";
-import { compileEars, type Ears } from "./hearing/hearing.ts";
+import { compileEars, type Ears } from "./hearing/ears.ts";
 import { type Judging, learntJudging } from "./judging.ts";
 import type { Meaning, Phrase } from "./meaning.ts";
 import { stemsOf } from "./name-stems.ts";

@@ -98,7 +98,7 @@ export interface MessageReading {
     readonly state: string;
     readonly words: string;
   }[];
-  /** A word close to a known one but not close enough to be taken: "did you mean". */
+  /** Words close to known ones but not close enough to be taken: "did you mean"; sought only where nothing was understood beside them. */
   readonly nearMisses: readonly {
     readonly words: string;
     readonly meant: string;

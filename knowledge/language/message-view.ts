@@ -4,6 +4,7 @@ import { partMentions, partsByClause } from "./active-part.ts";
 import type { Span } from "./blank-noise.ts";
 import { type Clause, clausesOf } from "./clauses.ts";
 import { withHeardParts } from "./hearing/heard-parts.ts";
+import { type HeardSentence, hear, soundedSentences } from "./hearing/hearing.ts";
 import type { Lexicon } from "./lexicon.ts";
 import type { ReadingContext } from "./message-reading.ts";
 import { withPlainNouns } from "./plain-nouns.ts";
@@ -11,7 +12,7 @@ import { withSharedNouns } from "./shared-nouns.ts";
 import { findPhrases, longestFirst, type Spotted } from "./spot-terms.ts";
 import { type Stance, stancesOf } from "./stance.ts";
 import { type Token, tokenise } from "./tokens.ts";
-import { findWords } from "./vocabulary.ts";
+import { lookUpOnce, type WordLookUp } from "./vocabulary.ts";
 
 export interface MessageView {
   readonly lexicon: Lexicon;
@@ -36,6 +37,8 @@ export interface MessageView {
   readonly clauseOf: readonly number[];
   /** The part each clause speaks of; undefined where nothing tells. */
   readonly partOf: readonly (string | undefined)[];
+  /** What is heard in each sentence; none where the handbook has no learnt words. */
+  readonly heard: readonly HeardSentence[];
 }
 
 export interface Readable {
@@ -56,7 +59,8 @@ export function viewMessage(text: Readable, lexicon: Lexicon, context: ReadingCo
     Array.from({ length: clause.to - clause.from + 1 }, () => at),
   );
   const taken = new Set(tokens.flatMap((token, at) => (isWithin(token, text.taken) ? [at] : [])));
-  const found = findPhrases(tokens, lexicon, taken);
+  const lookUp = lookUpOnce(lexicon.vocabulary);
+  const found = findPhrases(tokens, lexicon, taken, lookUp);
   const settle = (phrases: readonly Spotted[]): readonly Spotted[] =>
     withSharedNouns(longestFirst(phrases), tokens, lexicon);
   // Once the part is known, phrases of other parts no longer stand in the way of its own.
@@ -66,14 +70,16 @@ export function viewMessage(text: Readable, lexicon: Lexicon, context: ReadingCo
     partMentions({ lexicon, context, tokens, clauses, clauseOf, spotted: settle(found) }).some(
       (part) => part !== undefined,
     );
-  const partOf = isNamedInFew ? named : withHeardParts(named, { tokens, clauses, context, taken }, lexicon);
+  const { ears } = lexicon;
+  const sounded = ears === undefined ? [] : soundedSentences({ tokens, clauses, context, taken }, ears);
+  const partOf = isNamedInFew || ears === undefined ? named : withHeardParts(named, sounded, ears);
   const spotted = settle(found.filter((phrase) => concerns(phrase, partOf[clauseOf[phrase.from] ?? 0])));
   return {
     lexicon,
     context,
     shown: text.shown,
     tokens,
-    words: wordsOf(tokens, lexicon),
+    words: wordsOf(tokens, lookUp),
     clauses,
     stances: stancesOf(withPlainNouns(clauses, tokens, lexicon), (clause) =>
       isWithin(tokens[clause.from], text.quoted),
@@ -88,6 +94,7 @@ export function viewMessage(text: Readable, lexicon: Lexicon, context: ReadingCo
     taken,
     clauseOf,
     partOf,
+    heard: ears === undefined ? [] : hear(sounded, partOf, ears),
   };
 }
 
@@ -110,16 +117,11 @@ function featureIds({ phrase }: Spotted): readonly string[] {
   return phrase.meanings.flatMap((meaning) => (meaning.kind === "feature" ? [meaning.feature] : []));
 }
 
-function wordsOf(tokens: readonly Token[], lexicon: Lexicon): readonly string[] {
-  const known = new Map<string, string>();
-  return tokens.map((token) => {
-    const cached = known.get(token.folded);
-    if (cached !== undefined) return cached;
-    const [only, other] = findWords(token.folded, lexicon.vocabulary);
+function wordsOf(tokens: readonly Token[], lookUp: WordLookUp): readonly string[] {
+  return tokens.map(({ folded, stem }) => {
+    const [only, other] = lookUp(folded);
     const isSure = only !== undefined && other === undefined && only.edits < 2;
-    const word = isSure ? only.stem : token.stem;
-    known.set(token.folded, word);
-    return word;
+    return isSure ? only.stem : stem;
   });
 }
 

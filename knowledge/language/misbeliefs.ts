@@ -24,19 +24,22 @@ const carrying = new Set([...cueWords.negations, "no", "not", "never"]);
 export function findMisbeliefs(view: MessageView): readonly MisbeliefFinding[] {
   const found: MisbeliefFinding[] = [];
   const active = new Set(view.partOf.filter((part) => part !== undefined));
+  const sentences = sentencesOf(view);
   for (const part of view.lexicon.handbook.parts) {
     if (active.size > 0 && !active.has(part.id)) continue;
-    found.push(...misbeliefsOf(view, part));
+    found.push(...misbeliefsOf(view, part, sentences));
   }
   return found;
 }
 
-function misbeliefsOf(view: MessageView, part: PartKind): readonly MisbeliefFinding[] {
+function misbeliefsOf(
+  view: MessageView,
+  part: PartKind,
+  sentences: readonly Sentence[],
+): readonly MisbeliefFinding[] {
   return part.misbeliefs.flatMap((misbelief) => {
     const claims = claimsOf(misbelief);
-    const said = sentencesOf(view).find((sentence) =>
-      claims.some((claim) => isStated(claim, sentence.stems)),
-    );
+    const said = sentences.find(({ stems }) => claims.some((claim) => isStated(claim, stems)));
     if (said === undefined) return [];
     return [{ part: part.id, misbelief: misbelief.id, words: wordsBetween(view, said.from, said.to) }];
   });

@@ -29,17 +29,38 @@ export function isPlausible(
   factor: number,
   units: readonly MeasurementUnit[] = unitsMeant(quantity),
 ): boolean {
-  const { part, feature } = candidate;
+  const range = rangeOf(candidate);
+  if (range === undefined) return factor > 2;
+  return units.some((unit) => {
+    const value = convertUnits(quantity.value, unit, candidate.feature.unit);
+    return value !== undefined && value >= range.least / factor && value <= range.most * factor;
+  });
+}
+
+interface Range {
+  readonly least: number;
+  readonly most: number;
+}
+
+/** By feature: a size is held against all features of its dimension, and each against all variants would be felt. */
+const rangesKnown = new WeakMap<MeasurementFeature, Range | undefined>();
+
+/** The least and the greatest of its variants' means; undefined where none has one. */
+function rangeOf({ part, feature }: Candidate): Range | undefined {
+  if (rangesKnown.has(feature)) return rangesKnown.get(feature);
   const means = part.variants.flatMap((variant) => {
     const claim = variant.tells[feature.id];
     return claim !== undefined && "mean" in claim && typeof claim.mean === "number" ? [claim.mean] : [];
   });
-  if (means.length === 0) return factor > 2;
-  const [least, most] = [Math.min(...means) / factor, Math.max(...means) * factor];
-  return units.some((unit) => {
-    const value = convertUnits(quantity.value, unit, feature.unit);
-    return value !== undefined && value >= least && value <= most;
-  });
+  const range =
+    means.length === 0
+      ? undefined
+      : {
+          least: means.reduce((least, mean) => Math.min(least, mean)),
+          most: means.reduce((most, mean) => Math.max(most, mean)),
+        };
+  rangesKnown.set(feature, range);
+  return range;
 }
 
 function unitsMeant(quantity: Quantity): readonly MeasurementUnit[] {

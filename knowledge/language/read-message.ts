@@ -72,7 +72,7 @@ export function readMessage(text: string, lexicon: Lexicon, context: ReadingCont
     misbeliefs,
     leftAside,
     inDoubt: inDoubt(view, judged.doubtful, findings),
-    nearMisses: findNearMisses(view),
+    nearMisses: findings.length + car.length + parts.length + intents.length > 0 ? [] : findNearMisses(view),
     ...(isCut ? { isCut: true as const } : {}),
     isOpaque: understood === 0,
     shownText: view.shown,

@@ -4,7 +4,7 @@ import type { Clause } from "./clauses.ts";
 import { glueWords } from "./common-words.ts";
 import type { Candidate } from "./gather-observations.ts";
 import { groundWords } from "./ground-words.ts";
-import { type HeardState, hear } from "./hearing/hearing.ts";
+import type { HeardState } from "./hearing/hearing.ts";
 import type { MessageView } from "./message-view.ts";
 import { isOtherThing } from "./other-things.ts";
 import type { PartWords } from "./part-words.ts";
@@ -83,11 +83,10 @@ export interface SeenHeard {
 const unheard = -6;
 
 function heardOf(
-  view: MessageView,
+  { heard }: MessageView,
   { part, feature, state, clause, isDenied }: Candidate,
 ): SeenHeard | undefined {
-  const sentences = hear(view);
-  const sentence = sentences.find(({ first, last }) => first <= clause && clause <= last);
+  const sentence = heard.find(({ first, last }) => first <= clause && clause <= last);
   const own = sentence?.states.find(
     (each) => each.feature === feature && each.state === state && (part === null || each.part === part),
   );
@@ -99,7 +98,7 @@ function heardOf(
     otherState: best((each) => each.feature === feature && each.state !== state),
     otherFeature: best((each) => each.feature !== feature),
     telling: sentence.telling,
-    mostTelling: Math.max(...sentences.map(({ telling }) => telling)),
+    mostTelling: Math.max(...heard.map(({ telling }) => telling)),
   };
 }
 
@@ -283,4 +282,9 @@ export function wordAt(view: MessageView, at: number): string {
 /** The places from one to another, both included; none when the second stands before the first. */
 export function placesFrom(from: number, to: number): readonly number[] {
   return Array.from({ length: Math.max(0, to - from + 1) }, (_, step) => from + step);
+}
+
+/** Nothing but the word itself speaks for the part: neither is named, nor was it asked about. */
+export function isUngrounded(seen: Seen): boolean {
+  return !(seen.isNamed || seen.isNamedWithin || seen.isSpokenOf || seen.isPartNamed || seen.isAsked);
 }

@@ -6,7 +6,7 @@ import type { Lexicon } from "./lexicon.ts";
 import type { Phrase } from "./meaning.ts";
 import { isPreposition, joinSplit, splitJoined } from "./split-words.ts";
 import { foldedAt, type Token } from "./tokens.ts";
-import { findWords, type WordMatch } from "./vocabulary.ts";
+import type { WordLookUp, WordMatch } from "./vocabulary.ts";
 
 /** A phrase found at words `from` to `to` (inclusive, positions among the message's tokens). */
 export interface Spotted {
@@ -30,28 +30,36 @@ interface Slot {
   readonly isUncertain: boolean;
 }
 
-/** Every place where a phrase of the lexicon fits, overlapping or not. `taken`: tokens read as numbers or dates. */
+/**
+ * Every place where a phrase of the lexicon fits, overlapping or not. `taken`: tokens read as numbers or dates; `lookUp`: the
+ * known words that a word may stand for.
+ */
 export function findPhrases(
   tokens: readonly Token[],
   lexicon: Lexicon,
   taken: ReadonlySet<number>,
+  lookUp: WordLookUp,
 ): readonly Spotted[] {
-  const slots = slotsOf(tokens, lexicon, taken);
+  const slots = slotsOf(tokens, lexicon, taken, lookUp);
+  const said = new Set(slots.flatMap(({ matches }) => matches.map(({ stem }) => stem)));
   const byPlace = new Map<number, Slot[]>();
   for (const slot of slots) byPlace.set(slot.place, [...(byPlace.get(slot.place) ?? []), slot]);
-  return slots.flatMap((slot) => matchesAt(slot, lexicon, byPlace, tokens));
+  return slots.flatMap((slot) => matchesAt(slot, lexicon, said, byPlace, tokens));
 }
 
 function matchesAt(
   slot: Slot,
   lexicon: Lexicon,
+  said: ReadonlySet<string>,
   byPlace: ReadonlyMap<number, readonly Slot[]>,
   tokens: readonly Token[],
 ): readonly Spotted[] {
   return slot.matches.flatMap(({ stem }) =>
-    (lexicon.phrasesByWord.get(stem) ?? []).flatMap(
-      (phrase) => matchAround(slot, stem, phrase, byPlace, tokens) ?? [],
-    ),
+    (lexicon.phrasesByWord.get(stem) ?? []).flatMap((phrase) => {
+      // Most phrases that share a word with a message are out of it by their others.
+      if (!phrase.stems.every((each) => said.has(each))) return [];
+      return matchAround(slot, stem, phrase, byPlace, tokens) ?? [];
+    }),
   );
 }
 
@@ -100,13 +108,12 @@ function namesState({ phrase }: Spotted): boolean {
   return !phrase.isGeneral && phrase.meanings.some((meaning) => meaning.kind === "state");
 }
 
-function slotsOf(tokens: readonly Token[], lexicon: Lexicon, taken: ReadonlySet<number>): readonly Slot[] {
-  const known = new Map<string, readonly WordMatch[]>();
-  const lookUp = (folded: string): readonly WordMatch[] => {
-    const found = known.get(folded) ?? findWords(folded, lexicon.vocabulary);
-    known.set(folded, found);
-    return found;
-  };
+function slotsOf(
+  tokens: readonly Token[],
+  lexicon: Lexicon,
+  taken: ReadonlySet<number>,
+  lookUp: WordLookUp,
+): readonly Slot[] {
   const slots: Slot[] = [];
   let stretch = 0;
   tokens.forEach((token, at) => {

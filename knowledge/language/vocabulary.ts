@@ -68,6 +68,18 @@ export function findWords(folded: string, vocabulary: Vocabulary): readonly Word
   return isCommonForm(stem) ? [] : closestWords(stem, vocabulary);
 }
 
+export type WordLookUp = (folded: string) => readonly WordMatch[];
+
+/** `findWords` that remembers what it found: a message says most of its words more than once to those who read it. */
+export function lookUpOnce(vocabulary: Vocabulary): WordLookUp {
+  const known = new Map<string, readonly WordMatch[]>();
+  return (folded) => {
+    const found = known.get(folded) ?? findWords(folded, vocabulary);
+    known.set(folded, found);
+    return found;
+  };
+}
+
 function isCommonForm(stem: string): boolean {
   const base = /^(.{3,}?)(?:ed|(?<=e)d|ing|ly|er|est|ness|ful|less)$/.exec(stem)?.[1];
   return base !== undefined && (commonWords.has(base) || commonWords.has(`${base}e`));

@@ -1,8 +1,7 @@
 // Which part a sentence speaks of, where the words that were learnt of the parts say otherwise than the names in it: "looked all
 // round with a torch and a mirror" of a wing is about no mirror.
-import type { Lexicon } from "../lexicon.ts";
-import type { Spoken } from "./grams.ts";
-import { hearParts } from "./hearing.ts";
+import type { Ears } from "./ears.ts";
+import { partOdds, type SoundedSentence } from "./hearing.ts";
 
 /** Nats by which another part must be heard rather than the one named. */
 const leastLead = 4;
@@ -12,17 +11,18 @@ const leastOdds = 1.5;
 /** The part of each clause; sentences that speak of several keep them. */
 export function withHeardParts(
   partOf: readonly (string | undefined)[],
-  spoken: Spoken,
-  { ears }: Lexicon,
+  sentences: readonly SoundedSentence[],
+  ears: Ears,
 ): readonly (string | undefined)[] {
-  if (ears === undefined) return partOf;
   const found = [...partOf];
-  for (const { sentence, odds } of hearParts(spoken, ears)) {
+  for (const sentence of sentences) {
     const { first, last } = sentence;
     const named = new Set(partOf.slice(first, last + 1));
     const [only] = named;
+    if (named.size !== 1) continue;
+    const odds = partOdds(sentence, ears);
     const [best] = [...odds].sort(([, one], [, other]) => other - one);
-    if (named.size !== 1 || best === undefined || best[0] === only) continue;
+    if (best === undefined || best[0] === only) continue;
     const [part, heard] = best;
     const isClearer = only === undefined ? heard >= leastOdds : heard - (odds.get(only) ?? 0) >= leastLead;
     if (isClearer) found.fill(part, first, last + 1);

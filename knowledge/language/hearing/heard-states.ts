@@ -4,7 +4,7 @@ import { cueWords } from "../cue-words.ts";
 import type { MessageView } from "../message-view.ts";
 import type { Observation } from "../observations.ts";
 import { classesOf, type WordClass } from "../word-classes.ts";
-import { type HeardSentence, type HeardState, hear, type Speaking, speakingFor } from "./hearing.ts";
+import { type HeardSentence, type HeardState, type Speaking, speakingFor } from "./hearing.ts";
 
 /** Nats from which on a state is brought forward. */
 const leastOdds = -3;
@@ -19,7 +19,7 @@ const leastOfTalk = 1.3;
 export function observeHeard(view: MessageView, told: readonly Observation[]): readonly Observation[] {
   const found: Observation[] = [];
   const classes = classesOf(view);
-  for (const sentence of hear(view)) {
+  for (const sentence of view.heard) {
     for (const heard of likeliest(sentence)) {
       const isKnown = [...told, ...found].some(
         (each) =>

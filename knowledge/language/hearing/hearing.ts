@@ -1,33 +1,16 @@
 // Hears the states that the sentences of a message tell, by the words that were learnt of them: for each sentence and state
 // the logarithm of the odds that it is told there. A logistic model for each state; nothing is decided here.
-import type { Ear, LearntWords } from "../../handbook/schema.ts";
 import type { MessageView } from "../message-view.ts";
+import { type Ears, type KnownState, oddsOf, weightOf } from "./ears.ts";
 import { type Sentence, type Spoken, sentencesOf } from "./grams.ts";
-import { eachWeight } from "./weights-of-ear.ts";
 
-interface KnownState {
-  readonly part: string;
-  readonly feature: string;
-  readonly state: string;
-  readonly bias: number;
+/** A sentence with the odds of all that words speak for, before it is known of which part it speaks. */
+export interface SoundedSentence extends Sentence {
+  /** Nats, by place in the row of `Ears`. */
+  readonly odds: Float64Array;
 }
 
-type SpokenFor = number | "telling" | `part ${string}`;
-
-/** The learnt words of a handbook, by word. */
-export interface Ears {
-  readonly states: readonly KnownState[];
-  readonly tellingBias: number;
-  /** By part. */
-  readonly partBias: ReadonlyMap<string, number>;
-  /** What each word speaks for, with its weight: a place in `states`, any state at all, a part. */
-  readonly byWord: ReadonlyMap<string, readonly (readonly [SpokenFor, number])[]>;
-}
-
-export interface HeardState {
-  readonly part: string;
-  readonly feature: string;
-  readonly state: string;
+export interface HeardState extends KnownState {
   /** Its place in `Ears.states`. */
   readonly index: number;
   /** Nats; 0 is even odds. */
@@ -35,50 +18,33 @@ export interface HeardState {
 }
 
 export interface HeardSentence extends Sentence {
-  /** The parts its clauses speak of. */
-  readonly parts: ReadonlySet<string>;
   /** Nats for its telling any state. */
   readonly telling: number;
   /** The states of the parts it speaks of, likeliest first. */
   readonly states: readonly HeardState[];
 }
 
-/** Linear in the weights. */
-export function compileEars(learnt: LearntWords): Ears {
-  const states: KnownState[] = [];
-  const byPlace: (readonly [SpokenFor, number])[][] = learnt.words.map(() => []);
-  const add = (speaksFor: SpokenFor, { weights }: Ear): void =>
-    eachWeight(weights, (word, weight) => byPlace[word]?.push([speaksFor, weight]));
-  add("telling", learnt.telling);
-  for (const [part, ear] of Object.entries(learnt.spokenOf)) add(`part ${part}`, ear);
-  for (const [part, features] of Object.entries(learnt.parts)) {
-    for (const [feature, ears] of Object.entries(features)) {
-      for (const [state, ear] of Object.entries(ears)) {
-        add(states.length, ear);
-        states.push({ part, feature, state, bias: ear.bias });
-      }
-    }
-  }
-  return {
-    states,
-    tellingBias: learnt.telling.bias,
-    partBias: new Map(Object.entries(learnt.spokenOf).map(([part, { bias }]) => [part, bias])),
-    byWord: new Map(learnt.words.map((word, at) => [word, byPlace[at] ?? []])),
-  };
+/** The sentences of a message in order; linear in their words times what they speak for. */
+export function soundedSentences(spoken: Spoken, ears: Ears): readonly SoundedSentence[] {
+  return sentencesOf(spoken).map((sentence) => ({
+    ...sentence,
+    odds: oddsOf(sentence.grams.keys(), ears),
+  }));
 }
 
-/** Kept by the tokens of a message, which every view of it shares. */
-const known = new WeakMap<MessageView["tokens"], readonly HeardSentence[]>();
-
-/** What is heard in each sentence; none where the handbook has no learnt words. Linear in the words times the states they speak for. */
-export function hear(view: MessageView): readonly HeardSentence[] {
-  const { ears } = view.lexicon;
-  if (ears === undefined) return [];
-  const before = known.get(view.tokens);
-  if (before !== undefined) return before;
-  const heard = sentencesOf(view).map((sentence) => heardIn(sentence, partsOf(view, sentence), ears));
-  known.set(view.tokens, heard);
-  return heard;
+/** What is heard in each sentence once the part of each clause is known. */
+export function hear(
+  sentences: readonly SoundedSentence[],
+  partOf: MessageView["partOf"],
+  ears: Ears,
+): readonly HeardSentence[] {
+  return sentences.map(({ odds, ...sentence }) => ({
+    ...sentence,
+    telling: odds[ears.states.length] as number,
+    states: [...partsOf({ partOf }, sentence)]
+      .flatMap((part) => statesOf(part, odds, ears))
+      .sort((one, other) => other.odds - one.odds || one.index - other.index),
+  }));
 }
 
 /** The parts that the clauses of a sentence speak of. */
@@ -89,36 +55,16 @@ export function partsOf(
   return new Set(partOf.slice(first, last + 1).filter((part) => part !== undefined));
 }
 
-function heardIn(sentence: Sentence, parts: ReadonlySet<string>, ears: Ears): HeardSentence {
-  const sums = sumsOf(sentence.grams.keys(), ears);
-  const states = ears.states
-    .flatMap(({ bias, ...state }, index) =>
-      parts.has(state.part) ? [{ ...state, index, odds: bias + (sums.get(index) ?? 0) }] : [],
-    )
-    .sort((one, other) => other.odds - one.odds || one.index - other.index);
-  return { ...sentence, parts, telling: ears.tellingBias + (sums.get("telling") ?? 0), states };
+function statesOf(part: string, odds: Float64Array, ears: Ears): readonly HeardState[] {
+  const [from, to] = ears.statesOf.get(part) ?? [0, 0];
+  return ears.states
+    .slice(from, to)
+    .map((state, step) => ({ ...state, index: from + step, odds: odds[from + step] as number }));
 }
 
-function sumsOf(grams: Iterable<string>, ears: Ears): ReadonlyMap<SpokenFor, number> {
-  const sums = new Map<SpokenFor, number>();
-  for (const gram of grams) {
-    for (const [at, weight] of ears.byWord.get(gram) ?? []) sums.set(at, (sums.get(at) ?? 0) + weight);
-  }
-  return sums;
-}
-
-/** Nats for each part's being spoken of in each sentence, if the sentence tells of any. */
-export function hearParts(
-  spoken: Spoken,
-  ears: Ears,
-): readonly { readonly sentence: Sentence; readonly odds: ReadonlyMap<string, number> }[] {
-  return sentencesOf(spoken).map((sentence) => {
-    const sums = sumsOf(sentence.grams.keys(), ears);
-    const odds = new Map(
-      [...ears.partBias].map(([part, bias]) => [part, bias + (sums.get(`part ${part}`) ?? 0)]),
-    );
-    return { sentence, odds };
-  });
+/** Nats for each part's being spoken of in a sentence, if it tells of any. */
+export function partOdds({ odds }: SoundedSentence, { parts, states }: Ears): ReadonlyMap<string, number> {
+  return new Map(parts.map((part, at) => [part, odds[states.length + 1 + at] as number]));
 }
 
 export interface Speaking {
@@ -128,9 +74,9 @@ export interface Speaking {
 }
 
 /** Places of the words that speak for a state in a sentence, with what each adds. */
-export function speakingFor(ears: Ears, sentence: Sentence, index: number): readonly Speaking[] {
-  return [...sentence.grams].flatMap(([gram, place]) => {
-    const weight = ears.byWord.get(gram)?.find(([at]) => at === index)?.[1] ?? 0;
-    return place >= 0 && weight > 0 ? [{ place, weight }] : [];
+export function speakingFor(ears: Ears, { grams }: Sentence, index: number): readonly Speaking[] {
+  return [...grams].flatMap(([gram, place]) => {
+    const weight = place < 0 ? 0 : weightOf(gram, index, ears);
+    return weight > 0 ? [{ place, weight }] : [];
   });
 }

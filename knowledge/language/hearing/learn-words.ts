@@ -11,8 +11,9 @@ import { layOut } from "../lay-out.ts";
 import type { Lexicon } from "../lexicon.ts";
 import type { MessageView } from "../message-view.ts";
 import { tokenise } from "../tokens.ts";
+import { compileEars, type Ears } from "./ears.ts";
 import { countedWords, type Sentence, sentencesOf } from "./grams.ts";
-import { compileEars, hear, partsOf } from "./hearing.ts";
+import { hear, partsOf, soundedSentences } from "./hearing.ts";
 
 export interface ToldState {
   readonly part: string;
@@ -92,7 +93,7 @@ export function placeMessages(
 ): readonly PlacedMessage[] {
   const heard = messages.map((message) => placed(lexicon, message, today));
   const ears = compileEars(learnFrom(lexicon, heard));
-  return heard.map((each) => placedByEar({ ...lexicon, ears }, each));
+  return heard.map((each) => placedByEar(ears, each));
 }
 
 function placed(lexicon: Lexicon, { text, context, told }: TaughtMessage, today: Interval): PlacedMessage {
@@ -115,9 +116,9 @@ function placed(lexicon: Lexicon, { text, context, told }: TaughtMessage, today:
 }
 
 /** Each state that is not placed yet goes where it is heard best, if it is heard at all. */
-function placedByEar(lexicon: Lexicon, heard: PlacedMessage): PlacedMessage {
+function placedByEar(ears: Ears, heard: PlacedMessage): PlacedMessage {
   if (heard.sentenceOf.every((each) => each !== undefined)) return heard;
-  const sentences = hear({ ...heard.view, lexicon, tokens: [...heard.view.tokens] });
+  const sentences = hear(soundedSentences(heard.view, ears), heard.view.partOf, ears);
   const sentenceOf = heard.told.map((state, at) => {
     const known = heard.sentenceOf[at];
     if (known !== undefined) return known;

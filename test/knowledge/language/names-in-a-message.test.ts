@@ -7,7 +7,12 @@ import { findPhrase, withSharedNouns } from "../../../knowledge/language/shared-
 import { isPreposition, joinSplit, splitJoined } from "../../../knowledge/language/split-words.ts";
 import { findPhrases, longestFirst, type Spotted } from "../../../knowledge/language/spot-terms.ts";
 import { tokenise } from "../../../knowledge/language/tokens.ts";
-import { allowedEdits, compileVocabulary, findWords } from "../../../knowledge/language/vocabulary.ts";
+import {
+  allowedEdits,
+  compileVocabulary,
+  findWords,
+  lookUpOnce,
+} from "../../../knowledge/language/vocabulary.ts";
 
 const state = (feature: string): Meaning => ({ kind: "state", part: "mirror", feature, state: "one" });
 const part: Meaning = { kind: "part", part: "mirror" };
@@ -58,7 +63,7 @@ const names = lexiconOf([
 const inWords = ({ phrase: { stems }, from, to, edits }: Spotted): string =>
   `${stems.join(" ")} ${from}-${to}${edits === 0 ? "" : ` (${edits})`}`;
 const found = (text: string, taken: readonly number[] = []): readonly string[] =>
-  findPhrases(tokenise(text), names, new Set(taken)).map(inWords);
+  findPhrases(tokenise(text), names, new Set(taken), lookUpOnce(names.vocabulary)).map(inWords);
 
 describe("the words of a name", () => {
   test.each([
@@ -242,7 +247,11 @@ describe("a noun that stands once for two", () => {
   ]);
   const shared = (text: string): readonly string[] => {
     const tokens = tokenise(text);
-    return withSharedNouns(longestFirst(findPhrases(tokens, screws, new Set())), tokens, screws).map(inWords);
+    return withSharedNouns(
+      longestFirst(findPhrases(tokens, screws, new Set(), lookUpOnce(screws.vocabulary))),
+      tokens,
+      screws,
+    ).map(inWords);
   };
   test.each([
     ["two or three screws", ["two screw 0-0", "three screw 2-3"]],

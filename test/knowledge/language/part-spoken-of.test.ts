@@ -5,6 +5,7 @@ import { type PartView, partMentions, partsByClause } from "../../../knowledge/l
 import { clausesOf } from "../../../knowledge/language/clauses.ts";
 import { findPhrases, longestFirst } from "../../../knowledge/language/spot-terms.ts";
 import { tokenise } from "../../../knowledge/language/tokens.ts";
+import { lookUpOnce } from "../../../knowledge/language/vocabulary.ts";
 import { benchLexicon, benchToday } from "../../support/bench-lexicon.ts";
 
 const lexicon = benchLexicon();
@@ -18,7 +19,7 @@ function viewOf(text: string, part: string): PartView {
     tokens,
     clauses,
     clauseOf: clauses.flatMap((clause, at) => Array.from({ length: clause.to - clause.from + 1 }, () => at)),
-    spotted: longestFirst(findPhrases(tokens, lexicon, new Set())),
+    spotted: longestFirst(findPhrases(tokens, lexicon, new Set(), lookUpOnce(lexicon.vocabulary))),
   };
 }
 

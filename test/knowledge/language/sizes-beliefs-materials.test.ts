@@ -121,6 +121,15 @@ test.each([
   ).toBe(expected);
 });
 
+test.each([
+  "two screws, the blured mark",
+  "the blured mark on a rear spoiler",
+  "the blured mark of my 1980 car",
+  "hello, the blured mark",
+])("beside what is understood nothing is asked after: %s", (text) => {
+  expect(readDemo(text, "door-mirror").nearMisses).toEqual([]);
+});
+
 describe("a density", () => {
   const housing = (text: string): string => findingsInWords(readDemo(text, "door-mirror")).join(", ");
   test.each([

@@ -1,6 +1,8 @@
 import { expect, test } from "vitest";
 import type { Ear, LearntWords } from "../../../../knowledge/handbook/schema.ts";
+import { compileEars } from "../../../../knowledge/language/hearing/ears.ts";
 import { withHeardParts } from "../../../../knowledge/language/hearing/heard-parts.ts";
+import { soundedSentences } from "../../../../knowledge/language/hearing/hearing.ts";
 import { silent, tarnLexicon, tarnView } from "../../../support/tarn-lexicon.ts";
 
 const heardBy = (spokenOf: Readonly<Record<string, Ear>>): LearntWords => ({
@@ -15,9 +17,10 @@ const learnt = heardBy({
   "door-handle": { bias: -2, weights: "0 600" },
   mirror: { bias: -2, weights: "1 800" },
 });
+const lexicon = tarnLexicon();
 const partsOf = (text: string, named: readonly (string | undefined)[], words = learnt) => {
-  const lexicon = tarnLexicon(words);
-  return withHeardParts(named, tarnView(text, lexicon, {}), lexicon);
+  const ears = compileEars(words);
+  return withHeardParts(named, soundedSentences(tarnView(text, lexicon, {}), ears), ears);
 };
 
 test("where no part is named, the part that is heard at good odds is spoken of", () => {
@@ -42,8 +45,6 @@ test("a sentence that speaks of several parts keeps them, and each sentence is h
   expect(partsOf("A curl. So shiny.", [undefined, undefined])).toEqual(["door-handle", "mirror"]);
 });
 
-test("without learnt words, or with none of parts, every clause keeps its part", () => {
-  const lexicon = tarnLexicon();
-  expect(withHeardParts(["wheel"], tarnView("So shiny", lexicon, {}), lexicon)).toEqual(["wheel"]);
+test("with learnt words of no part, every clause keeps its part", () => {
   expect(partsOf("So shiny", ["wheel"], heardBy({}))).toEqual(["wheel"]);
 });

@@ -1,10 +1,10 @@
 import { expect, test } from "vitest";
 import type { LearntWords } from "../../../../knowledge/handbook/schema.ts";
+import { compileEars } from "../../../../knowledge/language/hearing/ears.ts";
 import {
-  compileEars,
-  hear,
-  hearParts,
+  partOdds,
   partsOf,
+  soundedSentences,
   speakingFor,
 } from "../../../../knowledge/language/hearing/hearing.ts";
 import { silent, tarnLexicon, tarnView } from "../../../support/tarn-lexicon.ts";
@@ -30,7 +30,7 @@ const learnt: LearntWords = {
 };
 const lexicon = tarnLexicon(learnt);
 const heard = (text: string) =>
-  hear(tarnView(text, lexicon)).map(({ telling, states }) => ({
+  tarnView(text, lexicon).heard.map(({ telling, states }) => ({
     telling,
     ...Object.fromEntries(states.map(({ state, odds }) => [state, odds])),
   }));
@@ -47,7 +47,7 @@ test("a denied word is another word", () => {
 });
 
 test("each sentence is heard for itself, likeliest states first, ties in the handbook's order", () => {
-  const sentences = hear(tarnView("A curl. And shiny.", lexicon));
+  const sentences = tarnView("A curl. And shiny.", lexicon).heard;
   expect(sentences.map(({ states }) => states.map(({ state }) => state))).toEqual([
     ["round", "hooked", "flat"],
     ["round", "flat", "hooked"],
@@ -56,17 +56,18 @@ test("each sentence is heard for itself, likeliest states first, ties in the han
     ...learnt,
     parts: { "door-handle": { lever: { flat: silent, round: silent, hooked: silent } } },
   };
-  const [tied] = hear(tarnView("A curl", tarnLexicon(even)));
+  const [tied] = tarnView("A curl", tarnLexicon(even)).heard;
   expect(tied?.states.map(({ state }) => state)).toEqual(["flat", "round", "hooked"]);
 });
 
 test("of a part that a sentence does not speak of no state is heard", () => {
-  expect(hear(tarnView("A curl", lexicon, {})).map(({ states }) => states)).toEqual([[]]);
+  expect(tarnView("A curl", lexicon, {}).heard.map(({ states }) => states)).toEqual([[]]);
 });
 
 test("of which part a sentence speaks is heard in each sentence, by words that speak for parts", () => {
-  const heardOf = hearParts(tarnView("A curl. So shiny!", lexicon), compileEars(learnt));
-  expect(heardOf.map(({ sentence, odds }) => [sentence.first, ...odds])).toEqual([
+  const ears = compileEars(learnt);
+  const sentences = soundedSentences(tarnView("A curl. So shiny!", lexicon), ears);
+  expect(sentences.map((sentence) => [sentence.first, ...partOdds(sentence, ears)])).toEqual([
     [0, ["door-handle", -0.5], ["mirror", -3]],
     [1, ["door-handle", -2], ["mirror", 0.5]],
   ]);
@@ -74,31 +75,21 @@ test("of which part a sentence speaks is heard in each sentence, by words that s
 
 test("a sentence speaks of the parts of its clauses", () => {
   const view = tarnView("A curl, and shiny. Thanks!", lexicon);
-  const [first] = hear(view);
+  const [first] = view.heard;
   if (first === undefined) throw new Error("nothing was heard");
   expect(partsOf({ partOf: ["mirror", undefined, "door-handle"] }, first)).toEqual(new Set(["mirror"]));
 });
 
 test("without learnt words nothing is heard", () => {
-  expect(hear(tarnView("A curl"))).toEqual([]);
-});
-
-test("a message is heard once, however often it is asked about", () => {
-  const view = tarnView("A curl", lexicon);
-  expect(hear({ ...view })).toBe(hear(view));
+  expect(tarnView("A curl").heard).toEqual([]);
 });
 
 test("the words that speak for a state are found with their places and weights, not those against it or beside the text", () => {
   const ears = compileEars(learnt);
-  const [sentence] = hear(tarnView("Curl shiny", lexicon));
+  const [sentence] = tarnView("Curl shiny", lexicon).heard;
   if (sentence === undefined) throw new Error("nothing was heard");
   expect(speakingFor(ears, sentence, 2)).toEqual([
     { place: 0, weight: 3 },
     { place: 0, weight: 1.25 },
   ]);
-});
-
-test("a weight whose word is not listed is passed over", () => {
-  const ears = compileEars({ ...learnt, words: ["curl"] });
-  expect([...ears.byWord.keys()]).toEqual(["curl"]);
 });

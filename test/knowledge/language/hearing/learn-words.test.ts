@@ -1,7 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { LearntWords } from "../../../../knowledge/handbook/schema.ts";
-import { hear } from "../../../../knowledge/language/hearing/hearing.ts";
 import { learnWords, type TaughtMessage } from "../../../../knowledge/language/hearing/learn-words.ts";
 import { tarnLexicon, tarnToday, tarnView, taughtOf } from "../../../support/tarn-lexicon.ts";
 
@@ -32,7 +31,7 @@ const learnt = learnWords(lexicon, messages, tarnToday);
 
 const oddsIn = (text: string, words: LearntWords = learnt) =>
   new Map(
-    hear(tarnView(text, tarnLexicon(words))).flatMap(({ states }) =>
+    tarnView(text, tarnLexicon(words)).heard.flatMap(({ states }) =>
       states.map(({ state, odds }) => [state, odds] as const),
     ),
   );
@@ -47,8 +46,8 @@ test("two states are told apart by words that no name of the handbook holds", ()
 });
 
 test("whether a sentence tells anything at all is learnt from those that tell nothing", () => {
-  const [telling] = hear(tarnView("a curl and a crook", tarnLexicon(learnt)));
-  const [chatting] = hear(tarnView("thanks for the weather", tarnLexicon(learnt)));
+  const [telling] = tarnView("a curl and a crook", tarnLexicon(learnt)).heard;
+  const [chatting] = tarnView("thanks for the weather", tarnLexicon(learnt)).heard;
   expect(telling?.telling).toBeGreaterThan((chatting?.telling ?? 0) + 0.5);
 });
 
