@@ -7,13 +7,14 @@ import { generalWords, glueWords } from "./common-words.ts";
 import { cueWords, wishCues } from "./cue-words.ts";
 import { numberOf } from "./fold-word.ts";
 import { cannotTell } from "./intents.ts";
+import { wordsOfFeature } from "./lexicon.ts";
 import type { FeatureFinding, Intent } from "./message-reading.ts";
 import { type MessageView, wordsBetween } from "./message-view.ts";
 import { nearestState } from "./nearest-state.ts";
 import type { FeatureWords } from "./part-words.ts";
 import type { Quantity } from "./quantities.ts";
 import { statesLeft } from "./states-left.ts";
-import { type Token, tokenise } from "./tokens.ts";
+import { foldedAt, type Token, tokenise } from "./tokens.ts";
 import { isOfKind, isUnreal } from "./unreal-cues.ts";
 
 const fillers: ReadonlySet<string> = new Set(
@@ -48,7 +49,7 @@ export function readShortAnswer(
   const words =
     part === undefined || askedFeature === undefined
       ? undefined
-      : view.lexicon.parts.get(part)?.features.get(askedFeature);
+      : wordsOfFeature(view.lexicon, part, askedFeature);
   if (words === undefined || part === undefined || view.tokens.length > 14) return undefined;
   const answer = answerIn(view, words, intents, quantities);
   if (answer === undefined) return undefined;
@@ -105,7 +106,7 @@ function nearest(view: MessageView, feature: StateFeature): ReportValue | undefi
   );
   const isMixed = ({ folded }: Token): boolean => cueWords.negations.has(folded) || undecided.has(folded);
   if (!isPlain || view.tokens.some(isMixed)) return undefined;
-  const said = view.words.filter((_, at) => !fillers.has(view.tokens[at]?.folded ?? ""));
+  const said = view.words.filter((_, at) => !fillers.has(foldedAt(view.tokens, at)));
   const state = nearestState(feature, said);
   return state === undefined ? undefined : { kind: "state", state };
 }
@@ -160,7 +161,7 @@ function sureWords(view: MessageView): readonly string[] {
 function isDenied(tokens: readonly Token[], at: number): boolean {
   for (let before = at - 1; before >= Math.max(0, at - 2); before -= 1) {
     if (tokens[before + 1]?.breakBefore !== "none") return false;
-    const word = tokens[before]?.folded ?? "";
+    const word = foldedAt(tokens, before);
     if (word === "than" || cueWords.negations.has(word)) return true;
   }
   return false;

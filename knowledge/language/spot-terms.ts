@@ -5,7 +5,7 @@ import { cueWords } from "./cue-words.ts";
 import type { Lexicon } from "./lexicon.ts";
 import type { Phrase } from "./meaning.ts";
 import { isPreposition, joinSplit, splitJoined } from "./split-words.ts";
-import type { Token } from "./tokens.ts";
+import { foldedAt, type Token } from "./tokens.ts";
 import type { WordLookUp, WordMatch } from "./vocabulary.ts";
 
 /** A phrase found at words `from` to `to` (inclusive, positions among the message's tokens). */
@@ -218,7 +218,7 @@ function nearestSlot(
 /** Whether a word in between parts the phrase: a number, a negation or a conjunction does. */
 function isParted(used: readonly number[], tokens: readonly Token[]): boolean {
   for (let at = Math.min(...used); at <= Math.max(...used); at += 1) {
-    if (!used.includes(at) && cueWords.parting.has(tokens[at]?.folded ?? "")) return true;
+    if (!used.includes(at) && cueWords.parting.has(foldedAt(tokens, at))) return true;
   }
   return false;
 }
@@ -245,7 +245,7 @@ function isTrustworthy(
   const token = tokens[only.token];
   if (token === undefined) return false;
   if (!isBestMatch(only, phrase)) return false;
-  if (token.folded.length === 1) return token.isCapital && tokens[only.token - 1]?.folded === "the";
+  if (token.folded.length === 1) return token.isCapital && foldedAt(tokens, only.token - 1) === "the";
   return edits === 0 || token.folded.length >= 5;
 }
 
