@@ -207,6 +207,19 @@ test.each([
     "the thing on the table has a lip height 100 mm width 600 mm",
     'rear-spoiler.lip-height 100±0.5 mm "100 mm" 1 | rear-spoiler.width 600±0.5 mm "600 mm" 1',
   ],
+  ["", "1012 mm", "aside 1012 mm (several-readings)"],
+  ["", "63.4 mm", "aside 63.4 mm (several-readings)"],
+  ["", "63.4 mm by calipers", "aside 63.4 mm (several-readings)"],
+  ["", "5.1 kg on the scales", "aside 5.1 kg (several-readings)"],
+  ["rear-spoiler", "the lip, by calipers, 57", ""],
+  [
+    "rear-spoiler",
+    "the lip, 57 mm, the width 1180 mm",
+    'rear-spoiler.lip-height 57±0.5 mm "57 mm" 1 | rear-spoiler.width 1180±0.5 mm "1180 mm" 1',
+  ],
+  ["rear-spoiler", "wide at the ends, 1180 mm", 'rear-spoiler.width 1180±0.5 mm "1180 mm" 1'],
+  ["rear-spoiler", "it is wide, thick, 1180 mm", 'rear-spoiler.width 1180±0.5 mm "1180 mm" 1'],
+  ["rear-spoiler", "57 mm. lip", 'rear-spoiler.lip-height 57±0.5 mm "57 mm" 1'],
 ] as const)("(%s) %s", (about, text, expected) => {
   expect(told(text, about)).toBe(expected);
 });
