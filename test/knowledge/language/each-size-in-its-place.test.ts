@@ -220,6 +220,7 @@ test.each([
   ["rear-spoiler", "wide at the ends, 1180 mm", 'rear-spoiler.width 1180±0.5 mm "1180 mm" 1'],
   ["rear-spoiler", "it is wide, thick, 1180 mm", 'rear-spoiler.width 1180±0.5 mm "1180 mm" 1'],
   ["rear-spoiler", "57 mm. lip", 'rear-spoiler.lip-height 57±0.5 mm "57 mm" 1'],
+  ["rear-spoiler", "it says 1171 on it", ""],
 ] as const)("(%s) %s", (about, text, expected) => {
   expect(told(text, about)).toBe(expected);
 });
