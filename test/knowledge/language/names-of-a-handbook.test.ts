@@ -7,6 +7,7 @@ import { clausesOf } from "../../../knowledge/language/clauses.ts";
 import { compileLexicon, type Lexicon, namesOfState } from "../../../knowledge/language/lexicon.ts";
 import type { Meaning, Phrase } from "../../../knowledge/language/meaning.ts";
 import { stemsOf, tellingStems } from "../../../knowledge/language/name-stems.ts";
+import { nearestState } from "../../../knowledge/language/nearest-state.ts";
 import { compilePartWords, denyingName, lendingNames } from "../../../knowledge/language/part-words.ts";
 import { withPlainNouns } from "../../../knowledge/language/plain-nouns.ts";
 import { polarityOf } from "../../../knowledge/language/polarity.ts";
@@ -568,4 +569,47 @@ test("the stems of a name are without glue words, unless it has no others", () =
   expect(tellingStems("the Stamps of it")).toEqual(["stamp"]);
   expect(tellingStems("of it")).toEqual([]);
   expect(stemsOf("the Stamps of it")).toBe(stemsOf("the Stamps of it"));
+});
+
+describe("the state that words come nearest to", () => {
+  const edge = PartKind.parse({
+    id: "x",
+    name: "x",
+    summary: "x.",
+    features: [
+      called("edge", ["Edge"], {
+        sawn: ["Sawn across", "chewed at the corner", "grubby corner", "toothy", "q", "zz"],
+        filed: ["Filed smooth", "grubby and smooth", "tidy corner", "wide corner", "no toothy corner"],
+        ground: ["Ground round", "grubby wheel", "tidy wheel"],
+      }),
+    ],
+    variants: [variant("one", { origin: "production" }), variant("two", { origin: "production" })],
+  }).features.find((each) => each.kind === "states");
+  if (edge?.kind !== "states") throw new Error("no states");
+  const nearest = (words: string): string | undefined => nearestState(edge, words.split(" "));
+  test.each([
+    ["chewed", "sawn"],
+    ["toothy", "sawn"],
+    ["wheel", "ground"],
+    ["grubby", undefined],
+    ["corner", undefined],
+    ["corner wheel", "ground"],
+    ["corner corner corner chewed", "sawn"],
+    ["tidy", undefined],
+    ["tidy wheel", "ground"],
+    ["tidy filed", "filed"],
+    ["smooth", "filed"],
+    ["wide", undefined],
+    ["wide wide", undefined],
+    ["wide round", undefined],
+    ["chewed filed", undefined],
+    ["chewed toothy filed", "sawn"],
+    ["at", undefined],
+    ["q", undefined],
+    ["zz", "sawn"],
+    ["hamster", undefined],
+  ])("%s: %s", (words, expected) => {
+    expect(nearest(words)).toBe(expected);
+    expect(nearest(words)).toBe(expected);
+  });
 });
