@@ -131,6 +131,7 @@ function measured(
 function toldByWord(view: MessageView, words: FeatureWords): ReportValue | undefined {
   const told = new Set<string>();
   const denied = new Set<string>();
+  let isLastDenied = false;
   const isShort = view.tokens.filter((token) => !fillers.has(token.folded)).length <= 3;
   view.tokens.forEach((token, at) => {
     if ([glueWords, fillers, undecided].some((list) => list.has(token.folded))) return;
@@ -141,7 +142,8 @@ function toldByWord(view: MessageView, words: FeatureWords): ReportValue | undef
       (!isShort && generalWords.has(token.stem) && numberOf(token.folded) === undefined)
     )
       return;
-    (isDenied(view.tokens, at) ? denied : told).add(state);
+    isLastDenied = isDenied(view.tokens, at) || (isLastDenied && isAfterOr(view.tokens, at));
+    (isLastDenied ? denied : told).add(state);
   });
   const [only] = told;
   if (told.size === 1 && only !== undefined) return { kind: "state", state: only };
@@ -157,14 +159,24 @@ function sureWords(view: MessageView): readonly string[] {
   return view.words.filter((_, at) => !isDenied(view.tokens, at));
 }
 
-/** A negation or "than" within the two words before, no comma in between. */
+const articles: ReadonlySet<string> = new Set(["a", "an", "the"]);
+
+/** A negation or "than" within the two words before, articles not counted, no comma in between. */
 function isDenied(tokens: readonly Token[], at: number): boolean {
-  for (let before = at - 1; before >= Math.max(0, at - 2); before -= 1) {
+  let left = 2;
+  for (let before = at - 1; left > 0; before -= 1) {
     if (tokens[before + 1]?.breakBefore !== "none") return false;
     const word = foldedAt(tokens, before);
     if (word === "than" || cueWords.negations.has(word)) return true;
+    if (!articles.has(word)) left -= 1;
   }
   return false;
+}
+
+/** "Not a ring or a lozenge" denies both. */
+function isAfterOr(tokens: readonly Token[], at: number): boolean {
+  const before = articles.has(foldedAt(tokens, at - 1)) ? at - 2 : at - 1;
+  return foldedAt(tokens, before) === "or";
 }
 
 function yesOrNo(

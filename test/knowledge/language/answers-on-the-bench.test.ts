@@ -28,7 +28,6 @@ test.each<[string, string, readonly string[]]>([
     [
       "three",
       "3",
-      "not two or three",
       "three than two",
       "but are three odd",
       "don't know, three",
@@ -82,7 +81,7 @@ test.each<[string, string, readonly string[]]>([
   ["door-mirror screws", "clamp by place", ["the third", "last", "c"]],
   ["door-mirror screws", "three by place", ["b", "second one"]],
   ["door-mirror screws", "two by place", ["a", "first"]],
-  ["door-mirror screws", "clamp by word", ["clamp", "clamped", "neither two nor three"]],
+  ["door-mirror screws", "clamp by word", ["clamp", "clamped", "not two or three", "neither two nor three"]],
   ["door-mirror screws", "two by word (0.5)", ["two?"]],
   ["door-mirror screws", "three by word (0.75)", ["three I think", "it looks like three of them"]],
   ["door-mirror screws", "three by word (0.5)", ["maybe three"]],
@@ -290,6 +289,19 @@ test.each<[string, string, readonly string[]]>([
   ["door-mirror screws", "three by word", ["three"]],
   ["door-mirror mark", "", ["letter"]],
   ["door-mirror mark", "ring by word", ["letter R", "the one with the R"]],
+  [
+    "door-mirror mark",
+    "none by word",
+    ["not a ring or a lozenge", "not a ring or lozenge", "not the ring nor the lozenge"],
+  ],
+  [
+    "door-mirror mark",
+    "lozenge by word",
+    ["not a ring but a lozenge", "not a ring, a lozenge", "a lozenge, not a ring"],
+  ],
+  ["door-mirror screws", "three|clamp by word", ["not really a two"]],
+  ["door-mirror screws", "two by word", ["not in the end a two", "no, a two"]],
+  ["door-mirror screws", "clamp by word", ["not a two or the three"]],
 ])("to the question of %s it is answered '%s'", (about, expected, texts) => {
   expect(texts.map((text) => [text, answer(text, about)]).filter(([, read]) => read !== expected)).toEqual(
     [],

@@ -13,6 +13,7 @@ import {
   findWords,
   lookUpOnce,
 } from "../../../knowledge/language/vocabulary.ts";
+import { wordings } from "../../support/wordings.ts";
 
 const state = (feature: string): Meaning => ({ kind: "state", part: "mirror", feature, state: "one" });
 const part: Meaning = { kind: "part", part: "mirror" };
@@ -58,6 +59,7 @@ const names = lexiconOf([
   phrase("gear lever", [part]),
   phrase("round edge", [state("edge")]),
   phrase("oval lamp", [part, variant]),
+  phrase("no drain notch", [state("notches")], { isOrdered: true }),
 ]);
 
 const inWords = ({ phrase: { stems }, from, to, edits }: Spotted): string =>
@@ -123,6 +125,14 @@ describe("the words of a name", () => {
   ])("of a name that is one word with its small words must stand as written: %s", (text, expected) => {
     expect(found(text)).toEqual(expected);
   });
+});
+
+test("of a denial are over where the speaker starts anew", () => {
+  const over = "no clock {it has,its,I,they have,theyre,theres} drain notches\nno drain clock it has notches";
+  expect(wordings(over).filter((text) => found(text).length > 0)).toEqual([]);
+  const one = "no {,visible ,big old }drain notches\nno drain plugs in the notches";
+  expect(wordings(one).filter((text) => found(text).length !== 1)).toEqual(["no big old drain notches"]);
+  expect(found("raised crudely its numeral R")).toEqual(["raised numeral r 0-4"]);
 });
 
 describe("a slip of the hand", () => {

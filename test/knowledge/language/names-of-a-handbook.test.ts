@@ -1,12 +1,17 @@
 // What a handbook's names become when it is compiled for reading: phrases and their kinds, the words that tell a state or point to a feature, which
 // state says that a thing is not there, and the plain nouns for its parts and cars. Names are invented; the rules are those of the files tested.
 import { describe, expect, test } from "vitest";
+import { monthInterval } from "../../../knowledge/calendar/interval.ts";
 import type { Handbook } from "../../../knowledge/handbook/schema.ts";
 import { PartKind, type StateFeature } from "../../../knowledge/handbook/schema.ts";
 import { clausesOf } from "../../../knowledge/language/clauses.ts";
+import { layOut } from "../../../knowledge/language/lay-out.ts";
 import { compileLexicon, type Lexicon, namesOfState } from "../../../knowledge/language/lexicon.ts";
+import { observeLooseWords } from "../../../knowledge/language/loose-words.ts";
 import type { Meaning, Phrase } from "../../../knowledge/language/meaning.ts";
 import { stemsOf, tellingStems } from "../../../knowledge/language/name-stems.ts";
+import { nearestState } from "../../../knowledge/language/nearest-state.ts";
+import { negationsOf } from "../../../knowledge/language/observations.ts";
 import { compilePartWords, denyingName, lendingNames } from "../../../knowledge/language/part-words.ts";
 import { withPlainNouns } from "../../../knowledge/language/plain-nouns.ts";
 import { polarityOf } from "../../../knowledge/language/polarity.ts";
@@ -568,4 +573,66 @@ test("the stems of a name are without glue words, unless it has no others", () =
   expect(tellingStems("the Stamps of it")).toEqual(["stamp"]);
   expect(tellingStems("of it")).toEqual([]);
   expect(stemsOf("the Stamps of it")).toBe(stemsOf("the Stamps of it"));
+});
+
+describe("the state that words come nearest to", () => {
+  const edge = PartKind.parse({
+    id: "x",
+    name: "x",
+    summary: "x.",
+    features: [
+      called("edge", ["Edge"], {
+        sawn: ["Sawn across", "chewed at the corner", "grubby corner", "toothy", "q", "zz"],
+        filed: ["Filed smooth", "grubby and smooth", "tidy corner", "wide corner", "no toothy corner"],
+        ground: ["Ground round", "grubby wheel", "tidy wheel"],
+      }),
+    ],
+    variants: [variant("one", { origin: "production" }), variant("two", { origin: "production" })],
+  }).features.find((each) => each.kind === "states");
+  if (edge?.kind !== "states") throw new Error("no states");
+  const nearest = (words: string): string | undefined => nearestState(edge, words.split(" "));
+  test.each([
+    ["chewed", "sawn"],
+    ["toothy", "sawn"],
+    ["wheel", "ground"],
+    ["grubby", undefined],
+    ["corner", undefined],
+    ["corner wheel", "ground"],
+    ["corner corner corner chewed", "sawn"],
+    ["tidy", undefined],
+    ["tidy wheel", "ground"],
+    ["tidy filed", "filed"],
+    ["smooth", "filed"],
+    ["wide", undefined],
+    ["wide wide", undefined],
+    ["wide round", undefined],
+    ["chewed filed", undefined],
+    ["chewed toothy filed", "sawn"],
+    ["at", undefined],
+    ["q", undefined],
+    ["zz", "sawn"],
+    ["hamster", undefined],
+  ])("%s: %s", (words, expected) => {
+    expect(nearest(words)).toBe(expected);
+    expect(nearest(words)).toBe(expected);
+  });
+});
+
+test("what something says is a word of a feature that is written, stamped or cast", () => {
+  const told = (noun: string): readonly string[] => {
+    const feature = called("f", ["Odd one", `odd ${noun}`], {
+      a: ["Zorbic alpha", "zorbic beta"],
+      b: ["Plain alpha"],
+    });
+    const two = [variant("a", { origin: "production" }), variant("b", { origin: "production" })];
+    const compiled = compileLexicon(smallHandbook({ features: [feature], variants: two }));
+    const { view } = layOut("it says zorbic", compiled, { today: monthInterval(2024, 6), part: "foot" });
+    return observeLooseWords(view, negationsOf(view), []).map(({ state }) => state);
+  };
+  const written =
+    "mark marks stamp stamps letter letters lettering number numbers date dates badge button push logo legend legends scale size dial".split(
+      " ",
+    );
+  expect(written.filter((noun) => told(noun).join() !== "a")).toEqual([]);
+  expect(["edge", "markup", "birthdates", "sized"].filter((noun) => told(noun).length > 0)).toEqual([]);
 });

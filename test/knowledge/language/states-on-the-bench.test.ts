@@ -671,6 +671,10 @@ describe("of a sentence is brought forward", () => {
     ["it has in drain notches", "door-mirror", ""],
     ["no cast date", "road-wheel", "name: cast-date not-there (no cast date)"],
     ["has a cast date", "road-wheel", ""],
+    ["bird nicely done over spread", "steering-wheel", "loose: push bird (bird)"],
+    ["spread nicely done over bird", "steering-wheel", "loose: push bird (bird)"],
+    ["bird nicely done over here spread", "steering-wheel", ""],
+    ["spread nicely done over here bird", "steering-wheel", ""],
   ])("%s (of %s): %s", (text, about, expected) => {
     expect(found(text, about)).toBe(expected);
   });
