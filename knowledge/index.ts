@@ -32,6 +32,10 @@ export {
 export type { ChangeoverSetting } from "./dating/dated-change.ts";
 export { EVEN_REPLACEMENTS } from "./dating/dated-change.ts";
 export type { EndSighting, EndsOfUse } from "./dating/ends-of-use.ts";
+export {
+  type GroupedChangeovers,
+  groupedChangeovers,
+} from "./dating/grouped-changeovers.ts";
 export type { UseEnd, UseLimit } from "./dating/last-sighting.ts";
 export { firstSighting, lastSighting } from "./dating/last-sighting.ts";
 export type { DocumentedPair } from "./dating/lead-learning.ts";

@@ -2,12 +2,12 @@
 // the one part to which all the words point.
 import type { Clause } from "./clauses.ts";
 import { numberOf } from "./fold-word.ts";
-import type { Lexicon } from "./lexicon.ts";
+import { type Lexicon, wordsOfFeature } from "./lexicon.ts";
 import type { Meaning } from "./meaning.ts";
 import type { ReadingContext } from "./message-reading.ts";
 import { stemsOf } from "./name-stems.ts";
 import type { Spotted } from "./spot-terms.ts";
-import type { Token } from "./tokens.ts";
+import { foldedAt, type Token } from "./tokens.ts";
 
 export interface PartView {
   readonly lexicon: Lexicon;
@@ -85,7 +85,7 @@ export function partMentions(view: PartView): readonly (string | undefined)[] {
   /** The words the part in hand was called by in this message; none while only the case tells it. */
   let calledBy = new Set<string>();
   return view.spotted.map((spotted) => {
-    const words = spotted.used.map((token) => view.tokens[token]?.folded ?? "");
+    const words = spotted.used.map((token) => foldedAt(view.tokens, token));
     if (inHand !== undefined && isPlace(view, spotted)) return undefined;
     // "The rim of the steering wheel": a word of the part named plainly later is no other part.
     const owner = inHand ?? plainly.find((part) => isWordOf(spotted, part));
@@ -156,7 +156,6 @@ export function partsByClause(view: PartView): readonly (string | undefined)[] {
   });
   const everywhere = new Set(named.flatMap((parts) => Array.from(parts)));
   const [first] = everywhere;
-  if (everywhere.size === 1) return view.clauses.map(() => first);
   if (everywhere.size === 0) {
     const implied = view.context.part ?? impliedPart(view.spotted, view.lexicon);
     return view.clauses.map(() => implied);
@@ -211,7 +210,7 @@ function isOfWeight({ meanings }: Spotted["phrase"], lexicon: Lexicon): boolean 
   return meanings.every((meaning) => {
     const feature =
       meaning.kind === "feature"
-        ? lexicon.parts.get(meaning.part)?.features.get(meaning.feature)?.feature
+        ? wordsOfFeature(lexicon, meaning.part, meaning.feature)?.feature
         : undefined;
     return feature?.kind === "measurement" && /^(?:kg|g|lb|oz)$/.test(feature.unit);
   });

@@ -85,7 +85,6 @@ function trimsByWord(view: MessageView): readonly CarFinding[] {
   });
 }
 
-const shortestList = 2;
 /** Words of a clause in a list that is an answer about the car. */
 const mostWords = 4;
 
@@ -121,7 +120,7 @@ function isCarList(view: MessageView): boolean {
     view.spotted.some(({ phrase }) =>
       phrase.meanings.some(({ kind }) => kind === "model" || kind === "trim"),
     );
-  const isShort = clauses.length >= shortestList && clauses.every(({ from, to }) => to - from < mostWords);
+  const isShort = clauses.every(({ from, to }) => to - from < mostWords);
   return isShort && namesCar && view.stances.every(({ aside }) => aside === undefined);
 }
 
@@ -151,9 +150,7 @@ function isInCarList(view: MessageView, at: number): boolean {
   const clause = view.clauses[view.clauseOf[at] ?? 0];
   const text = clause?.text ?? "";
   if (clause?.from !== at || !/^\w+(?: here| of course)?$/.test(text)) return false;
-  return view.clauses.some(
-    (other) => other.sentence === clause.sentence && other !== clause && ofCar.test(other.text),
-  );
+  return view.clauses.some((other) => other.sentence === clause.sentence && ofCar.test(other.text));
 }
 const ofCar = /\b(?:car|built|market|model)\b/;
 

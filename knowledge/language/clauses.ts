@@ -35,7 +35,7 @@ export function clausesOf(tokens: readonly Token[]): readonly Clause[] {
     join = next;
   });
   if (tokens.length > 0) clauses.push(clause(tokens, from, tokens.length - 1, join, sentence));
-  return clauses.filter((each) => each.to >= each.from);
+  return clauses;
 }
 
 function joinAt(token: Token, next: Token | undefined): Join | undefined {

@@ -20,10 +20,14 @@ export function isBesideAnotherModel(view: MessageView, { from, to, used, phrase
   return (
     !isNameAlone &&
     view.spotted.some((other) => {
+      const named = modelOf(other.phrase);
       const where = view.clauses[view.clauseOf[other.from] ?? 0];
-      const named = isFamily(view, other.phrase.stems) ? undefined : modelOf(other.phrase);
       return (
-        where?.sentence === clause?.sentence && named !== undefined && model !== undefined && named !== model
+        named !== undefined &&
+        model !== undefined &&
+        named !== model &&
+        where?.sentence === clause?.sentence &&
+        !isFamily(view, other.phrase.stems)
       );
     })
   );

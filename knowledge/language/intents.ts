@@ -34,7 +34,7 @@ export const plainIntents: readonly (readonly [PlainIntent, RegExp])[] = [
   ],
   [
     "undo",
-    /\b(?:undo(?! (?:\w+ ){0,4}(?:studs?|bolts?|nuts?|screws?|clips?|caps?|fixings?|fasteners?))|take (?:that|it) back|go back|step back|revert|back one|cancel that|previous answer was wrong|strike that)\b|^back$/,
+    /\b(?:undo(?! (?:\w+ ){0,4}(?:studs?|bolts?|nuts?|screws?|clips?|caps?|fixings?|fasteners?))|take (?:that|it) back|go back(?! to (?:case|question)\b)|step back|revert|back one|cancel that|previous answer was wrong|strike that)\b|^back$/,
   ],
   [
     "list-cases",
@@ -74,7 +74,7 @@ export const plainIntents: readonly (readonly [PlainIntent, RegExp])[] = [
   ],
   [
     "why",
-    /^(?:(?:but|and|so|ok|okay) )?why(?: (?:this|that|is that|ask|do you ask|are you asking|do you want(?: to know)?|does (?:that|it|this) matter|is (?:this|that|it) (?:important|relevant|needed)|do you need(?: \w+){0,3}|that one|this one|this question|not|so))*$|\b(?:why (?:do you (?:ask|want|need)|are you asking|does (?:that|it|this) matter|this(?: question)?$|is (?:that|this|it) (?:important|relevant)|do you think|would you)|what(?:s| is)? (?:the )?(?:point|reason|relevance)|whats that (?:got to do|for)|how does that help|what does (?:that|it) (?:tell|prove|matter))\b/,
+    /^(?:(?:but|and|so|ok|okay) )?why(?: (?:this|that|is that|ask|is (?:this|that|it) (?:important|relevant|needed)|that one|this one|this question|not|so))*$|\b(?:why (?:do you (?:ask|want|need)|are you asking|does (?:that|it|this) matter|this(?: question)?$|is (?:that|this|it) (?:important|relevant)|do you think|would you)|what(?:s| is)? (?:the )?(?:point|reason|relevance)|whats that (?:got to do|for)|how does that help|what does (?:that|it) (?:tell|prove|matter))\b/,
   ],
   [
     "yes",

@@ -8,7 +8,7 @@ import { compileEars, type Ears } from "./hearing/ears.ts";
 import { type Judging, learntJudging } from "./judging.ts";
 import type { Meaning, Phrase } from "./meaning.ts";
 import { stemsOf } from "./name-stems.ts";
-import { compilePartWords, lendingNames, type PartWords } from "./part-words.ts";
+import { compilePartWords, type FeatureWords, lendingNames, type PartWords } from "./part-words.ts";
 import { tokenise } from "./tokens.ts";
 import { compileVocabulary, type Vocabulary } from "./vocabulary.ts";
 
@@ -66,6 +66,11 @@ export function compileLexicon(handbook: Handbook, judging: Judging = learntJudg
       handbook.cover,
     ),
   };
+}
+
+/** What helps to read one feature of a part; undefined for those that the handbook has not. */
+export function wordsOfFeature({ parts }: Lexicon, part: string, feature: string): FeatureWords | undefined {
+  return parts.get(part)?.features.get(feature);
 }
 
 /** Heads of part names in both numbers, the words that every model's name holds, and what the handbook calls its things. */
@@ -174,16 +179,16 @@ function keyOf(name: string): string {
 }
 
 /** What people say for a dimension when they give its figure. */
-const measuringWords: Readonly<Record<string, readonly string[]>> = {
-  width: ["wide", "large"],
-  height: ["high", "tall"],
-  length: ["long"],
-  depth: ["deep"],
-  thickness: ["thick"],
-  diameter: ["across"],
-  mass: ["heavy", "weighing", "weigh"],
-  weight: ["heavy", "weighing", "weigh"],
-};
+const measuringWords: ReadonlyMap<string, readonly string[]> = new Map([
+  ["width", ["wide", "large"]],
+  ["height", ["high", "tall"]],
+  ["length", ["long"]],
+  ["depth", ["deep"]],
+  ["thickness", ["thick"]],
+  ["diameter", ["across"]],
+  ["mass", ["heavy", "weighing", "weigh"]],
+  ["weight", ["heavy", "weighing", "weigh"]],
+]);
 
 function* featureNames(part: PartKind, feature: Feature): Generator<readonly [string, Meaning, boolean?]> {
   const meaning = { kind: "feature", part: part.id, feature: feature.id } as const;
@@ -203,7 +208,7 @@ function* featureNames(part: PartKind, feature: Feature): Generator<readonly [st
 }
 
 function wordsForSize(feature: Feature): readonly string[] {
-  const words = feature.also.flatMap((name) => measuringWords[name] ?? []);
+  const words = feature.also.flatMap((name) => measuringWords.get(name) ?? []);
   return /\b(?:spacing|distance|centres)\b/.test(feature.name) ? [...words, "apart"] : words;
 }
 

@@ -1,7 +1,9 @@
 // States told by a word without its feature being named: one that stands for nothing else in the part ("says CORVANE"),
 // or two words of one name together. The clause must speak of a mark or of the feature besides.
 import { commonWords, isGeneralWord } from "./common-words.ts";
+import { wordsOfFeature } from "./lexicon.ts";
 import type { MessageView } from "./message-view.ts";
+import { foldedAt } from "./tokens.ts";
 
 const reach = 4;
 const farthest = 12;
@@ -43,7 +45,7 @@ function twoTogether(view: MessageView, part: string, at: number, clause: number
   const telling = feature === undefined ? undefined : words?.features.get(feature)?.tellingWords;
   const state = telling?.get(word);
   if (feature === undefined || telling === undefined || state === undefined) return undefined;
-  if (isGeneralWord(view.tokens[at]?.folded ?? "")) return undefined;
+  if (isGeneralWord(foldedAt(view.tokens, at))) return undefined;
   for (let near = Math.max(0, at - reach); near <= at + reach; near += 1) {
     const other = view.words[near] ?? "";
     const isHere = near !== at && view.clauseOf[near] === clause && other !== word;
@@ -54,7 +56,7 @@ function twoTogether(view: MessageView, part: string, at: number, clause: number
 
 /** Whether the feature is something written, stamped or cast. */
 function isOfMark(view: MessageView, part: string, id: string): boolean {
-  const feature = view.lexicon.parts.get(part)?.features.get(id)?.feature;
+  const feature = wordsOfFeature(view.lexicon, part, id)?.feature;
   return feature !== undefined && [feature.name, ...feature.also].some((name) => markNouns.test(name));
 }
 

@@ -10,7 +10,7 @@ const onCar =
   /\b(?:(?<!\bnot )on (?:my|the) car|still (?:on|fitted|bolted|attached)|came (?:on|with) (?:my|the) car)\b/;
 
 /** Said of nothing but a part. "Parts" stands for every name of one. */
-const outright = /\bloose (?:\w+ )?(?:one|parts?|two|set|item)\b/;
+const outright = /\bloose (?!(?:in|at|on|by) )(?:\w+ )?(?:one|parts?|two|set|item)\b/;
 /** Said outright, of whatever is spoken of. */
 const plainly =
   /^(?:\w+ )?loose$|^(?:its |it is |it was )?(?:off|from) (?:e ?bay|the bay|an? (?:auto ?jumble|swap ?meet|boot ?sale|breakers?|donor))\b|\b(?:a|one|bought|found|got|have|its|it is|are|theyre) loose\b(?! (?:in|at|on|when|after|now|again|screws?|bolts?|nuts?|wires?|threads?|change|ends?|fit))|\b(?:two|set) (?:of )?loose\b|\boff an? (?:parts |donor |scrap(?:ped)? |dead |old )?(?:car|scrapper|wreck)\b|\bfrom an? (?:parts car|donor|scrapper|wreck)\b|\boff any car\b|\b(?:off|out of|from) an? (?:donor|scrap(?:ped)?|dead|breakers?) (?:shell|car|body)\b|\bno idea which car\b|\bnever (?:a|any) car (?:with|for|to go with) (?:it|them)\b|\bbought (?:it|them|this|these) (?:loose|alone)\b|\bnot (?:on|fitted to|attached to|off) (?:a|any|the|my) car\b|\b(?:theres |there is |with |have |has )?no car (?:to go|attached|with (?:it|them|this)|for (?:it|them)|a?round (?:it|them)|around (?:it|them)|any ?more)\b|\bdont (?:have|own|even have) (?:a|any|the) car(?! (?:here|with|at|in|to hand|nearby|handy|around|today|yet|any ?more|tonight))|\bwithout (?:a |the |any )?car\b|\bnever (?:been )?(?:fitted|on a car)\b/;
@@ -43,7 +43,7 @@ const subject =
 /** "Bought it in 80": when, not where. */
 const sometime =
   /^(?:in|on|at|for) (?:\d|(?:the |last |this |early |late )*(?:january|february|march|april|may|june|july|august|september|october|november|december|spring|summer|autumn|winter|\w+day|sixties|seventies|eighties|nineties)\b)/;
-const somewhere = /^(?:in|at|on|under|behind) (?:an?|the|my|his|her|our|their)\b/;
+const somewhere = /^(?:in|at|on) (?:an?|the|my|his|her|our|their)\b/;
 const boughtPart =
   /\b(?:just bought|i bought|ive bought|have bought) (?:a|an|this|these|one|two|some)(?: \w+){0,4}? (?:parts?)\b|\bjust bought (?:one|this|these)$/;
 

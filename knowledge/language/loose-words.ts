@@ -6,6 +6,7 @@ import { generalWords, glueWords, isGeneralWord } from "./common-words.ts";
 import { cueWords } from "./cue-words.ts";
 import { numberOf } from "./fold-word.ts";
 import { headFeatureAt } from "./head-nouns.ts";
+import { wordsOfFeature } from "./lexicon.ts";
 import { type Meant, unnamed } from "./lone-words.ts";
 import type { MessageView } from "./message-view.ts";
 import type { Negation } from "./negation.ts";
@@ -13,6 +14,7 @@ import type { Observation } from "./observations.ts";
 import type { FeatureWords } from "./part-words.ts";
 import { isPreposition } from "./split-words.ts";
 import type { Spotted } from "./spot-terms.ts";
+import { foldedAt } from "./tokens.ts";
 
 const reach = 4;
 /** General words ("round", "black") must stand closer. */
@@ -62,12 +64,12 @@ function deniedWord(
 
 function mayTell(view: MessageView, part: string, at: number): boolean {
   if (view.lexicon.parts.get(part)?.stateWords.has(view.words[at] ?? "") !== true) return false;
-  const folded = view.tokens[at]?.folded ?? "";
+  const folded = foldedAt(view.tokens, at);
   if (isHeld(view, at) || view.taken.has(at)) return false;
   // "Cast in the back" says how a mark was made, not what the part is.
   if (
     /^(?:cast|molded|stamped|machined)$/.test(folded) &&
-    /^(?:in|into|on|onto|under)$/.test(view.tokens[at + 1]?.folded ?? "")
+    /^(?:in|into|on|onto|under)$/.test(foldedAt(view.tokens, at + 1))
   )
     return false;
   const [token, next] = [view.tokens[at], view.tokens[at + 1]];
@@ -80,7 +82,7 @@ function mayTell(view: MessageView, part: string, at: number): boolean {
 function absentBy(view: MessageView, part: string, feature: string, at: number): string | undefined {
   const before = view.tokens.slice(Math.max(0, at - 2), at).map(({ folded }) => folded);
   if (!/^(?:no|any|without)(?: \w+)?$/.test(before.join(" ")) && before.at(-1) !== "no") return undefined;
-  if (numberOf(view.tokens[at]?.folded ?? "") !== undefined) return undefined;
+  if (numberOf(foldedAt(view.tokens, at)) !== undefined) return undefined;
   const words = view.lexicon.parts.get(part);
   const isNoun = words?.cues.get(view.words[at] ?? "")?.has(feature) === true;
   return isNoun ? words?.features.get(feature)?.polarity.absent : undefined;
@@ -88,7 +90,7 @@ function absentBy(view: MessageView, part: string, feature: string, at: number):
 
 /** "Not metal" excludes more than the one state that the word is counted for. */
 function mayBeDenied(view: MessageView, at: number): boolean {
-  const folded = view.tokens[at]?.folded ?? "";
+  const folded = foldedAt(view.tokens, at);
   return !isGeneralWord(folded) || numberOf(folded) !== undefined;
 }
 
@@ -108,7 +110,7 @@ function besideFeature(view: MessageView, part: string, at: number, clause: numb
   const stem = view.words[at] ?? "";
   const found = new Map<string, string>();
   for (const feature of featuresAround(view, part, at, clause, isNumber, isGeneral ? nearReach : reach)) {
-    const words = view.lexicon.parts.get(part)?.features.get(feature);
+    const words = wordsOfFeature(view.lexicon, part, feature);
     const state = words?.tellingWords.get(stem);
     if (words === undefined || state === undefined || !isClear(view, part, words, stem)) continue;
     found.set(feature, state);

@@ -69,7 +69,7 @@ const placeOfMark = /^ (?:in|on|at) the \w+/;
 export function isConclusion(text: string, phrase: DatePhrase, marks: readonly Span[]): boolean {
   return marks.some(({ end }) => {
     const between = text.slice(end, phrase.start);
-    return phrase.start >= end && between.length <= farthestMeant && concluding.test(between);
+    return between.length <= farthestMeant && concluding.test(between);
   });
 }
 const concluding =

@@ -2,9 +2,11 @@
 // still come near to one state. Asked only where nothing else was told and nothing is denied.
 import type { StateFeature } from "../handbook/schema.ts";
 import { cueWords } from "./cue-words.ts";
+import { wordsOfFeature } from "./lexicon.ts";
 import type { MessageView } from "./message-view.ts";
 import { nearestState } from "./nearest-state.ts";
 import type { Observation } from "./observations.ts";
+import { foldedAt } from "./tokens.ts";
 
 /** Words of a clause that are tried; a longer one says too much else. */
 const mostWords = 14;
@@ -19,7 +21,7 @@ export function observeNamedFeatures(
     const isShort = clause.to - clause.from < mostWords;
     if (part === undefined || !isShort || told.some((each) => each.clause === at)) return [];
     const places = Array.from({ length: clause.to - clause.from + 1 }, (_, step) => clause.from + step);
-    const isDenied = places.some((place) => cueWords.negations.has(view.tokens[place]?.folded ?? ""));
+    const isDenied = places.some((place) => cueWords.negations.has(foldedAt(view.tokens, place)));
     const feature = isDenied ? undefined : featureOf(view, part, places);
     if (feature === undefined || told.some((each) => each.feature === feature.id)) return [];
     const free = places.filter((place) => !view.phrasesAt.has(place) && !view.taken.has(place));
@@ -47,6 +49,6 @@ function featureOf(view: MessageView, part: string, places: readonly number[]): 
     .slice(Math.max(0, first.each.from - 2), first.each.from)
     .map(({ folded }) => folded);
   if (/\b(?:from|for|about|to|into|with)(?: the| my| its)?$/.test(before.join(" "))) return undefined;
-  const feature = view.lexicon.parts.get(part)?.features.get(first.id)?.feature;
+  const feature = wordsOfFeature(view.lexicon, part, first.id)?.feature;
   return feature?.kind === "states" ? feature : undefined;
 }

@@ -4,7 +4,7 @@ import type { Clause } from "./clauses.ts";
 import { cueWords } from "./cue-words.ts";
 import { numberOf } from "./fold-word.ts";
 import type { Spotted } from "./spot-terms.ts";
-import type { Token } from "./tokens.ts";
+import { foldedAt, type Token } from "./tokens.ts";
 
 export interface Negation {
   /** Token of the cue. */
@@ -15,7 +15,7 @@ export interface Negation {
 
 /** What stands behind a cue when it denies nothing about the part. */
 const harmless =
-  /^(?:(?:not|isnt|arent|wasnt) the \w+ (?:that|which|who) |(?:not|isnt|arent|wasnt|am not|never) (?:sure|certain|so sure|too sure|really sure|at all sure|entirely sure|quite sure|one(?= (?:of|hundred|100)\b|$)|clear|only|just|necessarily|yet|sure|to mention|looked|checked|measured|bad|much help|been|from|for sale|in (?:a|the) position)|no (?:idea|doubt|clue|question|problem|worries|rush|hurry|need|matter|more than|less than|longer|chance|way of|use|good|joy|luck|point|one|history|paperwork|papers|records?|offence|way to|offense|thanks|that|wait|sorry|its|it|i|they|theyre|there|theres|thats|the other|this|actually|smooth)|nothing (?:else|to|wrong|special|more|about|fancy)|(?:dont|didnt|cant|cannot|couldnt|wouldnt|do not|did not|can not|could not) (?:know|understand|remember|recall|care|mind|want|wish|like|need|tell|say|decide|make out(?! (?:any|an?)\b)|read|be sure|be certain|help|wait|afford|get (?:to|at|near|my|under|behind|in|it|a (?:look|good|clear))|reach|look|check|notice|measure|work out|figure|quote|ask|trust|worry|hesitate|seem to get|stand|believe (?:him|her|them|the seller)|have (?:a clue|an idea|time|the tools?|the car|access|it here|one here))|(?:havent|hasnt|hadnt|have not|had not) (?:looked|checked|measured|had|tried|weighed|removed|taken|been|time|yet|seen one|a clue|an idea|got (?:it|the car|round|around|time|access|a clue))|missing (?:some|something|out)|minus (?:two|one|three|the|\d)|zero (?:idea|clue|to)|neither (?:do|am|can|of (?:us|them))|without (?:removing|taking|a|the)? ?(?:removing|taking|doubt|dismantling|question|damaging|knowing|looking|drilling|seeing|scratching|history|it off|lifting|going|having|spending|much|any (?:history|paperwork|problem)))\b/;
+  /^(?:(?:not|isnt|arent|wasnt) the \w+ (?:that|which|who) |(?:not|isnt|arent|wasnt|am not|never) (?:sure|certain|so sure|too sure|really sure|at all sure|entirely sure|quite sure|one(?= (?:of|hundred|100)\b|$)|clear|only|just|necessarily|yet|sure|to mention|looked|checked|measured|bad|much help|been|from|for sale|in (?:a|the) position)|no (?:idea|doubt|clue|question|problem|worries|rush|hurry|need|matter|more than|less than|longer|chance|way of|use|good|joy|luck|point|one|history|paperwork|papers|records?|offence|way to|offense|thanks|that|wait|sorry|its|it|i|they|theyre|there|theres|thats|the other|this|actually|smooth)|nothing (?:else|to|wrong|special|more|about|fancy)|(?:dont|didnt|cant|cannot|couldnt|wouldnt|do not|did not|can not|could not) (?:know|understand|remember|recall|care|mind|want|wish|like|need|tell|say|decide|make out(?! (?:any|an?)\b)|read|be sure|be certain|help|wait|afford|get (?:to|at|near|my|under|behind|in|it|a (?:look|good|clear))|reach|look|check|notice|measure|work out|figure|quote|ask|trust|worry|hesitate|seem to get|stand|believe (?:him|her|them|the seller)|have (?:a clue|an idea|time|the tools?|the car|access|it here|one here))|(?:havent|hasnt|hadnt|have not|had not) (?:looked|checked|measured|had|tried|weighed|removed|taken|been|time|yet|seen one|a clue|an idea|got (?:it|the car|round|around|time|access|a clue))|missing (?:some|something|out)|minus (?:two|one|three|the)|zero (?:idea|clue|to)|neither (?:do|am|can|of (?:us|them))|without (?:removing|taking|a|the)? ?(?:removing|taking|doubt|dismantling|question|damaging|knowing|looking|drilling|seeing|scratching|history|it off|lifting|going|having|spending|much|any (?:history|paperwork|problem)))\b/;
 
 /** "can't see whether …", "can't see inside": nothing was seen, so nothing is denied. */
 const unseen =
@@ -42,7 +42,7 @@ export function negationsIn(
 }
 
 function denies(tokens: readonly Token[], at: number, clause: Clause): boolean {
-  const word = tokens[at]?.folded ?? "";
+  const word = foldedAt(tokens, at);
   if (!cueWords.negations.has(word) || isNumberSign(tokens, at) || isBareNo(word, at, clause)) return false;
   if (isHarmless(textFrom(tokens, at, clause.to))) return false;
   const isSplit = word === "not" && at > clause.from;
@@ -60,18 +60,18 @@ function isBareNo(word: string, at: number, clause: Clause): boolean {
 
 /** "part no 12": an abbreviated number. */
 function isNumberSign(tokens: readonly Token[], at: number): boolean {
-  const before = tokens[at - 1]?.folded ?? "";
+  const before = foldedAt(tokens, at - 1);
   // "6 no. screws" is a drawing office's count.
-  if (numberOf(before) !== undefined && tokens[at]?.folded === "no") return true;
+  if (numberOf(before) !== undefined && foldedAt(tokens, at) === "no") return true;
   const isLabel = /^(?:part|serial|chassis|casting|model|engine|car|body|phone|frame|mold|drawing)$/.test(
     before,
   );
-  return tokens[at]?.folded === "no" && isLabel && beginsNumber(tokens, at + 1);
+  return foldedAt(tokens, at) === "no" && isLabel && beginsNumber(tokens, at + 1);
 }
 
 /** "12", "RX 12": a figure, letters before it or none. */
 function beginsNumber(tokens: readonly Token[], at: number): boolean {
-  const [first, second] = [tokens[at]?.folded ?? "", tokens[at + 1]?.folded ?? ""];
+  const [first, second] = [foldedAt(tokens, at), foldedAt(tokens, at + 1)];
   return numberOf(first) !== undefined || (first.length <= 2 && numberOf(second) !== undefined);
 }
 
@@ -83,7 +83,7 @@ function scopeEnd(
 ): number {
   let hasContent = false;
   for (let at = cue + 1; at <= clause.to; at += 1) {
-    const word = tokens[at]?.folded ?? "";
+    const word = foldedAt(tokens, at);
     if (hasContent && (restarts.has(word) || word === "no" || word === "not")) return at - 1;
     if (phrasesAt.get(at)?.some((term) => term.to === at)) hasContent = true;
   }

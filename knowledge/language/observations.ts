@@ -3,11 +3,13 @@
 import { isBesideQuestion } from "./beside-question.ts";
 import { cueWords } from "./cue-words.ts";
 import { headFeatureAt } from "./head-nouns.ts";
+import { wordsOfFeature } from "./lexicon.ts";
 import type { MessageView } from "./message-view.ts";
 import { stemsOf } from "./name-stems.ts";
 import { type Negation, negationsIn } from "./negation.ts";
 import { lendingNames } from "./part-words.ts";
 import type { Spotted } from "./spot-terms.ts";
+import { foldedAt } from "./tokens.ts";
 
 /** Words that a cue for a feature may stand away. */
 const farthestCue = 15;
@@ -68,10 +70,9 @@ export function observeStates(view: MessageView, negations: readonly (readonly N
 
 /** "No logo no letter no nothing": a phrase that denies by itself is not undone by a denial right before it. */
 function isEmphatic(view: MessageView, spotted: Spotted, denial: Negation): boolean {
-  const denies = (at: number): boolean => cueWords.negations.has(view.tokens[at]?.folded ?? "");
+  const denies = (at: number): boolean => cueWords.negations.has(foldedAt(view.tokens, at));
   return (
-    spotted.used.some(denies) &&
-    /^(?:no|nor|never|dont|didnt|cant)$/.test(view.tokens[denial.cue]?.folded ?? "")
+    spotted.used.some(denies) && /^(?:no|nor|never|dont|didnt|cant)$/.test(foldedAt(view.tokens, denial.cue))
   );
 }
 
@@ -123,7 +124,7 @@ function namedInstead(view: MessageView, spotted: Spotted, clause: number): read
     .at(-1);
   const named = before?.phrase.meanings.find((each) => each.kind === "feature" && each.part === part);
   if (named?.kind !== "feature" || own.has(named.feature)) return [];
-  const words = view.lexicon.parts.get(part)?.features.get(named.feature);
+  const words = wordsOfFeature(view.lexicon, part, named.feature);
   const state = words?.soleWords.has(stem) ? words.tellingWords.get(stem) : undefined;
   return state === undefined ? [] : [{ part, feature: named.feature, state }];
 }
@@ -133,7 +134,7 @@ function isWordOfAsked(view: MessageView, spotted: Spotted, candidate: Candidate
   const { askedFeature } = view.context;
   if (askedFeature === undefined || candidate.part === null || candidate.feature === askedFeature)
     return false;
-  const feature = view.lexicon.parts.get(candidate.part)?.features.get(askedFeature)?.feature;
+  const feature = wordsOfFeature(view.lexicon, candidate.part, askedFeature)?.feature;
   if (feature?.kind !== "states") return false;
   const words = new Set(feature.states.flatMap(lendingNames).flatMap(stemsOf));
   return spotted.phrase.stems.every((stem) => words.has(stem));

@@ -43,5 +43,5 @@ function opensWith(text: string, words: ReadonlySet<string>): boolean {
 }
 
 function isUndoing(one: string, other: string): boolean {
-  return one === `un${other}` || one === `not-${other}` || one === `non-${other}`;
+  return one === `un${other}` || one === `non-${other}`;
 }

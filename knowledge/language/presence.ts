@@ -4,16 +4,19 @@
 import { notThere } from "../evidence/report.ts";
 import { isGeneralWord } from "./common-words.ts";
 import { headFeatureAt } from "./head-nouns.ts";
+import { wordsOfFeature } from "./lexicon.ts";
 import type { MessageView } from "./message-view.ts";
 import type { Negation } from "./negation.ts";
 import type { Observation } from "./observations.ts";
 import type { FeatureWords } from "./part-words.ts";
-import type { Polarity } from "./polarity.ts";
+import { foldedAt } from "./tokens.ts";
 
 /** A feature named in a clause, by one of its names or by its main noun. */
 interface Mention {
   readonly part: string;
   readonly words: FeatureWords;
+  /** The state that says that it is not there; a feature without one is not asked for. */
+  readonly absent: string;
   readonly from: number;
   readonly to: number;
   readonly clause: number;
@@ -50,11 +53,11 @@ function observationsOf(
   mention: Mention,
   cue: number | undefined,
 ): readonly Observation[] {
-  const { absent, present } = mention.words.polarity;
-  if (absent === undefined) return [];
+  const { absent, words } = mention;
+  const { present } = words.polarity;
   const found = {
     part: mention.part,
-    feature: mention.words.feature.id,
+    feature: words.feature.id,
     // "Drain notches? none" is told where it is answered.
     clause: Math.max(mention.clause, view.clauseOf[cue ?? mention.from] ?? 0),
     from: Math.min(mention.from, cue ?? mention.from),
@@ -102,11 +105,8 @@ function deniedWord(
   features: ReadonlySet<string> | undefined,
 ): string | undefined {
   const [only] = features ?? [];
-  if (features?.size !== 1 || isGeneralWord(view.tokens[at]?.folded ?? "")) return undefined;
-  return /^(?:no|without)(?: sign of(?: a| the)?| a| any)?$/.test(text(view, at - 1, at - 1)) ||
-    /(?:^|\s)(?:no|without|any)$/.test(text(view, at - 2, at - 1))
-    ? only
-    : undefined;
+  if (features?.size !== 1 || isGeneralWord(foldedAt(view.tokens, at))) return undefined;
+  return /^(?:no|without|any)$/.test(foldedAt(view.tokens, at - 1)) ? only : undefined;
 }
 
 function mention(
@@ -115,12 +115,9 @@ function mention(
   feature: string,
   place: { readonly from: number; readonly to: number; readonly clause: number },
 ): readonly Mention[] {
-  const words = view.lexicon.parts.get(part)?.features.get(feature);
-  return words === undefined || hasNoPoles(words.polarity) ? [] : [{ part, words, ...place }];
-}
-
-function hasNoPoles(polarity: Polarity): boolean {
-  return polarity.absent === undefined;
+  const words = wordsOfFeature(view.lexicon, part, feature);
+  const absent = words?.polarity.absent;
+  return words === undefined || absent === undefined ? [] : [{ part, words, absent, ...place }];
 }
 
 /** The token that denies the mention: a cue before it, or one after it with nothing else to deny. */
@@ -155,7 +152,7 @@ function isAnswered(view: MessageView, mention: Mention, answer: RegExp): boolea
 
 function isAffirmed(view: MessageView, mention: Mention): boolean {
   const clause = view.clauses[mention.clause];
-  if (clause === undefined || mention.words.polarity.absent === notThere) return false;
+  if (clause === undefined || mention.absent === notThere) return false;
   // "Cast in the back" says where something is, not that there is a back.
   if (
     /\b(?:in|on|at|under|to|from|of|behind|near|by|around|along)(?: the| its| my| this)?$/.test(

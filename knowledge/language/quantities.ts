@@ -44,7 +44,7 @@ const loosely =
 const looselyAfter =
   /^ ?(?:ish\b|or so\b|-ish\b|give or take|approx|roughly|ish|more or less|or thereabouts|odd\b)/i;
 const bounded =
-  /\b(?:less than|more than|under|over|at least|at most|up to|no (?:more|less) than|max(?:imum)?|min(?:imum)?) ?$/i;
+  /\b(?:less than|more than|under|over|at least|at most|up to|no (?:more|less) than|max(?:imum)?|min(?:imum)?) $/i;
 
 /** Money, time and shares are no sizes. */
 const noSize =
@@ -59,6 +59,9 @@ const givingWay =
 const wholeRange =
   /\b(?:scales?|tape|rule|ruler|calipers?)\b[^.;]{0,16}\b(?:goe?s?|stops?|ends?|runs out|gives? up|gave up|starts?)\b[^.;,\d]{0,12}\b(?:to|at) $/i;
 const weighing = /\bweigh(?:s|ed|ing)?(?: in)?(?: (?:at|about|around|only|some|just)){0,2} $/i;
+
+/** "In air 640 g, in water 400": what water leaves of a weight is no weight of the part. */
+const inWater = /\b(?:in|under) water(?:,|:)?(?: (?:it |its )?(?:is|was|weighs|weighed|reads|shows))? $/i;
 
 /** Most sizes read of one message. */
 const most = 60;
@@ -112,11 +115,11 @@ function quantityOf(match: RegExpMatchArray, text: string): Quantity | undefined
 
 /** "One foot rubbed away": a foot of something, unless it goes on as a length. */
 function isFootOf(said: string, after: string): boolean {
-  return /^(?:one|an?) foot$/i.test(said.trim()) && /^ (?:\w+ed|worn|broken|gone|missing)\b/.test(after);
+  return /^one foot$/i.test(said.trim()) && /^ (?:\w+ed|worn|broken|gone|missing)\b/.test(after);
 }
 
 function isNoSize(unit: MeasurementUnit | null, before: string, after: string): boolean {
-  if (wholeRange.test(before)) return true;
+  if (wholeRange.test(before) || inWater.test(before)) return true;
   if (unit === null)
     return (
       noSize.test(after) || numbering.test(before) || isListMark(before, after) || isOfSeries(before, after)
@@ -186,7 +189,7 @@ function unitSaid(said: string | undefined): readonly [unknown, MeasurementUnit 
 }
 
 function isBetween(before: string, groups: Groups): boolean {
-  return groups.high !== undefined && /\bbetween ?$/i.test(before);
+  return groups.high !== undefined && /\bbetween $/i.test(before);
 }
 
 interface Base {

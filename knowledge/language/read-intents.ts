@@ -75,7 +75,6 @@ function isPlainHere(
   at: number,
 ): boolean {
   if (particular === "how-to-check") return false;
-  if (particular === "cannot-tell" && (plain === "no" || plain === "small-talk")) return false;
   if (plain === "what-fits" || plain === "where-from-here") return isAsking(view, at);
   return true;
 }

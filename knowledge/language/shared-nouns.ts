@@ -4,7 +4,7 @@ import { glueWords } from "./common-words.ts";
 import type { Lexicon } from "./lexicon.ts";
 import type { Phrase } from "./meaning.ts";
 import type { Spotted } from "./spot-terms.ts";
-import type { Token } from "./tokens.ts";
+import { foldedAt, type Token } from "./tokens.ts";
 
 const joining: ReadonlySet<string> = new Set("and or nor vs versus from to than".split(" "));
 
@@ -27,7 +27,7 @@ function sharedBefore(
 ): Spotted | undefined {
   if (spotted.phrase.stems.length < 2) return undefined;
   const joint = tellingBefore(tokens, spotted.from);
-  if (joint === undefined || !joining.has(tokens[joint]?.folded ?? "")) return undefined;
+  if (joint === undefined || !joining.has(foldedAt(tokens, joint))) return undefined;
   const at = tellingBefore(tokens, joint);
   const word = at === undefined ? undefined : tokens[at];
   if (at === undefined || word === undefined || held.has(at)) return undefined;
@@ -40,7 +40,7 @@ function sharedBefore(
 /** The token before, articles and other glue passed over unless it joins. */
 function tellingBefore(tokens: readonly Token[], from: number): number | undefined {
   for (let at = from - 1; at >= Math.max(0, from - 3); at -= 1) {
-    const word = tokens[at]?.folded ?? "";
+    const word = foldedAt(tokens, at);
     if (joining.has(word) || !glueWords.has(word)) return at;
   }
   return undefined;

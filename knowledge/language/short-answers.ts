@@ -1,19 +1,21 @@
 // Answers to the question just asked, which would mean nothing by themselves: "yes", "2", "the second one", "b",
 // "rough", "44". Read only when the message is short and nothing else in it was understood about that feature.
 
-import { type Instrument, notThere, type ReportValue } from "../evidence/report.ts";
-import type { Feature, StateFeature } from "../handbook/schema.ts";
+import { notThere, type ReportValue } from "../evidence/report.ts";
+import type { Feature, MeasurementFeature, StateFeature } from "../handbook/schema.ts";
+import { convertUnits } from "../trade/units.ts";
 import { generalWords, glueWords } from "./common-words.ts";
 import { cueWords, wishCues } from "./cue-words.ts";
 import { numberOf } from "./fold-word.ts";
 import { cannotTell } from "./intents.ts";
+import { wordsOfFeature } from "./lexicon.ts";
 import type { FeatureFinding, Intent } from "./message-reading.ts";
 import { type MessageView, wordsBetween } from "./message-view.ts";
 import { nearestState } from "./nearest-state.ts";
 import type { FeatureWords } from "./part-words.ts";
 import type { Quantity } from "./quantities.ts";
 import { statesLeft } from "./states-left.ts";
-import { type Token, tokenise } from "./tokens.ts";
+import { foldedAt, type Token, tokenise } from "./tokens.ts";
 import { isOfKind, isUnreal } from "./unreal-cues.ts";
 
 const fillers: ReadonlySet<string> = new Set(
@@ -48,7 +50,7 @@ export function readShortAnswer(
   const words =
     part === undefined || askedFeature === undefined
       ? undefined
-      : view.lexicon.parts.get(part)?.features.get(askedFeature);
+      : wordsOfFeature(view.lexicon, part, askedFeature);
   if (words === undefined || part === undefined || view.tokens.length > 14) return undefined;
   const answer = answerIn(view, words, intents, quantities);
   if (answer === undefined) return undefined;
@@ -83,7 +85,7 @@ function answerIn(
     return undefined;
   if (view.stances.some((stance) => stance.aside === "hearsay" || stance.aside === "another-car"))
     return undefined;
-  if (feature.kind === "measurement") return as("figure", measured(view, quantities, feature.instrument));
+  if (feature.kind === "measurement") return as("figure", measured(view, quantities, feature));
   const isUnseen = intents.some((intent) => intent.kind === "cannot-tell" || intent.kind === "how-to-check");
   const polar = isUnseen ? undefined : yesOrNo(view, words, intents);
   if (feature.kind === "date") return as("nod", polar);
@@ -105,7 +107,7 @@ function nearest(view: MessageView, feature: StateFeature): ReportValue | undefi
   );
   const isMixed = ({ folded }: Token): boolean => cueWords.negations.has(folded) || undecided.has(folded);
   if (!isPlain || view.tokens.some(isMixed)) return undefined;
-  const said = view.words.filter((_, at) => !fillers.has(view.tokens[at]?.folded ?? ""));
+  const said = view.words.filter((_, at) => !fillers.has(foldedAt(view.tokens, at)));
   const state = nearestState(feature, said);
   return state === undefined ? undefined : { kind: "state", state };
 }
@@ -113,10 +115,12 @@ function nearest(view: MessageView, feature: StateFeature): ReportValue | undefi
 function measured(
   view: MessageView,
   quantities: readonly Quantity[],
-  instrument: Instrument,
+  { unit, instrument }: MeasurementFeature,
 ): ReportValue | undefined {
   const [only] = quantities;
   if (quantities.length !== 1 || only === undefined || view.tokens.length > 8) return undefined;
+  // "420 kg" is no thickness.
+  if (only.unit !== null && convertUnits(1, only.unit, unit) === undefined) return undefined;
   return {
     kind: "measurement",
     value: only.value,
@@ -130,6 +134,7 @@ function measured(
 function toldByWord(view: MessageView, words: FeatureWords): ReportValue | undefined {
   const told = new Set<string>();
   const denied = new Set<string>();
+  let isLastDenied = false;
   const isShort = view.tokens.filter((token) => !fillers.has(token.folded)).length <= 3;
   view.tokens.forEach((token, at) => {
     if ([glueWords, fillers, undecided].some((list) => list.has(token.folded))) return;
@@ -140,7 +145,8 @@ function toldByWord(view: MessageView, words: FeatureWords): ReportValue | undef
       (!isShort && generalWords.has(token.stem) && numberOf(token.folded) === undefined)
     )
       return;
-    (isDenied(view.tokens, at) ? denied : told).add(state);
+    isLastDenied = isDenied(view.tokens, at) || (isLastDenied && isAfterOr(view.tokens, at));
+    (isLastDenied ? denied : told).add(state);
   });
   const [only] = told;
   if (told.size === 1 && only !== undefined) return { kind: "state", state: only };
@@ -156,14 +162,24 @@ function sureWords(view: MessageView): readonly string[] {
   return view.words.filter((_, at) => !isDenied(view.tokens, at));
 }
 
-/** A negation or "than" within the two words before, no comma in between. */
+const articles: ReadonlySet<string> = new Set(["a", "an", "the"]);
+
+/** A negation or "than" within the two words before, articles not counted, no comma in between. */
 function isDenied(tokens: readonly Token[], at: number): boolean {
-  for (let before = at - 1; before >= Math.max(0, at - 2); before -= 1) {
+  let left = 2;
+  for (let before = at - 1; left > 0; before -= 1) {
     if (tokens[before + 1]?.breakBefore !== "none") return false;
-    const word = tokens[before]?.folded ?? "";
+    const word = foldedAt(tokens, before);
     if (word === "than" || cueWords.negations.has(word)) return true;
+    if (!articles.has(word)) left -= 1;
   }
   return false;
+}
+
+/** "Not a ring or a lozenge" denies both. */
+function isAfterOr(tokens: readonly Token[], at: number): boolean {
+  const before = articles.has(foldedAt(tokens, at - 1)) ? at - 2 : at - 1;
+  return foldedAt(tokens, before) === "or";
 }
 
 function yesOrNo(

@@ -5,7 +5,7 @@ import { cueWords } from "./cue-words.ts";
 import type { Lexicon } from "./lexicon.ts";
 import type { Phrase } from "./meaning.ts";
 import { isPreposition, joinSplit, splitJoined } from "./split-words.ts";
-import type { Token } from "./tokens.ts";
+import { foldedAt, type Token } from "./tokens.ts";
 import type { WordLookUp, WordMatch } from "./vocabulary.ts";
 
 /** A phrase found at words `from` to `to` (inclusive, positions among the message's tokens). */
@@ -170,7 +170,7 @@ function isTogether(
   const places = chosen.map((each) => each.place);
   const between = gapsIn(places);
   const isName = phrase.meanings.every((meaning) => meaning.kind === "part");
-  if (between > (places.length > 1 && !isName ? 1 : 0) || (between > 0 && isParted(used, tokens)))
+  if (between > (places.length > 1 && !isName ? 1 : 0) || (between > 0 && isParted(phrase, used, tokens)))
     return false;
   // "Mirror folds flat" is no flat mirror: turned round, the words must touch.
   if (between > 0 && places.length === 2 && (places[0] ?? 0) > (places[1] ?? 0)) return false;
@@ -215,10 +215,16 @@ function nearestSlot(
   return joined !== undefined && !joined.isUncertain ? joined : undefined;
 }
 
+/** "No clock it has notches": here the speaker starts anew, and what was denied is over. */
+const startingAnew: ReadonlySet<string> = new Set("it its i they theyre theres".split(" "));
+
 /** Whether a word in between parts the phrase: a number, a negation or a conjunction does. */
-function isParted(used: readonly number[], tokens: readonly Token[]): boolean {
+function isParted({ stems }: Phrase, used: readonly number[], tokens: readonly Token[]): boolean {
+  const denies = stems.some((stem) => cueWords.negations.has(stem));
   for (let at = Math.min(...used); at <= Math.max(...used); at += 1) {
-    if (!used.includes(at) && cueWords.parting.has(tokens[at]?.folded ?? "")) return true;
+    const word = foldedAt(tokens, at);
+    const parts = cueWords.parting.has(word) || (denies && startingAnew.has(word));
+    if (parts && !used.includes(at)) return true;
   }
   return false;
 }
@@ -245,7 +251,7 @@ function isTrustworthy(
   const token = tokens[only.token];
   if (token === undefined) return false;
   if (!isBestMatch(only, phrase)) return false;
-  if (token.folded.length === 1) return token.isCapital && tokens[only.token - 1]?.folded === "the";
+  if (token.folded.length === 1) return token.isCapital && foldedAt(tokens, only.token - 1) === "the";
   return edits === 0 || token.folded.length >= 5;
 }
 

@@ -55,6 +55,11 @@ export function tokenise(text: string): readonly Token[] {
   return tokens;
 }
 
+/** The folded word at a place; empty where there is none. */
+export function foldedAt(tokens: readonly Token[], at: number): string {
+  return tokens[at]?.folded ?? "";
+}
+
 function asked(token: Token, gap: string): Token {
   return { ...token, isAsked: true, isDoubted: /\?\s*\?|\(\s*\?+\s*\)/.test(gap) };
 }

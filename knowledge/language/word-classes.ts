@@ -6,7 +6,7 @@ import { numberOf } from "./fold-word.ts";
 import type { MessageView } from "./message-view.ts";
 import { lendingNames, type PartWords } from "./part-words.ts";
 import { plainTalk } from "./plain-talk.ts";
-import { type Token, tokenise } from "./tokens.ts";
+import { foldedAt, type Token, tokenise } from "./tokens.ts";
 
 export type WordClass = "own" | "prose" | "talk" | "figure" | "foreign";
 
@@ -32,9 +32,9 @@ export function classesOf(view: MessageView): readonly WordClass[] {
 
 /** "Like a sofa", "as a board", "as if". */
 function isLikening({ tokens }: MessageView, at: number): boolean {
-  const word = tokens[at]?.folded;
+  const word = foldedAt(tokens, at);
   if (word !== "like" && word !== "as") return false;
-  return /^(?:an?|the|some|those|my|your|if|though|in|on|when)$/.test(tokens[at + 1]?.folded ?? "");
+  return /^(?:an?|the|some|those|my|your|if|though|in|on|when)$/.test(foldedAt(tokens, at + 1));
 }
 
 function classOf(token: Token, word: string, part: PartWords | undefined, isHeld: boolean): WordClass {

@@ -24,7 +24,7 @@ export function parseNumber(written: string): ParsedNumber | undefined {
   const fraction = /^(?:(\d+)(?: and| &)?[ -])?(\d{1,2})\/(\d{1,2})$/.exec(written);
   if (fraction !== null) {
     const below = Number(fraction[3]);
-    if (below === 0 || Number(fraction[2]) >= below) return undefined;
+    if (Number(fraction[2]) >= below) return undefined;
     return { value: Number(fraction[1] ?? 0) + Number(fraction[2]) / below, halfWidth: 1 / (2 * below) };
   }
   const plain = /^\d{1,3}(?:,\d{3})+(?:\.\d+)?$/.test(written)

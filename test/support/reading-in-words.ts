@@ -1,13 +1,20 @@
 /** A reading written as short lines, so that tables of tests can be read by a restorer. */
 import { formatInterval } from "../../knowledge/calendar/date-text.ts";
 import type { ReportValue } from "../../knowledge/evidence/report.ts";
-import type { CarFinding, Intent, MessageReading } from "../../knowledge/language/message-reading.ts";
+import type {
+  CarFinding,
+  FeatureFinding,
+  Intent,
+  MessageReading,
+} from "../../knowledge/language/message-reading.ts";
 
 /** "door-mirror.screws two", "rear-spoiler.width 1180±0.5 mm", "… not rough" for a state that is excluded. */
 export function findingsInWords(reading: MessageReading): readonly string[] {
-  return reading.findings.map(
-    (finding) => `${finding.part ?? "?"}.${finding.feature} ${valueInWords(finding.value)}`,
-  );
+  return reading.findings.map(findingInWords);
+}
+
+export function findingInWords({ part, feature, value }: FeatureFinding): string {
+  return `${part ?? "?"}.${feature} ${valueInWords(value)}`;
 }
 
 export function valueInWords(value: ReportValue): string {
@@ -23,7 +30,7 @@ export function carInWords(reading: MessageReading): readonly string[] {
   return reading.car.map(carFindingInWords);
 }
 
-function carFindingInWords(finding: CarFinding): string {
+export function carFindingInWords(finding: CarFinding): string {
   if (finding.about === "built") return `built ${formatInterval(finding.interval)}`;
   if (finding.about === "model-year") return `model year ${finding.year}`;
   if (finding.about === "grade") return finding.grade;

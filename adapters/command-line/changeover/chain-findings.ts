@@ -4,6 +4,7 @@ import {
   type ChainSetting,
   chainReport,
   formatInterval,
+  type GroupedChangeovers,
   midpoint,
   replacementsSold,
   type Sighting,
@@ -12,14 +13,14 @@ import {
 } from "../../../knowledge/index.ts";
 import { OutsideError } from "../../errors.ts";
 import { type Judged, MOST_WANTED } from "./findings.ts";
-import { type GroupedFindings, groupsOf } from "./groups-of.ts";
+import { groupsOf } from "./groups-of.ts";
 import { optionRefusals } from "./phrases.ts";
 import type { ChangeoverQuestion } from "./question.ts";
 
 export interface ChangeOfChain extends ChainChange {
   readonly old: string;
   readonly new: string;
-  readonly grouped: readonly GroupedFindings[];
+  readonly grouped: readonly GroupedChangeovers[];
 }
 
 export interface ChainFindings {

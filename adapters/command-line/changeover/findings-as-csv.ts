@@ -2,11 +2,16 @@
  * The findings as comma-separated text for a spreadsheet: one kind of row for everything, told apart by its first column, so that one
  * filter shows the estimates and another the cars. Dates are ISO 8601 and both ends of a stretch belong to it; chances are numbers.
  */
-import { type EndsOfUse, type Interval, type UseEnd, writeCommaSeparated } from "../../../knowledge/index.ts";
+import {
+  type EndsOfUse,
+  type GroupedChangeovers,
+  type Interval,
+  type UseEnd,
+  writeCommaSeparated,
+} from "../../../knowledge/index.ts";
 import type { ChainFindings, ChangeOfChain } from "./chain-findings.ts";
 import { type ChangeoverFindings, isSuspect, type Judged } from "./findings.ts";
 import { day, stretch } from "./findings-as-json.ts";
-import type { GroupedFindings } from "./groups-of.ts";
 import type { ChangeoverQuestion } from "./question.ts";
 import { useMethods } from "./say-use.ts";
 
@@ -108,7 +113,10 @@ function endRows(ends: EndsOfUse, sides: Pick<Told, "old" | "new">): readonly Ce
   );
 }
 
-function groupRows(grouped: readonly GroupedFindings[], sides: Pick<Told, "old" | "new">): readonly Cells[] {
+function groupRows(
+  grouped: readonly GroupedChangeovers[],
+  sides: Pick<Told, "old" | "new">,
+): readonly Cells[] {
   return grouped.flatMap(({ by, groups }) =>
     groups.map(({ market, trim, interval, median, sightings }) => ({
       row: by,

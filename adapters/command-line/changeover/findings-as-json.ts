@@ -4,6 +4,7 @@ import {
   civilDayAt,
   type EndSighting,
   type EndsOfUse,
+  type GroupedChangeovers,
   type Interval,
   type LikelyMonth,
   type Refusal,
@@ -20,7 +21,6 @@ import {
   type Judged,
   type OneVariantFindings,
 } from "./findings.ts";
-import type { GroupedFindings } from "./groups-of.ts";
 import { nameOf } from "./names.ts";
 import { inMarket } from "./phrases.ts";
 import { type ChangeoverQuestion, countsOf } from "./question.ts";
@@ -126,7 +126,7 @@ function wantedAsJson(wanted: readonly CarWanted[]): readonly object[] {
   }));
 }
 
-function groupsAsJson(grouped: readonly GroupedFindings[]): readonly object[] {
+function groupsAsJson(grouped: readonly GroupedChangeovers[]): readonly object[] {
   return grouped.flatMap(({ by, groups }) =>
     groups.map((group) => ({
       by,

@@ -7,6 +7,7 @@ import {
   EVEN_REPLACEMENTS,
   firstSighting,
   formatInterval,
+  type GroupedChangeovers,
   type LikelyMonth,
   lastSighting,
   likelyMonth,
@@ -19,7 +20,7 @@ import {
   type UseEnd,
 } from "../../../knowledge/index.ts";
 import { OutsideError } from "../../errors.ts";
-import { type GroupedFindings, groupsOf } from "./groups-of.ts";
+import { groupsOf } from "./groups-of.ts";
 import { optionRefusals } from "./phrases.ts";
 import type { ChangeoverQuestion } from "./question.ts";
 
@@ -45,7 +46,7 @@ export interface ChangeFindings extends Used {
   readonly shapes: ShapesOfChange;
   readonly month: LikelyMonth | undefined;
   readonly wanted: readonly CarWanted[];
-  readonly grouped: readonly GroupedFindings[];
+  readonly grouped: readonly GroupedChangeovers[];
 }
 
 export interface OneVariantFindings extends Used {

@@ -1,6 +1,5 @@
 /** A change trim by trim and market by market: each group's date, whether it is that of the others, and from whom it borrows. */
-import { formatInterval, sayProbability } from "../../../knowledge/index.ts";
-import type { GroupedFindings } from "./groups-of.ts";
+import { formatInterval, type GroupedChangeovers, sayProbability } from "../../../knowledge/index.ts";
 import { flowing, section } from "./laid-out.ts";
 import { oneLine } from "./one-line.ts";
 import {
@@ -13,7 +12,7 @@ import {
   monthWords,
 } from "./phrases.ts";
 
-export function sayGroups(grouped: readonly GroupedFindings[]): readonly string[] {
+export function sayGroups(grouped: readonly GroupedChangeovers[]): readonly string[] {
   return grouped.flatMap(({ by, groups }) => [
     ...section(
       headings.markets[by],

@@ -2,6 +2,7 @@
 import {
   type Changeover,
   changeover,
+  type GroupedChangeovers,
   type Handbook,
   type Interval,
   type LikelyMonth,
@@ -14,7 +15,7 @@ import {
   sightingsOfChange,
 } from "../../../knowledge/index.ts";
 import { datedSightings, type PartTally, sightingsAlike } from "../observations/observations-view.ts";
-import { type GroupedChange, groupedChanges } from "./grouped-changes.ts";
+import { groupedChanges } from "./grouped-changes.ts";
 
 export interface JudgedSighting {
   readonly id: string;
@@ -39,7 +40,7 @@ export interface JudgedChange {
 export interface ChangeFindings extends JudgedChange {
   readonly month: LikelyMonth | undefined;
   readonly shapes: ShapesOfChange | undefined;
-  readonly grouped: readonly GroupedChange[];
+  readonly grouped: readonly GroupedChangeovers[];
 }
 
 /** More than so many are told as numbers of those alike, and no longer one by one. */

@@ -2,6 +2,7 @@
 import {
   type Changeover,
   formatInterval,
+  type GroupedChangeovers,
   type PartKind,
   type Succession,
   sayProbability,
@@ -15,7 +16,6 @@ import * as phrases from "../phrases/dating.ts";
 import { type ChainOfPart, chainsOfPart } from "./chain-of-part.ts";
 import { nameOf, timelineBlock } from "./changeover-chart.ts";
 import { type ChangeFindings, changeFindings } from "./changeover-findings.ts";
-import type { GroupedChange } from "./grouped-changes.ts";
 import { type PartAsked, partAsked, tallyOfPart } from "./part-asked.ts";
 import { sayChain } from "./say-chain.ts";
 import { saySuspects } from "./say-suspects.ts";
@@ -143,7 +143,7 @@ function details(part: PartKind, findings: ChangeFindings): readonly string[] {
   ];
 }
 
-function sayGroups({ by, groups }: GroupedChange, { setting }: Succession): readonly string[] {
+function sayGroups({ by, groups }: GroupedChangeovers, { setting }: Succession): readonly string[] {
   return [
     ...groups.map(({ market, median, interval, sightings, onCommonDate }) =>
       phrases.groupLine(

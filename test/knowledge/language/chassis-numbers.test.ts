@@ -49,12 +49,16 @@ test("the form of the handbook is known with and without its signs, and with one
   ]);
   expect(masked("W.S/1234 WxS/1234", carsOf("W.S/####"))).toBe("W.S/•••• WxS/1234");
   expect(masked("(123)", carsOf("(###)"))).toBe("(•••)");
+  expect(masked("x.WS-1234 xWS-1234", carsOf(".WS-####"))).toBe("x.WS-•••• xWS-1234");
 });
 
 test("what is shown of a number is in capitals, what is kept of it without blanks, and a number of seventeen signs is one", () => {
   const found = (text: string) => maskSerials(text, cars, (serial) => `<${serial}>`).serials;
   expect(found("ws 0300")).toMatchObject([{ masked: "WS ••••", digest: "<300>" }]);
   expect(found("serial ab12 and nothing")).toEqual([]);
+  expect(found("chassis 12a345")).toMatchObject([{ masked: "••A•••", digest: "<345>" }]);
+  const lettered = maskSerials("plate 12-a", carsOf("##-A"), (serial) => `<${serial}>`).serials;
+  expect(lettered).toEqual([{ masked: "••-A", digest: "<12A>" }]);
   // The example of 49 CFR 565 (a valid check digit), from memory.
   const [vin] = found("it is 1M8GDM9AXKP042788");
   expect(vin?.digest).toBe("<1M8GDM9AXKP042788>");
@@ -83,8 +87,11 @@ describe("the documented cars round a number", () => {
     ]);
     expect(buildInterval(300, contrary)).toBeUndefined();
     expect(buildInterval(300, { ...known, serials: undefined } as Cars)).toBeUndefined();
-    expect(maskSerials("chassis 1174", { ...known, serials: undefined } as Cars).serials).toEqual([
+    expect(maskSerials("chassis 1174", { ...known, serials: undefined } as Cars).serials).toStrictEqual([
       { masked: "••••" },
     ]);
+    expect(masked("my number is undefined", { ...known, serials: undefined } as Cars)).toBe(
+      "my number is undefined",
+    );
   });
 });

@@ -55,6 +55,9 @@ describe("what is no statement is blanked where it stands", () => {
     {mark my words,question mark,question marks,on your mark,on your marks}
     {screw,screwed} {up,it}
     cast {an eye,doubt}
+    {to,like} {a,an} mirror{, finish, shine}
+    mirror {finish,polish,polished,polishing,shine}
+    milk {float,floats,bottle,bottles,round,rounds,can,cans,churn,churns,man}
     {paint,painting} {a,me a} picture
     {give or take,touch wood}
     in the rough {part,patch}

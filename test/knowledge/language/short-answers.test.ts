@@ -70,6 +70,8 @@ const questions: readonly (readonly [string, readonly (readonly [string, string]
       ["1180±0.5 ?", "1180{, by tape}"],
       ["1181±1 ?", "{between 1180 and 1182,1180 or 1182}"],
       ["47±0.5 ? (0.5)", "47?"],
+      // A unit of another kind of size.
+      ["", "420 kg"],
       ["", "{yes,no,would be 47,the seller says 47,my mate's is 47}"],
     ],
   ],

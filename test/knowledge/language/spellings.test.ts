@@ -104,6 +104,7 @@ test("short words are no inflections of shorter ones", () => {
   expect(baseForms("doing")).not.toContain("do");
   expect(baseForms("shiny")).not.toContain("shin");
   expect(baseForms("irish")).not.toContain("ir");
+  expect(baseForms("fittings")).not.toContain("fittings");
 });
 
 test.each([
@@ -158,6 +159,7 @@ test.each([
   "clip snap",
   "allen hex",
   "slotted flathead",
+  "tapper tek",
   "fiber strand",
   "flowcoat topcoat",
   "polished buffed",

@@ -22,6 +22,8 @@ describe("a text as it may be read", () => {
     expect(clean("two\u2010hole \u2212 x\u2011y")).toBe("two-hole - x-y");
     expect(clean("17\u00bd wide, \u00be inch, 3 \u215c")).toBe("17 1/2 wide, 3/4 inch, 3 3/8");
     expect(clean("5\u20448")).toBe("5/8");
+    expect(clean("3 at x\u00bd")).toBe("3 at x1/2");
+    expect(clean("`a`")).toBe("`a`");
   });
   test("has long dashes between figures as ranges, and else between clauses", () => {
     expect(clean("1979\u20131981")).toBe("1979-1981");
@@ -37,15 +39,21 @@ describe("a text as it may be read", () => {
     expect(clean("ok \ud83d\ude00")).toBe("ok \ud83d\ude00");
     expect(clean("z\u0331\u0332\u0333\u0334a")).toBe("\u1e95a");
     expect(clean("cafe\u0301")).toBe("caf\u00e9");
+    expect(clean("x\u0332y")).toBe("x\u0332y");
   });
   test("has single blanks, line ends of one kind, and no more than one empty line", () => {
+    expect(clean("a\n b")).toBe("a\nb");
+    expect(clean("a \nb")).toBe("a\nb");
     expect(clean("  a \t b \r\n c\rd\n\n\n\ne  ")).toBe("a b\nc\nd\n\ne");
   });
   test("is cut at eight thousand, and says so", () => {
     expect(cleanText("x".repeat(longestRead))).toEqual({ text: "x".repeat(8000), isCut: false });
     expect(cleanText("x".repeat(longestRead + 1))).toEqual({ text: "x".repeat(8000), isCut: true });
     // One sign that stands for three: what was short enough when typed is not any more.
-    expect(cleanText("\ufb03".repeat(longestRead - 1)).isCut).toBe(true);
+    expect(cleanText("\ufb03".repeat(longestRead - 1))).toMatchObject({
+      text: "ffi".repeat(3000).slice(0, 8000),
+      isCut: true,
+    });
   });
 });
 
@@ -158,12 +166,23 @@ describe("words and what stands between them", () => {
     expect(words("G R P or G.R.P")).toEqual(["fiberglass", "or", "fiberglass"]);
     expect(words("a dozen, half a dozen")).toEqual(["twelve", "six"]);
     expect(words("don't")).toEqual(["dont"]);
+    expect(words("w/badge, P/N 21, p/n 22, the 21st type")).toEqual(
+      "with badge partnumber 21 partnumber 22 the 21st type".split(" "),
+    );
   });
   test("a comma, a bracket, a dash or a colon parts a little, a full stop, a line or a mark wholly", () => {
     expect(breaks("one two, red: blue (green) grey - white")).toBe("snccccc");
     expect(breaks("one. two! red? blue; green\ngrey... white")).toBe("sssssss");
     expect(breaks("44,5 or 5.5 or 5. six")).toBe("snnnnnns");
     expect(breaks("two-hole")).toBe("sn");
+    expect(["one.two", "one.) two", "one / two", "one -two", "one- two"].map(breaks)).toEqual([
+      "ss",
+      "sc",
+      "sc",
+      "sc",
+      "sc",
+    ]);
+    expect(["one /two", "one/ two", "one + two"].map(breaks)).toEqual(["sn", "sn", "snn"]);
   });
   test("a question mark asks, two of them or one in brackets doubt", () => {
     const marks = (text: string) =>
@@ -171,6 +190,9 @@ describe("words and what stands between them", () => {
     expect(marks("is it rough? no")).toEqual(["", "", "asked", ""]);
     expect(marks("rough?? square(?) round ? ?")).toEqual(["doubted", "doubted", "doubted"]);
     expect(marks("rough?")).toEqual(["asked"]);
+    expect(marks("rough?? square? round ( ? )")).toEqual(["doubted", "asked", "doubted"]);
+    expect(marks("rough?? square?")).toEqual(["doubted", "asked"]);
+    expect(marks("rough (so?)")).toEqual(["", "asked"]);
   });
   test("know where they stand, and whether they are written in capitals", () => {
     expect(tokenise("the WS mark").map(({ start, end, isCapital }) => [start, end, isCapital])).toEqual([
