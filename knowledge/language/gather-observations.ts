@@ -4,6 +4,7 @@ import { observeCarriedNouns } from "./carried-nouns.ts";
 import { cueWords } from "./cue-words.ts";
 import { groundWords } from "./ground-words.ts";
 import { observeHeard } from "./hearing/heard-states.ts";
+import { wordsOfFeature } from "./lexicon.ts";
 import { observeLooseWords } from "./loose-words.ts";
 import type { MessageView } from "./message-view.ts";
 import { observeNamedFeatures } from "./named-features.ts";
@@ -11,6 +12,7 @@ import { negationsOf, type Observation, observeStates } from "./observations.ts"
 import { observePresence } from "./presence.ts";
 import type { ShortAnswer } from "./short-answers.ts";
 import type { Spotted } from "./spot-terms.ts";
+import { foldedAt } from "./tokens.ts";
 
 /** By a whole name, a loose word, a noun carried on, a named feature's other words, a feature said to be there or not, or learnt words. */
 export type Finder = "name" | "loose" | "carried" | "named" | "presence" | "heard";
@@ -64,7 +66,7 @@ function isNothingBut({ tokens }: MessageView, answer: ShortAnswer | undefined):
 /** "Is it bare ABS, no brackets?": what follows a question in its sentence, without a verb of its own, goes on asking. */
 function asksOn({ clauses, stances, tokens }: MessageView, { clause: at }: Candidate): boolean {
   // "Why rough" asks without its mark.
-  if (tokens.length <= 3 && /^(?:why|how|where)$/.test(tokens[0]?.folded ?? "")) return true;
+  if (tokens.length <= 3 && /^(?:why|how|where)$/.test(foldedAt(tokens, 0))) return true;
   const clause = clauses[at];
   const opener = clauses.findIndex((each) => each.sentence === clause?.sentence);
   if (clause === undefined || stances[opener]?.aside !== "question") return false;
@@ -74,7 +76,7 @@ function asksOn({ clauses, stances, tokens }: MessageView, { clause: at }: Candi
   return (
     isWhole &&
     isAsked &&
-    cueWords.polar.has(tokens[0]?.folded ?? "") &&
+    cueWords.polar.has(foldedAt(tokens, 0)) &&
     !later.some(({ folded }) => groundWords.verbs.has(folded) || groundWords.firstPerson.has(folded))
   );
 }
@@ -85,9 +87,10 @@ function asksOn({ clauses, stances, tokens }: MessageView, { clause: at }: Candi
  */
 export function candidateOfAnswer(view: MessageView, { finding, by }: ShortAnswer): Candidate | undefined {
   const { value, feature, part } = finding;
-  const words = part === null ? undefined : view.lexicon.parts.get(part)?.features.get(feature);
+  if (part === null || by === "place") return undefined;
+  const words = wordsOfFeature(view.lexicon, part, feature);
   const state = value.kind === "state" ? value.state : words?.polarity.absent;
-  if (part === null || state === undefined || !/state/.test(value.kind) || by === "place") return undefined;
+  if (state === undefined || !/state/.test(value.kind)) return undefined;
   const at = view.tokens.findIndex(({ stem }) => words?.tellingWords.get(stem) === state);
   const place =
     by === "word" && at >= 0

@@ -10,6 +10,7 @@ import { groundWords } from "./ground-words.ts";
 import { type Ground, groundsOfHearing } from "./grounds-of-hearing.ts";
 import type { MessageView } from "./message-view.ts";
 import { isThingAt, isUngrounded, type Seen, seenIn, type Whole, wordAt } from "./seen-candidate.ts";
+import { foldedAt, stemAt } from "./tokens.ts";
 import type { WordClass } from "./word-classes.ts";
 
 const holds =
@@ -58,7 +59,7 @@ function isAskedSentence({ view, clause, candidate, asked }: Seen): boolean {
 function isStatedBefore({ clauses, tokens }: MessageView, clause: Clause): boolean {
   const first = clauses.find(({ sentence }) => sentence === clause.sentence);
   const isOwnStatement =
-    first !== undefined && !clause.isAsked && !groundWords.asking.has(tokens[first.from]?.folded ?? "");
+    first !== undefined && !clause.isAsked && !groundWords.asking.has(foldedAt(tokens, first.from));
   return isOwnStatement || isDescribing(first);
 }
 
@@ -116,7 +117,7 @@ const grounds = {
   "feature named within": ({ isNamedWithin }) => isNamedWithin,
   "feature spoken of": ({ isSpokenOf }) => isSpokenOf,
   "cue in clause": ({ view, beside, words, candidate }) =>
-    beside.some((at) => words?.cues.get(view.tokens[at]?.stem ?? "")?.has(candidate.feature) === true),
+    beside.some((at) => words?.cues.get(stemAt(view.tokens, at))?.has(candidate.feature) === true),
   "another feature named": namesAnotherFeature,
   "part named in message": ({ isPartNamed }) => isPartNamed,
   "other part named": ({ partsNamed, candidate }) => [...partsNamed].some((each) => each !== candidate.part),

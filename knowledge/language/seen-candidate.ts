@@ -9,6 +9,7 @@ import type { MessageView } from "./message-view.ts";
 import { isOtherThing } from "./other-things.ts";
 import type { PartWords } from "./part-words.ts";
 import type { Spotted } from "./spot-terms.ts";
+import { foldedAt, stemAt } from "./tokens.ts";
 import { classesOf, type WordClass } from "./word-classes.ts";
 
 /** What one message offers to all its candidates. */
@@ -114,8 +115,7 @@ export function wholeOf(view: MessageView, candidates: readonly Candidate[], oth
   const share: Record<WordClass, number> = { own: 0, prose: 0, talk: 0, figure: 0, foreign: 0 };
   const one = 1 / Math.max(1, classes.length);
   for (const each of classes) share[each] += one;
-  const isThing = (at: number): boolean =>
-    classes[at] !== "talk" && isOtherThing(view.tokens[at]?.stem ?? "");
+  const isThing = (at: number): boolean => classes[at] !== "talk" && isOtherThing(stemAt(view.tokens, at));
   return {
     classes,
     share,
@@ -181,7 +181,7 @@ export function seenIn(view: MessageView, candidate: Candidate, whole: Whole): S
       candidate.finder === "presence" ||
       candidate.finder === "named",
     isNamedWithin:
-      said.length > 1 && said.some((at) => isOwnCue(words?.cues.get(view.tokens[at]?.stem ?? ""), feature)),
+      said.length > 1 && said.some((at) => isOwnCue(words?.cues.get(stemAt(view.tokens, at)), feature)),
     isSpokenOf: (whole.statesNamed.get(feature) ?? []).some(
       (each) => isOutside(each.from) && namesStateOf(each, part, feature),
     ),
@@ -240,7 +240,7 @@ function headBefore(
   let head = -1;
   for (let at = from; at < verb; at += 1) {
     if (head >= 0 && groundWords.prepositions.has(wordAt(view, at))) break;
-    if (classes[at] !== "talk" || words?.cues.has(view.tokens[at]?.stem ?? "") === true) head = at;
+    if (classes[at] !== "talk" || words?.cues.has(stemAt(view.tokens, at)) === true) head = at;
   }
   return head;
 }
@@ -252,11 +252,9 @@ function kindOfNoun(
   words: PartWords | undefined,
   feature: string,
 ): Subject {
-  const token = view.tokens[at];
-  if (token !== undefined && (words?.nameHeads.has(token.stem) || words?.nameHeads.has(token.folded)))
-    return "part";
+  if (isNameHead(view, at, words)) return "part";
   if (isThingAt(view, at, classes, words, feature)) return "thing";
-  const cues = words?.cues.get(token?.stem ?? "");
+  const cues = words?.cues.get(stemAt(view.tokens, at));
   if (cues !== undefined) return cues.has(feature) ? "feature" : "other feature";
   return classes[at] === "own" || classes[at] === "figure" ? "own" : "foreign";
 }
@@ -269,16 +267,20 @@ export function isThingAt(
   words: PartWords | undefined,
   feature: string,
 ): boolean {
-  const token = view.tokens[at];
-  if (token === undefined || classes[at] === "talk" || !isOtherThing(token.stem)) return false;
-  if (words === undefined) return true;
-  const isOwn = words.nameHeads.has(token.folded) || words.nameHeads.has(token.stem);
-  return !isOwn && words.cues.get(token.stem)?.has(feature) !== true;
+  const stem = stemAt(view.tokens, at);
+  if (classes[at] === "talk" || !isOtherThing(stem)) return false;
+  return !isNameHead(view, at, words) && words?.cues.get(stem)?.has(feature) !== true;
+}
+
+/** "The mirrors" of a door mirror. */
+function isNameHead(view: MessageView, at: number, words: PartWords | undefined): boolean {
+  const heads = words?.nameHeads;
+  return heads?.has(stemAt(view.tokens, at)) === true || heads?.has(wordAt(view, at)) === true;
 }
 
 /** The folded word at a place; empty beyond the ends. */
 export function wordAt(view: MessageView, at: number): string {
-  return view.tokens[at]?.folded ?? "";
+  return foldedAt(view.tokens, at);
 }
 
 /** The places from one to another, both included; none when the second stands before the first. */

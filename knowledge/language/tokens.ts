@@ -60,6 +60,11 @@ export function foldedAt(tokens: readonly Token[], at: number): string {
   return tokens[at]?.folded ?? "";
 }
 
+/** The stem of the word at a place; empty where there is none. */
+export function stemAt(tokens: readonly Token[], at: number): string {
+  return tokens[at]?.stem ?? "";
+}
+
 function asked(token: Token, gap: string): Token {
   return { ...token, isAsked: true, isDoubted: /\?\s*\?|\(\s*\?+\s*\)/.test(gap) };
 }

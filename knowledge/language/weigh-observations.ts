@@ -3,6 +3,7 @@
 import { certainties, type ReportValue } from "../evidence/report.ts";
 import type { StateFeature } from "../handbook/schema.ts";
 import { glueWords } from "./common-words.ts";
+import { wordsOfFeature } from "./lexicon.ts";
 import type { FeatureFinding } from "./message-reading.ts";
 import { type MessageView, wordsBetween } from "./message-view.ts";
 import { stemsOf } from "./name-stems.ts";
@@ -128,7 +129,7 @@ function wordsBeside(view: MessageView, denied: readonly Observation[]): readonl
 function stateFeature(view: MessageView, observation: Observation): StateFeature | undefined {
   const parts = observation.part === null ? view.lexicon.parts.keys() : [observation.part];
   for (const part of parts) {
-    const feature = view.lexicon.parts.get(part)?.features.get(observation.feature)?.feature;
+    const feature = wordsOfFeature(view.lexicon, part, observation.feature)?.feature;
     if (feature?.kind === "states") return feature;
   }
   return undefined;

@@ -5,7 +5,7 @@
 import { glueWords } from "../common-words.ts";
 import { cueWords } from "../cue-words.ts";
 import type { MessageView } from "../message-view.ts";
-import type { Token } from "../tokens.ts";
+import { foldedAt, type Token } from "../tokens.ts";
 
 /** A message cut up, before anything is known of what it speaks of. */
 export type Spoken = Pick<MessageView, "tokens" | "clauses" | "context" | "taken">;
@@ -63,7 +63,7 @@ function addWords(
   add: (gram: string, place: number) => void,
 ): void {
   let before: { word: string; at: number } | undefined;
-  const saidAt = (at: number): string => (taken.has(at) ? "#" : (tokens[at]?.folded ?? ""));
+  const saidAt = (at: number): string => (taken.has(at) ? "#" : foldedAt(tokens, at));
   countedWords(tokens.slice(from, to + 1)).forEach((word, step) => {
     const at = from + step;
     if (step > 0) add(`${saidAt(at - 1)}_${saidAt(at)}`, at - 1);

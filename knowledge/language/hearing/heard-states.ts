@@ -1,8 +1,10 @@
 // States told in words that no name holds ("you could shave in the back of it"), found by what was learnt of how owners
 // speak of them. Generous, like every finder; the judge weighs them.
 import { cueWords } from "../cue-words.ts";
+import { wordsOfFeature } from "../lexicon.ts";
 import type { MessageView } from "../message-view.ts";
 import type { Observation } from "../observations.ts";
+import { foldedAt } from "../tokens.ts";
 import { classesOf, type WordClass } from "../word-classes.ts";
 import { type HeardSentence, type HeardState, type Speaking, speakingFor } from "./hearing.ts";
 
@@ -40,7 +42,7 @@ export function observeHeard(view: MessageView, told: readonly Observation[]): r
 function isTelling(view: MessageView, classes: readonly WordClass[], { place, weight }: Speaking): boolean {
   const isSmall =
     classes[place] === "talk" &&
-    (weight < leastOfTalk || cueWords.negations.has(view.tokens[place]?.folded ?? ""));
+    (weight < leastOfTalk || cueWords.negations.has(foldedAt(view.tokens, place)));
   return !isSmall && !view.taken.has(place) && !isOfName(view, place) && !isOfFigure(view, place);
 }
 
@@ -61,7 +63,7 @@ function isOfFigure({ shown, tokens }: MessageView, at: number): boolean {
 
 /** A feature that may be there or not: "no notches" tells it as well as a name does. */
 function isThereOrNot({ lexicon }: MessageView, { part, feature }: HeardState): boolean {
-  return lexicon.parts.get(part)?.features.get(feature)?.polarity.absent !== undefined;
+  return wordsOfFeature(lexicon, part, feature)?.polarity.absent !== undefined;
 }
 
 function isWithin({ first, last }: HeardSentence, clause: number): boolean {

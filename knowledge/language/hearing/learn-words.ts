@@ -10,7 +10,7 @@ import { gatherObservations } from "../gather-observations.ts";
 import { layOut } from "../lay-out.ts";
 import type { Lexicon } from "../lexicon.ts";
 import type { MessageView } from "../message-view.ts";
-import { tokenise } from "../tokens.ts";
+import { foldedAt, tokenise } from "../tokens.ts";
 import { compileEars, type Ears } from "./ears.ts";
 import { countedWords, type Sentence, sentencesOf } from "./grams.ts";
 import { hear, partsOf, soundedSentences } from "./hearing.ts";
@@ -220,7 +220,7 @@ function gramsOfName(name: string): readonly string[] {
   const tokens = tokenise(cleanText(name).text);
   const counted = countedWords(tokens).filter((word) => word !== undefined);
   const pairs = counted.slice(1).map((word, at) => `${counted[at] ?? ""}+${word}`);
-  const neighbours = tokens.slice(1).map(({ folded }, at) => `${tokens[at]?.folded ?? ""}_${folded}`);
+  const neighbours = tokens.slice(1).map(({ folded }, at) => `${foldedAt(tokens, at)}_${folded}`);
   return [...new Set([...counted, ...pairs, ...neighbours])];
 }
 
