@@ -1,7 +1,6 @@
-/** The careful handbook with a second part kind, whose features may be missing altogether; and what its readers find, in short words. */
+/** The careful handbook with a second part kind, some of whose features may be missing altogether. */
 import { loadHandbook } from "../../knowledge/handbook/load-handbook.ts";
 import type { LearntWords } from "../../knowledge/handbook/schema.ts";
-import { type Candidate, gatherObservations } from "../../knowledge/language/gather-observations.ts";
 import { layOut } from "../../knowledge/language/lay-out.ts";
 import { compileLexicon, type Lexicon } from "../../knowledge/language/lexicon.ts";
 import type { MessageView } from "../../knowledge/language/message-view.ts";
@@ -127,9 +126,4 @@ export function mirrorView(text: string, about = "mirror", lexicon: Lexicon = pl
     ...(part === undefined || part === "" ? {} : { part }),
     ...(askedFeature === undefined ? {} : { askedFeature }),
   }).view;
-}
-
-/** The candidates of a message that tell a state, in the order of their finders. */
-export function candidatesFor(view: MessageView, state: string): readonly Candidate[] {
-  return gatherObservations(view).candidates.filter((each) => each.state === state);
 }
