@@ -38,6 +38,9 @@ describe("a clause speaks of the last noun before its verb", () => {
     The two are chromed -> chromed: subject: a word of the part; verb before
     The chromed housing is what I saw -> chromed: subject: the feature; state within subject
     The gasket is chromed -> chromed: subject: foreign; verb before
+    The handles are hooked -> hooked (door-handle): subject: the part; verb before
+    The mark is hooked -> hooked (door-handle): subject: another feature; verb before
+    The spring of the handle is hooked -> hooked (door-handle): subject: another thing; verb before
     The spring of the lever is flat -> flat (door-handle): subject: another thing
     The lever is flat -> flat (door-handle): subject: the feature
     It was a while ago chromed -> chromed:

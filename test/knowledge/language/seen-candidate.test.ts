@@ -27,6 +27,11 @@ describe("a state in its clause", () => {
     expect(seen("it isn't chromed", denied).said).toEqual([2]);
     expect(seen("it isn't shiny", denied).said).toEqual([1, 2]);
   });
+  test("figures are everyday words", () => {
+    expect(ground("everyday words", "it has 173", chromed(2))).toBe(1);
+    expect(ground("everyday words", "it has ferrets", chromed(2))).toBe(0);
+    expect(ground("everyday words", "it has ferrets 173", chromed(2, { to: 3 }))).toBe(0.5);
+  });
   test("its name is the one that ends with it and means it", () => {
     const { spotted } = seen("no week stamp", chromed(0, { feature: "stamp", state: "unstamped", to: 2 }));
     expect(spotted).toMatchObject({ from: 0, to: 2 });

@@ -52,7 +52,6 @@ describe("what is put right replaces what was said before", () => {
       three screws, three screws, sorry -> screws three
       no screws, two screws, sorry, three screws -> screws three
       two screws, sorry, three screws, no screws -> ~ two screws, sorry, three screws, no screws
-      no, two screws, three screws -> ~ two screws, three screws
       two screws, three screws no -> ~ two screws, three screws
       two screws, wait, three screws, and chromed -> screws three; housing chromed
     `),
@@ -124,6 +123,7 @@ describe("what is denied leaves the others, narrowed by what else the sentence s
       not chromed -> housing painted|plastic
       not chromed, I think -> housing painted|plastic, 0.75
       no straight stalk, it is made of plastic -> stalk moulded
+      made of plastic it has no straight stalk -> stalk moulded
       no straight stalk. It is made of plastic -> stalk bent|moulded
       no straight stalk, my mate has one of plastic -> stalk bent|moulded
       not straight stalk nor bent stalk -> stalk moulded
@@ -200,8 +200,8 @@ describe("of two states in one message", () => {
   });
 
   test("the words of the message are kept from the first to the last, and no part where none is told", () => {
-    const view = mirrorView("bent and bent bent again");
-    const observations = [3, 2, 0].map((at) => said("bent", at, { part: null }));
+    const view = mirrorView("well bent and bent bent again");
+    const observations = [4, 3, 1].map((at) => said("bent", at, { part: null }));
     expect(weighObservations(view, observations).findings).toEqual([
       {
         part: null,
