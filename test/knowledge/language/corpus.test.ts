@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { annotatedMessages, type CorpusHalf } from "../../support/corpus-folder.ts";
 import { demoLexicon } from "../../support/demo-lexicon.ts";
+import { isOrdinary } from "../../support/ordinary-writers.ts";
 import {
   assertsState,
   f1,
@@ -29,18 +30,27 @@ function inFigures(name: string, messages: readonly ScoredMessage[]): string {
   );
 }
 
-// How writers are read who taught nothing of what was learnt is tested beside the learning, on the whole development half.
-test("facts and car facts are read with an F1 of at least 0.93 on messages never looked at", () => {
-  process.stdout.write(
-    inFigures("development", scored("development")) + inFigures("held out", scored("held-out")),
-  );
-  expect(f1(scored("held-out"))).toBeGreaterThanOrEqual(0.93);
-  expect(f1(scored("development"))).toBeGreaterThanOrEqual(0.955);
-});
+const about = 180_000;
 
-// The aim is none; to ask back instead wherever a state might not be meant would lose more facts than F1 allows.
-test("of messages that hold no fact one in thirty asserts a state at most", () => {
+// How writers are read who taught nothing of what was learnt is tested beside the learning, on the whole development half.
+test(
+  "facts and car facts are read with an F1 of at least 0.93 on messages never looked at",
+  () => {
+    process.stdout.write(
+      inFigures("development", scored("development")) + inFigures("held out", scored("held-out")),
+    );
+    expect(f1(scored("held-out"))).toBeGreaterThanOrEqual(0.93);
+    expect(f1(scored("development").filter(({ message }) => isOrdinary(message)))).toBeGreaterThanOrEqual(
+      0.955,
+    );
+    expect(f1(scored("development"))).toBeGreaterThanOrEqual(0.94);
+  },
+  about,
+);
+
+test("of messages that hold no fact none asserts a state, and of those that taught the reader one in two hundred at most", () => {
   expect(withoutFact(scored("held-out")).length).toBeGreaterThanOrEqual(100);
-  expect(withoutFact(scored("held-out")).filter(assertsState).length).toBeLessThanOrEqual(4);
-  expect(withoutFact(scored("development")).filter(assertsState).length).toBeLessThanOrEqual(60);
+  expect(withoutFact(scored("held-out")).filter(assertsState)).toHaveLength(0);
+  const taught = withoutFact(scored("development"));
+  expect(taught.filter(assertsState).length).toBeLessThanOrEqual(taught.length / 200);
 });

@@ -57,7 +57,7 @@ const questions: readonly (readonly [string, readonly (readonly [string, string]
     "rear-spoiler drain-notches",
     [
       ["notches", "{yes,yep,yes there are,notches}"],
-      ["plain", "{no,none,nope,no sir,nothing there,no notches,plain,n,no thanks mate}"],
+      ["plain", "{no,none,nope,no sir,nothing there,no notches,plain,n,no mate}"],
       ["notches (0.5)", "yes?"],
       ["", "{can't tell,how do I check,the seller says yes}"],
     ],

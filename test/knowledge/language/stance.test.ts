@@ -51,7 +51,7 @@ const mixed: readonly Row[] = [
     "",
     ["door-mirror.screws two", "door-mirror.housing cast-alloy"],
   ],
-  ["OEM or repro? six screws", "rear-spoiler", ["rear-spoiler.fixing six-screws"]],
+  ["OEM or repro? six screws hold it", "rear-spoiler", ["rear-spoiler.fixing six-screws"]],
 ];
 test.each(mixed)(
   "a message may hold somebody's word and the speaker's own eyes: %s",
