@@ -12,6 +12,16 @@ import { mirrorLexicon, mirrorView } from "../../support/tarn-mirror.ts";
 import { judgedBy, nats, weighing, weighingMessages } from "../../support/weighing.ts";
 
 const plain = mirrorLexicon();
+/** "Glint" speaks for chromed. */
+const learnt: LearntWords = {
+  messages: 3,
+  words: ["glint"],
+  telling: silent,
+  tellingAtAll: silent,
+  spokenOf: {},
+  parts: { mirror: { housing: { chromed: { bias: -2, weights: "0 500" } } } },
+};
+const hearing = mirrorLexicon(learnt);
 
 function judged(
   text: string,
@@ -28,8 +38,8 @@ function judged(
 describe("a state is taken, asked back or left by how likely it is", () => {
   test.each([
     [0.99, "chromed / "],
-    [0.451, "chromed / "],
-    [0.449, " / chromed"],
+    [takenFrom + 0.001, "chromed / "],
+    [takenFrom - 0.001, " / chromed"],
     [0.201, " / chromed"],
     [0.199, " / "],
   ])("at %d", (probability, expected) => {
@@ -38,10 +48,6 @@ describe("a state is taken, asked back or left by how likely it is", () => {
   test("each for itself", () => {
     const table = weighing(nats(0.9), { "two words": -9, "three words": nats(0.3) - nats(0.9) });
     expect(judged("Chromed with two screws, no week stamp", { plain: table })).toBe("chromed / unstamped");
-  });
-  test("what is just likely enough is taken", () => {
-    expect(takenFrom).toBe(0.45);
-    expect(judged("It is chromed", { plain: weighing(0) })).toBe("chromed / ");
   });
   test("a feature that is told keeps its doubtful rivals, not its unlikely ones", () => {
     const rival = (probability: number) =>
@@ -73,8 +79,10 @@ test("what was learnt weighs each ground of states and of messages, by a finite 
 });
 
 describe("in a message that is not likely to tell anything nothing is taken", () => {
+  /** Likely enough, and no more. */
+  const likely = { plain: weighing(nats(0.7)) };
   const message = (probability: number, besides = {}) =>
-    judged("It is chromed", { plainMessages: weighingMessages(nats(probability)) }, besides);
+    judged("It is chromed", { ...likely, plainMessages: weighingMessages(nats(probability)) }, besides);
   test.each([
     [0.801, "chromed / "],
     [0.799, " / chromed"],
@@ -92,24 +100,42 @@ describe("in a message that is not likely to tell anything nothing is taken", ()
     expect(judged("It is chromed", table)).toBe(" / ");
   });
   test("figures that it tells speak for it where they are weighed", () => {
-    const table = { plainMessages: weighingMessages(-9, { "figures told": 18 }) };
+    const table = { ...likely, plainMessages: weighingMessages(-9, { "figures told": 18 }) };
     expect(judged("It is chromed", table, { figures: 1 })).toBe("chromed / ");
     expect(judged("It is chromed", table)).toBe(" / chromed");
   });
   test("where words of its likeliest state were learnt, another table holds", () => {
-    const housing = { chromed: { bias: -2, weights: "0 500" } };
-    const learnt: LearntWords = {
-      messages: 3,
-      words: ["glint"],
-      telling: silent,
-      tellingAtAll: silent,
-      spokenOf: {},
-      parts: { mirror: { housing } },
-    };
-    const lexicon = mirrorLexicon(learnt);
     const hardly = weighingMessages(-9);
-    expect(judged("A glint to it", { heardMessages: hardly }, {}, lexicon)).toBe(" / chromed");
-    expect(judged("A glint to it", { plainMessages: hardly }, {}, lexicon)).toBe("chromed / ");
-    expect(judged("It has two screws", { plainMessages: hardly }, {}, lexicon)).toBe(" / two");
+    expect(judged("A glint to it", { heardMessages: hardly }, {}, hearing)).toBe(" / chromed");
+    expect(judged("A glint to it", { plainMessages: hardly }, {}, hearing)).toBe("chromed / ");
+    expect(judged("It has two screws", { ...likely, plainMessages: hardly }, {}, hearing)).toBe(" / two");
+  });
+});
+
+describe("a plain statement tells, whatever is thought of its message", () => {
+  const hardly = { plainMessages: weighingMessages(-9), heardMessages: weighingMessages(-9) };
+  const at = (text: string, probability: number) =>
+    judged(text, { ...hardly, plain: weighing(nats(probability)) });
+  test("a feature said to be there or not, from three quarters on", () => {
+    const there = "The screws are there, as far as I could see from here";
+    expect(at(there, 0.751)).toBe("none / ");
+    expect(at(there, 0.749)).toBe(" / none");
+  });
+  test("a state in six plain words at most, from 0.88 on", () => {
+    expect(at("It is chromed, all of it", 0.881)).toBe("chromed / ");
+    expect(at("It is chromed, all of it", 0.879)).toBe(" / chromed");
+    expect(at("It is chromed, all of it here", 0.881)).toBe(" / chromed");
+    expect(at("The spoiler is chromed", 0.99)).toBe(" / chromed");
+  });
+  test("where words of it were learnt, from one and three quarters nats by its names on", () => {
+    const heard = (names: number, words: number) =>
+      judged("It is chromed", { ...hardly, plain: weighing(names), heard: weighing(words) }, {}, hearing);
+    expect(heard(1.75, 2.1)).toBe("chromed / ");
+    expect(heard(1.74, 2.1)).toBe(" / chromed");
+    expect(heard(1.75, 1.9)).toBe(" / chromed");
+  });
+  test("for all that is told beside it", () => {
+    const table = { ...hardly, plain: weighing(nats(0.9), { "two words": nats(0.6) - nats(0.9) }) };
+    expect(judged("It is chromed, two screws", table)).toBe("chromed two / ");
   });
 });

@@ -45,7 +45,10 @@ describe("a short answer fills what nothing else told", () => {
     expect(findingsInWords(readMirror("three", "mirror screws", nothing))).toEqual([]);
   });
   test("beside other facts it needs no message that tells", () => {
-    const message = { plainMessages: weighingMessages(-9, { "figures told": 18 }) };
+    const message = {
+      plain: weighing(nats(0.7)),
+      plainMessages: weighingMessages(-9, { "figures told": 18 }),
+    };
     expect(findingsInWords(readMirror("none", "mirror screws", message))).toEqual([]);
     expect(findingsInWords(readMirror("none, reach 90 mm", "mirror screws", message))).toEqual([
       "mirror.reach 90\u00b10.5 mm",
@@ -55,7 +58,10 @@ describe("a short answer fills what nothing else told", () => {
 });
 
 describe("figures speak for a message's telling anything", () => {
-  const message = { plainMessages: weighingMessages(-9, { "figures told": 18 }) };
+  const message = {
+    plain: weighing(nats(0.7)),
+    plainMessages: weighingMessages(-9, { "figures told": 18 }),
+  };
   test.each([
     ["chromed", []],
     ["chromed, reach 90 mm", ["mirror.housing chromed", "mirror.reach 90\u00b10.5 mm"]],
