@@ -21,6 +21,7 @@ const rows: readonly Row[] = [
       "rear-spoiler.inside-finish smooth",
     ],
   ],
+  ["the tips are round, I looked again", "rear-spoiler width", ["rear-spoiler.tips round"]],
   ["not plain", "rear-spoiler drain-notches", ["rear-spoiler.drain-notches notches"]],
 ];
 test.fails.each(rows)("told, and not yet read: %s", (text, about, expected) => {
