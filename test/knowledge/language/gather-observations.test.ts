@@ -26,6 +26,7 @@ describe("what is found is kept with how it was found and where it stands", () =
       stalk: straight -> loose straight 1-1
       The screws, three -> loose three 2-2
       three, of the screws -> carried three 1-3
+      the housing has body colour -> named painted 0-4
       Has screws -> presence not none 1-1
       the screws are there -> presence not none 1-1
       I see no fixing screws -> presence none 2-4

@@ -149,6 +149,7 @@ describe("who asks does not tell, unless the question describes", () => {
     What have I got here with two screws -> two:
     Which mirror has two screws -> two: opens asking; question
     What do I have, two screws, a bent stalk? -> two: asked sentence
+    It is mine. What do I have, two screws, a bent stalk? -> two: asked sentence
     How do I know, with two screws? -> two: asked sentence; question
     So what mirror is this with two screws, any idea? -> two:
     Hi can you tell me what I have with two screws? -> two: question
