@@ -15,7 +15,9 @@ test("what may not be meant is asked back in words that are then understood", ()
 test("a bare yes to what was asked back takes it as said, in the words that were doubted", () => {
   const talked = talk("which steering wheel is this?", doubtful, "yes");
   expect(talked.text).toContain("I read – rim covering: leather");
-  expect(reportsOf(talked)).toMatchObject([{ feature: "rim-cover", words: "probably the leather", certainty: 1 }]);
+  expect(reportsOf(talked)).toMatchObject([
+    { feature: "rim-cover", words: "probably the leather", certainty: 1 },
+  ]);
 });
 
 test("a no leaves it aside, and a yes said later belongs to nothing", () => {
