@@ -10,14 +10,16 @@ import { mean, percentile, timed } from "../percentiles.ts";
 import type { Row } from "../row.ts";
 
 const ROUNDS = 20;
+/** One message in so many: the search that is held against ours takes a minute for two thousand. */
+const EVERY = 16;
 
 export const readingMessages: Row = {
   name: "reading-messages",
-  about: `the corpus for development, each message read ${ROUNDS} times, beside fuse.js over the whole message`,
+  about: `one in ${EVERY} messages of the development half, each read ${ROUNDS} times, beside fuse.js over the whole message`,
   starts: [],
   measure: () => {
     const { handbook, lexicon } = demoKnowledge();
-    const messages = annotatedMessages("development");
+    const messages = annotatedMessages("development").filter((_, at) => at % EVERY === 0);
     const times = messages.map(({ text, context }) => {
       const read = () => readMessage(text, lexicon, { today: demoToday, ...context });
       return percentile(
