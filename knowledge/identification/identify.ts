@@ -55,7 +55,7 @@ export function identify(compiled: CompiledPart, asked: Question): Identificatio
     .map(
       (index): ClassProbability => ({
         class: classes.names[index] ?? "",
-        probability: sums[index] as number,
+        probability: Math.min(1, sums[index] as number),
       }),
     );
   const byVariant = overVariantsOf(compiled.space, compiled.part, belief.probabilities);
@@ -84,9 +84,10 @@ export function identifyOnce(input: IdentificationInput): Identification | undef
 }
 
 function kindItWasBuiltWith(classes: readonly ClassProbability[]): number {
-  return classes
+  const shares = classes
     .filter((entry) => entry.class === "as-built" || entry.class === "right-kind-replaced")
     .reduce((sum, { probability }) => sum + probability, 0);
+  return Math.min(1, shares);
 }
 
 /** Σ p · log₂(p/prior) over the hypotheses, in bits: how far the facts moved what the car alone says. */

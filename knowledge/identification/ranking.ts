@@ -26,6 +26,7 @@ export function rankingOf(part: PartKind, probabilities: Float64Array): readonly
     .map((index) => ({
       variant: part.variants[index]?.id ?? notInHandbook,
       name: part.variants[index]?.name ?? "not in the handbook",
-      probability: probabilities[index] as number,
+      // A sum of many shares may pass one by a rounding.
+      probability: Math.min(1, probabilities[index] as number),
     }));
 }

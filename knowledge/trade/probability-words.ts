@@ -2,9 +2,12 @@
 // IPCC Fifth Assessment Report on Consistent Treatment of Uncertainties, Table 1. Its terms are nested; as one
 // number needs one word, the partition used by Statistics New Zealand is taken (edges .01 .05 .10 .33 .66 .90 .95 .99).
 
-/** The word of the published scale for a probability in [0, 1]. Throws RangeError outside. */
+/** By so much a sum of many shares may pass the ends. */
+const ROUNDING = 1e-9;
+
+/** The word of the published scale for a probability in [0, 1], rounding aside. Throws RangeError outside. */
 export function probabilityWords(probability: number): string {
-  if (!(probability >= 0 && probability <= 1)) {
+  if (!(probability >= -ROUNDING && probability <= 1 + ROUNDING)) {
     throw new RangeError(`probabilityWords: a probability in [0, 1] is needed, got ${probability}`);
   }
   if (probability > 0.99) return "virtually certain";

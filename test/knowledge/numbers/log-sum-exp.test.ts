@@ -19,3 +19,10 @@ test("what is impossible stays at zero", () => {
 test("when nothing is possible all are equally likely", () => {
   expect([...normaliseLogarithms([-Infinity, -Infinity])]).toEqual([0.5, 0.5]);
 });
+test("however far from nothing the logarithms lie, the probabilities add up to one", () => {
+  for (const depth of [1e3, 1e5, 1e7]) {
+    const probabilities = normaliseLogarithms(Array.from({ length: 300 }, (_, at) => -depth - at / 100));
+    const sum = probabilities.reduce((total, each) => total + each, 0);
+    expect(Math.abs(sum - 1)).toBeLessThan(1e-14);
+  }
+});
