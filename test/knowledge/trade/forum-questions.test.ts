@@ -940,14 +940,14 @@ describe("what members say while a part is identified", () => {
     expect(answerTradeQuestion(message, CONTEXT)).toBeUndefined();
   });
 
-  // Measured: 7 that tell a fact, four of them a mark in few words, and 16 more, most of which ask of the trade indeed
-  // ("is JWL a foundry or a standard?").
+  // Measured on 16,616: 19 that tell a fact, most of them a mark or a rim's size in few words, which are evidence as well; and 28
+  // more, most of which ask of the trade indeed ("is JWL a foundry or a standard?").
   test("few messages of the development corpus are answered from general knowledge, fewest of those that tell a fact", () => {
     const messages = annotatedMessages("development");
     const answered = messages.filter(({ text }) => answerTradeQuestion(text, CONTEXT) !== undefined);
     const telling = answered.filter(({ facts }) => facts.length > 0);
-    expect(messages.length).toBeGreaterThanOrEqual(9_000);
-    expect(telling.map(({ text }) => text).slice(7)).toEqual([]);
-    expect(answered.map(({ text }) => text).slice(23)).toEqual([]);
+    expect(messages.length).toBeGreaterThanOrEqual(16_000);
+    expect(telling.map(({ text }) => text).slice(19)).toEqual([]);
+    expect(answered.map(({ text }) => text).slice(47)).toEqual([]);
   });
 });
