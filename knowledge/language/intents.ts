@@ -106,4 +106,4 @@ export const listVariants =
   /\b(?:(?:list|show)(?: me)? (?:all |the |every )*(?:\w+ )?(?:variants?|versions?|types?|kinds?)|(?:what|which|how many) (?:\w+ ){0,2}(?:variants?|versions?|types|kinds|sorts|varieties)(?: of(?: \w+){0,3})? (?:are there|were there|exist|existed|did they|do you know|were made|were fitted|is there|there are|there were)|(?:what|which) parts (?:do you (?:know|cover|have)|are (?:there|in (?:here|it|the handbook))|can you (?:identify|tell|do))|what (?:are|were) the (?:different |various |possible )?(?:variants?|versions?|types|kinds|options))\b/;
 
 export const switchCase =
-  /\b(?:(?:case|question|number) (?:no )?(?<number>\d{1,3}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)|(?:switch|go|back|change) (?:\w+ )?to (?:case |the )?(?<ordinal>first|second|third|\d{1,3}))\b/;
+  /\b(?:(?:(?:case|question)(?: number)?|(?<=^|\bto )number) (?:no )?(?<number>\d{1,3}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)|(?:switch|go|back|change) (?:\w+ )?to (?:case |the )?(?<ordinal>first|second|third|\d{1,3}))\b/;

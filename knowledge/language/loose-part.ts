@@ -25,7 +25,7 @@ const offered =
 
 /** Come to its owner: what stands between the verb and the place must be the part or a word for it. */
 const come =
-  /\b(?<verb>bought|got|found|won|scored|grabbed|acquired|snagged|rescued|purchased|collected|picked(?: up)?|came)\b(?<what>(?: (?!and\b|but\b|with\b)\w+){0,8}?) (?<place>(?:up|off|from|at|on|in|out of|for|online|second ?hand|used)\b(?: \w+){0,5})/g;
+  /\b(?<verb>bought|got|found|won|scored|grabbed|acquired|snagged|rescued|purchased|collected|picked(?: up)?|came)\b(?<what>(?: (?!and\b|but\b|with\b)\w+){0,8}?) (?<place>(?:up|off|from|at|on|in|out of|for|online|second ?hand|used|behind|under|beneath|inside|beside|among|amongst)\b(?: \w+){0,5})/g;
 const meansPart = /\bparts?\b/;
 const pronoun =
   /^(?: (?:up|both|all|two|half))*(?: (?:it|this|these|them|one|some|that|mine|both)(?: one| two)?)?$/;
@@ -43,7 +43,8 @@ const subject =
 /** "Bought it in 80": when, not where. */
 const sometime =
   /^(?:in|on|at|for) (?:\d|(?:the |last |this |early |late )*(?:january|february|march|april|may|june|july|august|september|october|november|december|spring|summer|autumn|winter|\w+day|sixties|seventies|eighties|nineties)\b)/;
-const somewhere = /^(?:in|at|on) (?:an?|the|my|his|her|our|their)\b/;
+const somewhere =
+  /^(?:in|at|on|behind|under|beneath|inside|beside|among|amongst) (?:an?|the|my|his|her|our|their)\b/;
 const boughtPart =
   /\b(?:just bought|i bought|ive bought|have bought) (?:a|an|this|these|one|two|some)(?: \w+){0,4}? (?:parts?)\b|\bjust bought (?:one|this|these)$/;
 

@@ -75,6 +75,8 @@ function isPlainHere(
   at: number,
 ): boolean {
   if (particular === "how-to-check") return false;
+  // The "N" of "mark: N" answers nothing.
+  if (view.clauses.length > 1 && /^[ny]$/.test(view.clauses[at]?.text ?? "")) return false;
   if (plain === "what-fits" || plain === "where-from-here") return isAsking(view, at);
   return true;
 }
