@@ -164,9 +164,9 @@ export function isRegistration(phrase: DatePhrase, text: string): boolean {
   return /\b(?:registered|first reg\w*)\b[^.;]{0,20}$/.test(sentenceBefore(text, phrase.start));
 }
 
-/** "Before", "up to", "after", "not before" a date. */
+/** "No earlier than", "up to", "before", "after" a date. */
 const bound =
-  /\b(?:(?<onwards>(?:no|not) (?:earlier than|before))|(?<upTo>(?:no|not) (?:later than|after)|until|up to|by(?: the end of)?)|(?<earlier>before|prior to|earlier than|pre)|(?<later>after|later than|post))[ -](?:the )?$/;
+  /\b(?:(?<onwards>(?:no|not) earlier than)|(?<upTo>(?:no|not) later than|until|up to|by(?: the end of)?)|(?<earlier>before|prior to|earlier than|pre)|(?<later>after|later than|post))[ -](?:the )?$/;
 
 /** All readings of a written mark that suit the feature's forms, weights even; the phrase's own date when none does. */
 export function markReadings(
