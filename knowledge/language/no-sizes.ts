@@ -7,12 +7,15 @@ export const loosely =
   /(?:\b(?:about|approx(?:imately)?\.?|around|roughly|circa|ca\.?|nearly|almost|some|say|maybe|probably|near enough|more or less|just (?:over|under|shy of)|a (?:bit|touch|hair|little|shade|smidge|fraction|whisker|tad) (?:over|under|more than|less than)|slightly (?:over|under|more than|less than))|~) ?(?:a |the )?$/i;
 export const looselyAfter =
   /^ *(?:\+\/-|ish\b|or so\b|-ish\b|give or take|approx|roughly|ish|more or less|or thereabouts|odd\b)/i;
-export const bounded =
+const bounded =
   /\b(?:less than|more than|under|over|at least|at most|up to|no (?:more|less) than|max(?:imum)?|min(?:imum)?) $/i;
 
 /** "Not 1180 mm but …", "1192 mm rather than 1180": the size that it has not. */
 export const denied =
   /\b(?:not|never|(?:is|was|are|were)n'?t|rather than|instead of|other than) (?:(?:exactly|the|an?|at|of|about|by) )*$/i;
+
+/** "E4 43R-001234": letters run on. */
+const isOfMark = /^(?!ish\b|j\b|x ?\d)[a-z]/i;
 
 /** Money, time and shares are no sizes. */
 const noSize =
@@ -41,10 +44,15 @@ export function isFootOf(said: string, after: string): boolean {
 
 /** Whether what stands beside a figure makes it no size. */
 export function isNoSize(unit: MeasurementUnit | null, before: string, after: string): boolean {
+  if (bounded.test(before) && !loosely.test(before)) return true;
   if (wholeRange.test(before) || inWater.test(before) || tolerance.test(before)) return true;
   if (unit === null)
     return (
-      noSize.test(after) || numbering.test(before) || isListMark(before, after) || isOfSeries(before, after)
+      isOfMark.test(after) ||
+      noSize.test(after) ||
+      numbering.test(before) ||
+      isListMark(before, after) ||
+      isOfSeries(before, after)
     );
   const isLength = /^(?:mm|cm|in)$/.test(unit);
   return isLength && (givingWay.test(before) || weighing.test(before));
@@ -64,7 +72,7 @@ function isOfSeries(before: string, after: string): boolean {
 
 /** "17 in the middle", "31 in stencil": a place or a manner, not inches, unless the words of a size follow. */
 export function isPreposition(
-  said: string,
+  said: string | undefined,
   number: string,
   text: string,
   end: number,

@@ -5,7 +5,7 @@ import type { Instrument, MeasurementUnit } from "../evidence/report.ts";
 import { convertUnits } from "../trade/units.ts";
 import type { Span } from "./blank-noise.ts";
 import { instrumentNear } from "./instrument-near.ts";
-import { bounded, denied, isFootOf, isNoSize, isPreposition, loosely, looselyAfter } from "./no-sizes.ts";
+import { denied, isFootOf, isNoSize, isPreposition, loosely, looselyAfter } from "./no-sizes.ts";
 import { numberForm as number, type ParsedNumber, parseNumber, shareOf } from "./written-numbers.ts";
 
 export interface Quantity extends Span {
@@ -65,18 +65,16 @@ function quantityOf(match: RegExpMatchArray, text: string): Quantity | undefined
   const before = text.slice(Math.max(0, start - 28), start);
   const groups = apart(match.groups ?? {}, before);
   const written = unitWritten(groups);
-  const isPlace =
-    written !== undefined &&
-    isPreposition(written, groups.low ?? "", text, start + match[0].length, groups.rest);
+  const isPlace = isPreposition(written, groups.low ?? "", text, start + match[0].length, groups.rest);
   const said = isPlace ? undefined : written;
   const low = parseNumber(groups.low ?? "");
   if (low === undefined) return undefined;
   const end = start + lengthUsed(match[0], groups, isPlace);
-  if (bounded.test(before) && !loosely.test(before)) return undefined;
   const base = within(readValue(low, groups, said, isBetween(before, groups)), groups);
   const behind = text.slice(end, end + 30);
-  if (base === undefined || isFootOf(match[0], behind) || isNoSize(base.unit, before, behind.slice(0, 12)))
-    return undefined;
+  if (base === undefined || isFootOf(match[0], behind)) return undefined;
+  // "17 in the middle": the place stands apart from the figure.
+  if (isNoSize(base.unit, before, isPlace ? ` ${behind}` : behind)) return undefined;
   const isLoose = loosely.test(before) || looselyAfter.test(behind.slice(0, 16));
   const instrument = instrumentNear(text, start, end, base.unit);
   return {

@@ -222,8 +222,9 @@ test.each<[string, string, readonly string[]]>([
   [
     "steering-wheel stamp",
     "",
-    ["hub", "no stamp", "there is a tiny wreath on it somewhere", "corvane or rivaden", "corvane, rivaden"],
+    ["hub", "no stamp", "there is a tiny wreath on it somewhere", "corvane, rivaden"],
   ],
+  ["steering-wheel stamp", "corvane|rivaden by word", ["corvane or rivaden"]],
   ["steering-wheel stamp", "none by nod", ["none", "nothing", "no"]],
   ["steering-wheel stamp", "corvane|rivaden by nod", ["yes", "there is", "there is one"]],
   ["door-mirror joint", "steel by word", ["steel"]],
