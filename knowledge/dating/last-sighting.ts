@@ -90,7 +90,9 @@ function useEnd(
   const inMonths = (estimate: Result<EndEstimate, Refusal>): Result<UseLimit, Refusal> =>
     estimate.ok ? found(useLimit(estimate.value, scale, isFirst)) : estimate;
   return found({
-    ...(trusted.length === 0 ? {} : { atLeast: isFirst ? provedFrom(trusted, scale.window) : provedUntil(trusted, scale.window) }),
+    ...(trusted.length === 0
+      ? {}
+      : { atLeast: isFirst ? provedFrom(trusted, scale.window) : provedUntil(trusted, scale.window) }),
     solow: inMonths(solowEnd({ ...rest, places })),
     straussSadler: inMonths(straussSadlerEnd(record)),
     robertsSolow: inMonths(robertsSolowEnd(record)),

@@ -176,7 +176,8 @@ describe("two readings of one part", () => {
       for (let z = -6; z <= 6; z += 0.0005) {
         const share = Math.exp((-z * z) / 2);
         shares += share;
-        sum += share * readings.reduce((all, next) => all * chanceOfReadings([next], mean + spread * z, 0), 1);
+        sum +=
+          share * readings.reduce((all, next) => all * chanceOfReadings([next], mean + spread * z, 0), 1);
       }
       return sum / shares;
     };
