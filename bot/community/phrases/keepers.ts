@@ -16,6 +16,8 @@ function aStanding(standing: Standing): string {
 
 export const notForYou = (needed: Standing) =>
   `That is for ${needed === "owner" ? "an owner" : "a keeper"} to do.`;
+/** How what a keeper tells somebody begins. */
+export const toldByKeeper = (name: string) => `${name}, a keeper,`;
 export const keepersLead = "Who keeps this community’s knowledge:";
 export const keeperLine = (name: string, standing: Standing, since: string) =>
   `${name}, ${standingNames[standing]} since ${since}`;
