@@ -8,7 +8,7 @@ import { reaches } from "../keepers/standing.ts";
 import * as phrases from "../phrases/pins.ts";
 import { changedRecord } from "../record-change.ts";
 import { spoken } from "../spoken.ts";
-import { type Pin, pinKind, questionIndex, standingPins } from "./pin.ts";
+import { isReviewDue, type Pin, pinKind, questionIndex, standingPins } from "./pin.ts";
 import { disputedByCase, disputedByPeriods } from "./pin-dispute.ts";
 import { byNarrowness, isInScope, leastOfQuestion } from "./pin-scope.ts";
 import { pinnedBlock } from "./pinned-block.ts";
@@ -88,8 +88,8 @@ function disputeOf(
   return disputedByCase(scene.knowledge, pin, kept.facts, summary.ranking);
 }
 
-function remarks({ today }: CommunityScene, { review }: Pin): readonly Block[] {
-  if (review === null || review.to > today.from) return [];
+function remarks(scene: CommunityScene, { review }: Pin): readonly Block[] {
+  if (review === null || !isReviewDue(scene, review)) return [];
   return [{ kind: "text", text: phrases.reviewDue(formatInterval(review)), tone: "aside" }];
 }
 
