@@ -87,6 +87,7 @@ function showPin(scene: CommunityScene, id: string): Handled {
   if (record === undefined) return say(phrases.noSuchPin(id));
   if (!reaches(scene.speaker.standing, "keeper")) return say(notForYou("keeper"));
   const draft = draftFromHandedOver(scene, record);
+  if (draft === "no part") return say(phrases.pinNeedsPart);
   return draft === undefined ? say(phrases.noSuchPin(id)) : showDraft(scene, draft);
 }
 

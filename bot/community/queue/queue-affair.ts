@@ -8,7 +8,7 @@ import { waitingBlocks } from "../observations/shown-observation.ts";
 import { oldestFirst } from "../oldest-first.ts";
 import { queueEmpty, queueLead } from "../phrases/hand-over.ts";
 import { notForYou } from "../phrases/keepers.ts";
-import { disputeForKeepers, disputesLead, reviewsLead } from "../phrases/pins.ts";
+import { disputeForKeepers, disputesLead, isOfACase, reviewsLead } from "../phrases/pins.ts";
 import { isReviewDue, standingPins } from "../pins/pin.ts";
 import { disputedByPeriods } from "../pins/pin-dispute.ts";
 import { isRequest, spoken } from "../spoken.ts";
@@ -43,8 +43,10 @@ function pinBlocks(scene: CommunityScene): readonly Block[] {
   const { memory, knowledge, plain } = scene;
   const pins = standingPins(memory.pins);
   const disputes = pins.flatMap(([id, pin]) => {
-    const dispute = disputedByPeriods(plain, knowledge, pin) ?? pin.flagged;
-    return dispute === null ? [] : [disputeForKeepers(id, pin.text, dispute)];
+    // Periods are held against it anew; what a case once said stands until the pin is changed.
+    const byCase = pin.flagged !== null && isOfACase(pin.flagged) ? pin.flagged : undefined;
+    const dispute = disputedByPeriods(plain, knowledge, pin) ?? byCase;
+    return dispute === undefined ? [] : [disputeForKeepers(id, pin.text, dispute)];
   });
   const due = pins
     .filter(([, { review }]) => isReviewDue(scene, review))

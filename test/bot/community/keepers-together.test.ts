@@ -4,6 +4,8 @@ import { memoryStore } from "../../../adapters/store/memory.ts";
 import {
   communityMemories,
   type IncomingMessage,
+  type Knowledge,
+  knowledgeOf,
   openBot,
   pagesOf,
   plainText,
@@ -12,13 +14,15 @@ import {
   type Store,
   signInLinkKind,
 } from "../../../bot/index.ts";
+import { loadHandbook } from "../../../knowledge/index.ts";
+import { carefulFiles } from "../../support/careful-handbook.ts";
 import { clockFrom, silentLog } from "../../support/community-talk.ts";
 import { demoKnowledge } from "../../support/demo-knowledge.ts";
 import { keepSeen, seenCar, seenId } from "../../support/seen-cars.ts";
 
-function processOn(store: Store) {
+function processOn(store: Store, known: readonly Knowledge[] = [demoKnowledge()]) {
   const around = {
-    knowledge: () => [demoKnowledge()],
+    knowledge: () => known,
     store,
     memories: communityMemories(store),
     clock: clockFrom(),
@@ -133,5 +137,59 @@ describe("what a keeper pins", () => {
     await say(`replace pin ${due}: Inside, at the left.`);
     await say(`replace pin ${later}: Inside, at the right.`);
     expect(await say("queue")).toBe("Nothing waits for a keeper.");
+  });
+
+  test("and a case speaks against is told to its asker as theirs, to keepers as an asker's, and on no page", async () => {
+    const process = processOn(memoryStore());
+    const say = kim(process);
+    const settings = await process.bot.settings("home");
+    await process.bot.changeSettings("home", "set-up", { ...settings, platforms: { club: {} } });
+    await say("rear spoiler, which kind is it?");
+    await say("pin this: It is the moulded one.");
+    await say("says moulded spoiler");
+    await say("for any question");
+    await say("keep it");
+    for (const from of ["ann", "bert"]) {
+      const words = "rear spoiler, inside is rough, the tips are square, it has two drain notches";
+      expect(await process.say(from, words)).toContain(
+        "What you told speaks against this: it is not the Moulded spoiler but the First spoiler with drains, likely",
+      );
+    }
+    const queue = await say("queue");
+    expect(queue).toMatch(
+      /What an asker told speaks against this: by that it is not the Moulded spoiler but/u,
+    );
+    const notices = await process.bot.notices(10);
+    expect(notices).toHaveLength(1);
+    for (const { reply } of notices) expect(plainText(reply)).not.toContain("What you told");
+    expect(JSON.stringify(await process.pages.pins("home"))).not.toContain("told");
+  });
+});
+
+describe("a case that was handed over", () => {
+  const loaded = loadHandbook(carefulFiles({}));
+  if (!loaded.ok) throw new Error("the careful handbook is sound");
+  const both = [demoKnowledge(), knowledgeOf(loaded.handbook)];
+  const idIn = (text: string) =>
+    /\b[0-9a-hjkmnp-tv-z]{4}-[0-9a-hjkmnp-tv-z]{4}\b/u.exec(text)?.[0] ?? "no id";
+
+  test("of another handbook than the keeper's is called by its part, and its answer is pinned for that", async () => {
+    const { say } = processOn(memoryStore(), both);
+    await say("ann", "which door handle is this, it has a brass button");
+    const id = idIn(await say("ann", "ask a keeper"));
+    expect(await say("kim", "queue", "keeper")).toContain(`${id}: Door handle`);
+    await say("kim", `answer ${id}: The early one.`, "keeper");
+    expect(await say("kim", `pin ${id}`, "keeper")).toContain("holds for: Door handle");
+    await say("kim", "keep it", "keeper");
+    expect(await say("bert", "which door handle is this?")).toContain("The early one.");
+  });
+
+  test("without a part gives no pin, which would hold nowhere", async () => {
+    const { say } = processOn(memoryStore());
+    await say("ann", "it is 41 cm wide and grey");
+    const id = idIn(await say("ann", "ask a keeper"));
+    await say("kim", `answer ${id}: A spoiler.`, "keeper");
+    expect(await say("kim", `pin ${id}`, "keeper")).toContain("Name the part first");
+    expect(await say("kim", "keep it", "keeper")).not.toContain("Pinned as");
   });
 });
