@@ -23,8 +23,8 @@ const noise: readonly RegExp[] = [
   // A masked chassis number; dots before a figure are a mark.
   /(?:[\w-]{1,13}[ -]?)?\u2022{2,16}(?!\u2022| ?\d)[\w\u2022-]{0,16}|\w\u2022[\w\u2022-]{0,16}|\u2022[A-Za-z][\w\u2022-]{0,16}/g,
   /\b\d[\d,.]* ?(?:k )?miles?\b/gi,
-  // The stop of a shortened word ends no sentence.
-  /(?<=\d ?(?:in|ins|cm|mm|lb|lbs|oz|kg|ft)|\bapprox)\.(?= [a-z\d])/gi,
+  // The stop of a shortened word ends no sentence, where its size goes on.
+  /(?<=\d ?(?:in|ins|cm|mm|ft))\.(?= (?:wide|high|tall|across|thick|long|deep|overall|over|between|tip to)\b)|(?<=\bapprox)\.(?= \d)/gi,
   // A metric thread ("M6 x 20", ISO 261) counts nothing.
   /\bm(?:[3-9]|1[0-2])s?(?: ?x ?\d+(?: ?mm)?|\b)/gi,
 ];

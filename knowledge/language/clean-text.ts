@@ -16,7 +16,7 @@ const control = /[^\P{Cc}\n]/gu;
 const strayHalf = /[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/g;
 
 /** The break of a line that was full, within a sentence: mail programs put it there, not the writer. */
-const wrapped = /(?<=^[^\n]{40,100}[\p{Ll}\d,])\n(?=\p{Ll})/gmu;
+const wrapped = /(?<=^(?!>)[^\n]{40,100}[\p{Ll}\d,])\n(?=\p{Ll})/gmu;
 
 const bullets = /(?<=^|\n|\s)[\u2022\u2023\u25aa\u25cf\u25e6] ?(?=\p{L})/gu;
 const bulletsOfLines = /(?<=^|\n) ?[\u2022\u2023\u25aa\u25cf\u25e6] ?(?=[\p{L}\d])/gu;

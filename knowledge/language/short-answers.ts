@@ -153,8 +153,6 @@ function toldByWord(view: MessageView, words: FeatureWords): ReportValue | undef
   });
   const [only] = told.size > 1 && isPutRight(view) ? [...told].slice(-1) : told;
   if ((told.size === 1 || isPutRight(view)) && only !== undefined) return { kind: "state", state: only };
-  const isChoice = told.size > 1 && denied.size === 0 && view.tokens.some(({ folded }) => folded === "or");
-  if (isChoice) return { kind: "weighed-states", weights: evenly([...told]) };
   if (told.size > 0 || denied.size === 0 || words.feature.kind !== "states") return undefined;
   const left = statesLeft(words.feature, denied, sureWords(view));
   const [last] = left;

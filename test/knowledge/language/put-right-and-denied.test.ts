@@ -49,7 +49,6 @@ test("a place far from something denies nothing", () => {
 
 const open: readonly Row[] = [
   ["2-3 screws", "door-mirror", screws("two|three")],
-  ["2 or 3", "door-mirror screws", screws("two|three")],
   ["twenty two screws", "door-mirror", []],
 ];
 test.each(open)(
@@ -90,6 +89,11 @@ test.each(lists)(
 
 test("the break of a full line within a sentence is none of the writer's", () => {
   const text = "I looked at the mirror this morning in good light and it has three\nscrews in the foot";
+  expect(findingsInWords(readDemo(text, "door-mirror"))).toEqual(screws("three"));
+});
+
+test("a quoted line does not run on into the next", () => {
+  const text = "> it has two screws in the foot and the housing is of alloy\nmine has three screws";
   expect(findingsInWords(readDemo(text, "door-mirror"))).toEqual(screws("three"));
 });
 
