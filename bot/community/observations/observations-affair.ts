@@ -2,6 +2,7 @@
 import type { Affair, CommunityScene, Handled } from "../affair.ts";
 import { reaches } from "../keepers/standing.ts";
 import * as phrases from "../phrases/observations.ts";
+import { say } from "../say.ts";
 import { isRequest, requestAbout, spoken } from "../spoken.ts";
 import { Draft, draftFromCase } from "./draft.ts";
 import { exchange } from "./exchange.ts";
@@ -31,14 +32,19 @@ export const observationsAffair: Affair = {
   resume,
 };
 
-function begin(scene: CommunityScene): Handled | undefined {
-  return reaches(scene.speaker.standing, "contributor") ? askNext(scene, draftFromCase(scene)) : undefined;
+function begin(scene: CommunityScene): Handled {
+  const isMember = reaches(scene.speaker.standing, "contributor");
+  return isMember ? askNext(scene, draftFromCase(scene)) : say(phrases.onlyMembersRecord);
 }
 
 /** The next answer of a recording, or the words that a request still needs. */
 function resume(scene: CommunityScene, state: unknown): Handled | undefined {
   const wanted = WordsWanted.safeParse(state);
-  if (!wanted.success) return resumeDraft(scene, Draft.parse(state));
+  if (!wanted.success) {
+    // One of an older shape cannot be gone on with; it is left, and the message is read as any other.
+    const draft = Draft.safeParse(state);
+    return draft.success ? resumeDraft(scene, draft.data) : undefined;
+  }
   const request = withWords(scene, wanted.data);
   if (request === undefined) return undefined;
   if (request === null) return { blocks: [{ kind: "text", text: phrases.nothingSaid }], errand: null };

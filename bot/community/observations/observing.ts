@@ -24,21 +24,31 @@ export function askNext(scene: CommunityScene, draft: Draft, remark?: string): H
 }
 
 /** Takes the answer to the open step; undefined when the message is about something else. */
-export function resumeDraft(scene: CommunityScene, draft: Draft): Handled | undefined {
-  const step = nextStep(draft);
+export function resumeDraft(scene: CommunityScene, kept: Draft): Handled | undefined {
+  const step = nextStep(kept);
   const said = answerTo(scene, step);
   if (said === undefined) return undefined;
   if (isRequest(said, /^(?:leave[ -]it|cancel|stop)$/u)) {
     return { blocks: [{ kind: "text", text: phrases.nothingRecorded }], errand: null };
   }
-  if (isRequest(said, /^back$/u)) return askNext(scene, steppedBack(draft));
+  if (isRequest(said, /^back$/u)) return askNext(scene, steppedBack(kept));
+  const draft = withPhotographs(scene, kept);
+  if (said === "" && step !== "photographs") {
+    return askNext(scene, draft, phrases.photographsKept(draft.photographs.length));
+  }
   if (step === "confirm")
     return isRequest(said, /^(?:record[ -]it|yes|yes please)$/u) ? record(scene, draft) : undefined;
   const answered = answeredStep(scene, draft, step, said);
   return answered === undefined ? askNext(scene, draft, phrases.notRead(said)) : askNext(scene, answered);
 }
 
-/** Words, or the id that was pressed for this step; photographs alone are an answer where they are asked for. */
+/** Photographs belong to what is recorded whenever they are sent. */
+function withPhotographs({ message }: CommunityScene, draft: Draft): Draft {
+  const { photographs = [] } = message;
+  return { ...draft, photographs: [...new Set([...draft.photographs, ...photographs])] };
+}
+
+/** Words, or the id that was pressed for this step; "": photographs alone. */
 function answerTo(scene: CommunityScene, step: string): string | undefined {
   const { answer, photographs = [] } = scene.message;
   if (answer === undefined) return spoken(scene.message) ?? (photographs.length > 0 ? "" : undefined);

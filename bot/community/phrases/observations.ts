@@ -2,6 +2,8 @@
 import type { ProvenanceGrade } from "../../../knowledge/index.ts";
 import { counted, quoted, withThe } from "../../conversation/phrases/grammar.ts";
 
+export const onlyMembersRecord =
+  "Recording what was seen is for members of this community: say it where they meet, or ask a keeper here to invite you as a contributor.";
 export const whichPart = "Which part did you see?";
 export const whichKind = (part: string) => `Which kind of ${part} was it? Or say what you saw on it.`;
 export const asTold = "what I told decides";
@@ -42,6 +44,7 @@ export const kindFromFacts = "what was told decides";
 export const told = (feature: string, value: string) => `${feature}: ${value}`;
 
 export const notRead = (words: string) => `I could not read ${quoted(words)} as an answer to that.`;
+export const photographsKept = (count: number) => `${counted(count, "photograph")} kept with it so far.`;
 export const nothingRecorded = "Nothing is recorded.";
 export const recorded = (id: string) =>
   `Recorded as ${id}; it counts once a keeper has accepted it, and you hear of that here.`;

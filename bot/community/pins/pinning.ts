@@ -58,7 +58,10 @@ function shownDraft(
 export function resumePinning(scene: CommunityScene, state: unknown): Handled | undefined {
   const said = spoken(scene.message);
   if (said === undefined) return undefined;
-  const draft = Pin.parse(state);
+  const kept = Pin.safeParse(state);
+  // One of an older shape cannot be gone on with; the message is read as any other.
+  if (!kept.success) return undefined;
+  const draft = kept.data;
   if (isRequest(said, /^(?:keep it|pin it|yes|yes please)$/u)) return keep(scene, draft);
   if (isRequest(said, /^(?:leave it|cancel|no|stop|forget it)$/u)) {
     return { blocks: [{ kind: "text", text: phrases.notPinned }], errand: null };
