@@ -14,7 +14,7 @@ import { notForYou } from "../phrases/keepers.ts";
 import { changedRecord, newRecord, type RecordChange } from "../record-change.ts";
 import { say } from "../say.ts";
 import { isRequest, requestAbout, spoken } from "../spoken.ts";
-import { type HandedOver, handedOverKind } from "./handed-over.ts";
+import { type HandedOver, handedOverKind, knowledgeOfPart } from "./handed-over.ts";
 
 const asksKeeper = /^(?:please )?(?:ask|hand (?:it |this )?(?:over )?to) (?:a|the) keepers?$|^hand over$/u;
 
@@ -52,6 +52,7 @@ function handToKeepers(scene: CommunityScene): Handled {
     conversation: scene.message.conversation,
     case: kept.id,
     part: kept.facts.part,
+    handbook: kept.handbook,
     asker: speaker.id,
     askerName: speaker.name,
     at: scene.at,
@@ -199,7 +200,8 @@ export function isOpen({ stands }: HandedOver): boolean {
 
 /** The line of a handed-over case in the keepers' queue. */
 export function queueLine(scene: CommunityScene, id: string, record: HandedOver): string {
-  const part = findPart(scene.knowledge, record.part)?.name ?? phrases.partUnknown;
+  const known = knowledgeOfPart(scene, record);
+  const part = (known && findPart(known, record.part))?.name ?? phrases.partUnknown;
   const date = dayInWords(record.at);
   const mark = record.stands === "asked-back" ? phrases.askedBackMark : "";
   return phrases.queueLine(id, record.askerName, part, date, mark);

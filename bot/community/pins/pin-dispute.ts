@@ -14,6 +14,7 @@ import type { CaseFacts } from "../../conversation/case.ts";
 import { findPart, type Knowledge } from "../../conversation/knowledge.ts";
 import { listed, withThe } from "../../conversation/phrases/grammar.ts";
 import type { CaseSummary } from "../../reply.ts";
+import type { CommunityScene } from "../affair.ts";
 import * as phrases from "../phrases/pins.ts";
 import type { Pin, PinScope } from "./pin.ts";
 
@@ -32,13 +33,26 @@ export function disputedByPeriods(plain: Knowledge, learnt: Knowledge, pin: Pin)
   return isHandbook ? phrases.handbookSays(name) : phrases.observationsSay(name);
 }
 
+/** The same in the handbook that the pin is for; undefined too where that one serves no more. */
+export function disputedHere({ served, loaded }: CommunityScene, pin: Pin): string | undefined {
+  const isMeant = ({ handbook }: Knowledge) => handbook.cover.id === pin.scope.handbook;
+  const [plain, learnt] = [served.find(isMeant), loaded.find(isMeant)];
+  return plain && learnt && disputedByPeriods(plain, learnt, pin);
+}
+
+/** What a case speaks against, as its asker is told, and as the keepers are, who did not tell it. */
+export interface CaseDispute {
+  readonly forAsker: string;
+  readonly forKeepers: string;
+}
+
 /** Because of the evidence of this case. */
 export function disputedByCase(
   knowledge: Knowledge,
   pin: Pin,
   facts: CaseFacts,
   ranking: CaseSummary["ranking"],
-): string | undefined {
+): CaseDispute | undefined {
   const { says } = pin;
   const [first] = ranking;
   if (says.length === 0 || first === undefined || facts.reports.length === 0) return undefined;
@@ -48,11 +62,12 @@ export function disputedByCase(
   );
   if (share >= speaksAgainst || first.probability < 0.5) return undefined;
   const name = first.variant === notInHandbook ? phrases.somethingElse : withThe(first.name);
-  return phrases.caseSays(
-    listed(says.map((id) => kindName(knowledge, facts.part ?? "", id))),
-    name,
-    sayProbability(first.probability),
-  );
+  const said = listed(says.map((id) => kindName(knowledge, facts.part ?? "", id)));
+  const chance = sayProbability(first.probability);
+  return {
+    forAsker: phrases.caseSays(said, name, chance),
+    forKeepers: phrases.caseSaysToKeepers(said, name, chance),
+  };
 }
 
 interface Share {

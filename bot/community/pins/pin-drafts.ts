@@ -1,10 +1,10 @@
 /** What a pinned answer begins as: from the case in hand, from a plain question, or from what a keeper answered to a case. */
-import { goals, partById } from "../../../knowledge/index.ts";
+import { goals } from "../../../knowledge/index.ts";
 import { assess } from "../../conversation/assess.ts";
 import type { Case } from "../../conversation/case.ts";
 import { verdictBlocks } from "../../conversation/saying/say-answer.ts";
 import type { CommunityScene } from "../affair.ts";
-import type { HandedOver } from "../hand-over/handed-over.ts";
+import { type HandedOver, knowledgeOfPart } from "../hand-over/handed-over.ts";
 import type { Pin, PinScope } from "./pin.ts";
 
 function blankPin({ speaker, at, knowledge }: CommunityScene, text: string, scope: Partial<PinScope>): Pin {
@@ -58,13 +58,19 @@ export function draftFromQuestion(scene: CommunityScene, question: string, words
   return blankPin(scene, words, { question });
 }
 
-/** The keeper's last words on it, for its part; undefined while nobody has answered. */
+/** The keeper's last words on it; undefined while nobody has answered. */
+export function answerOf({ sayings, stands }: HandedOver): string | undefined {
+  return stands === "answered" ? sayings.at(-1)?.words : undefined;
+}
+
+/** Those words for its part; undefined: it names none that is known, and a pin for nothing would never be shown. */
 export function draftFromHandedOver(
   scene: CommunityScene,
-  { part, sayings, stands }: HandedOver,
+  record: HandedOver,
+  answer: string,
 ): Pin | undefined {
-  const answer = sayings.at(-1);
-  if (stands !== "answered" || answer === undefined) return undefined;
-  const isKnown = part !== null && partById(scene.knowledge.handbook, part) !== undefined;
-  return blankPin(scene, answer.words, { part: isKnown ? part : null, goal: isKnown ? goals[0] : null });
+  const known = knowledgeOfPart(scene, record);
+  if (known === undefined) return undefined;
+  const { part } = record;
+  return blankPin(scene, answer, { handbook: known.handbook.cover.id, part, goal: goals[0] });
 }

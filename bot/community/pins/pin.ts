@@ -38,11 +38,18 @@ export const Pin = z
     /** When its author wants to look at it again. */
     review: Span.nullable(),
     stands: z.enum(["standing", "withdrawn"]),
-    /** What spoke against it when the keepers were last told. */
+    /** What spoke against it when the keepers were last told, in words for them. */
     flagged: z.string().nullable(),
+    /** That was the evidence of somebody's case, which the handbook's periods do not show. */
+    isFlaggedByCase: z.literal(true).exactOptional(),
   })
   .readonly();
 export type Pin = z.output<typeof Pin>;
+
+/** Whether its author wanted to look at it again by a day that is over. */
+export function isReviewDue({ review }: Pin, today: Interval): boolean {
+  return review !== null && review.to <= today.from;
+}
 
 /** The pins of a community with an index over their words, made anew only after a change. */
 export interface PinsView {

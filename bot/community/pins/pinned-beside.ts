@@ -8,8 +8,8 @@ import { reaches } from "../keepers/standing.ts";
 import * as phrases from "../phrases/pins.ts";
 import { changedRecord } from "../record-change.ts";
 import { spoken } from "../spoken.ts";
-import { type Pin, pinKind, questionIndex, standingPins } from "./pin.ts";
-import { disputedByCase, disputedByPeriods } from "./pin-dispute.ts";
+import { isReviewDue, type Pin, pinKind, questionIndex, standingPins } from "./pin.ts";
+import { type CaseDispute, disputedByCase, disputedHere } from "./pin-dispute.ts";
 import { byNarrowness, isInScope, leastOfQuestion } from "./pin-scope.ts";
 import { pinnedBlock } from "./pinned-block.ts";
 
@@ -35,11 +35,15 @@ export function pinnedBeside(
   if (isShown && !isAnswer && !answersWords) return { pinned: [id] };
   const dispute = disputeOf(scene, after, reply, pin);
   return {
-    first: [pinnedBlock(id, pin, dispute), ...remarks(scene, pin), ...forKeepers(scene, holding.slice(1))],
+    first: [
+      pinnedBlock(id, pin, dispute?.forAsker),
+      ...remarks(scene, pin),
+      ...forKeepers(scene, holding.slice(1)),
+    ],
     pinned: [id],
     answersWords,
     shown: { case: kept, marks: [mark] },
-    ...(dispute === undefined || dispute === pin.flagged ? {} : flag(id, pin, dispute)),
+    ...(dispute === undefined || dispute.forKeepers === pin.flagged ? {} : flag(id, pin, dispute)),
   };
 }
 
@@ -75,21 +79,26 @@ function wasDone({ conversation }: CommunityScene, kept: string): boolean {
   return before !== undefined && before.facts.part !== null && before.facts.open === null;
 }
 
+interface Dispute extends CaseDispute {
+  readonly isOfCase: boolean;
+}
+
 function disputeOf(
   scene: CommunityScene,
   after: Conversation,
   { summary }: Reply,
   pin: Pin,
-): string | undefined {
+): Dispute | undefined {
+  const byPeriods = disputedHere(scene, pin);
+  if (byPeriods !== undefined) return { forAsker: byPeriods, forKeepers: byPeriods, isOfCase: false };
   const kept = caseInHand(after, scene.speaker.id);
-  const plain = scene.plain;
-  const byPeriods = disputedByPeriods(plain, scene.knowledge, pin);
-  if (byPeriods !== undefined || kept === undefined) return byPeriods;
-  return disputedByCase(scene.knowledge, pin, kept.facts, summary.ranking);
+  const byCase = kept && disputedByCase(scene.knowledge, pin, kept.facts, summary.ranking);
+  return byCase && { ...byCase, isOfCase: true };
 }
 
-function remarks({ today }: CommunityScene, { review }: Pin): readonly Block[] {
-  if (review === null || review.to > today.from) return [];
+function remarks({ today }: CommunityScene, pin: Pin): readonly Block[] {
+  const { review } = pin;
+  if (review === null || !isReviewDue(pin, today)) return [];
   return [{ kind: "text", text: phrases.reviewDue(formatInterval(review)), tone: "aside" }];
 }
 
@@ -102,11 +111,19 @@ function forKeepers(
   return wider.map(([id, { text }]) => ({ kind: "text", text: phrases.alsoPinned(id, text), tone: "aside" }));
 }
 
-function flag(id: string, pin: Pin, dispute: string): Pick<Beside, "changes" | "tellings"> {
-  const words = [phrases.disputeForKeepers(id, pin.text, dispute), phrases.disputeHow(id)];
+function flag(
+  id: string,
+  pin: Pin,
+  { forKeepers: flagged, isOfCase }: Dispute,
+): Pick<Beside, "changes" | "tellings"> {
+  const words = [phrases.disputeForKeepers(id, pin.text, flagged), phrases.disputeHow(id)];
   return {
     changes: [
-      changedRecord(pinKind, id, phrases.whyFlagged(id), (before) => ({ ...before, flagged: dispute })),
+      changedRecord(pinKind, id, phrases.whyFlagged(id), ({ isFlaggedByCase: _, ...before }) => ({
+        ...before,
+        flagged,
+        ...(isOfCase ? { isFlaggedByCase: true as const } : {}),
+      })),
     ],
     tellings: [{ audience: "keepers", blocks: words.map((text) => ({ kind: "text", text })) }],
   };

@@ -5,6 +5,7 @@ import { text } from "../../text-blocks.ts";
 import type { CommunityScene, Handled } from "../affair.ts";
 import { SharedSheet, sharedSheetKind } from "../car-sheet/shared-sheet.ts";
 import { keepersIn } from "../keepers/keepers-record.ts";
+import { knowledgeFor } from "../observations/step-answers.ts";
 import { oldestFirst } from "../oldest-first.ts";
 import { ownConversations } from "../person/own-records.ts";
 import { standingNames } from "../phrases/keepers.ts";
@@ -20,7 +21,7 @@ export function ownThings(scene: CommunityScene) {
       .map((one) => ({
         conversation,
         case: one.id,
-        part: findPart(scene.knowledge, one.facts.part)?.name ?? one.facts.part,
+        part: findPart(knowledgeFor(scene, one), one.facts.part)?.name ?? one.facts.part,
         goal: one.facts.goal,
         ...(one.owner === id ? { car: one.facts.car, told: one.facts.unplaced } : {}),
         facts: one.facts.reports.filter(({ by }) => by === id),

@@ -1,6 +1,7 @@
 /** "keepers' queue": everything that waits for a keeper, in one look. */
 import { quoted } from "../../conversation/phrases/grammar.ts";
 import type { Block } from "../../reply.ts";
+import { aside } from "../../text-blocks.ts";
 import type { Affair, CommunityScene, Handled } from "../affair.ts";
 import { isOpen, queueLine } from "../hand-over/hand-over-affair.ts";
 import { reaches } from "../keepers/standing.ts";
@@ -8,9 +9,9 @@ import { waitingBlocks } from "../observations/shown-observation.ts";
 import { oldestFirst } from "../oldest-first.ts";
 import { queueEmpty, queueLead } from "../phrases/hand-over.ts";
 import { notForYou } from "../phrases/keepers.ts";
-import { disputeForKeepers, disputesLead, reviewsLead } from "../phrases/pins.ts";
-import { standingPins } from "../pins/pin.ts";
-import { disputedByPeriods } from "../pins/pin-dispute.ts";
+import { disputeForKeepers, disputesLead, reviewsHow, reviewsLead } from "../phrases/pins.ts";
+import { isReviewDue, standingPins } from "../pins/pin.ts";
+import { disputedHere } from "../pins/pin-dispute.ts";
 import { isRequest, spoken } from "../spoken.ts";
 
 export const queueAffair: Affair = {
@@ -39,17 +40,21 @@ function handedOverBlocks(scene: CommunityScene): readonly Block[] {
 }
 
 /** Pinned answers that something speaks against, and those whose author wanted to look again by now. */
-function pinBlocks({ memory, today, knowledge, plain }: CommunityScene): readonly Block[] {
+function pinBlocks(scene: CommunityScene): readonly Block[] {
+  const { memory, today } = scene;
   const pins = standingPins(memory.pins);
   const disputes = pins.flatMap(([id, pin]) => {
-    const dispute = disputedByPeriods(plain, knowledge, pin) ?? pin.flagged;
+    const byCase = pin.isFlaggedByCase === true ? pin.flagged : null;
+    const dispute = disputedHere(scene, pin) ?? byCase;
     return dispute === null ? [] : [disputeForKeepers(id, pin.text, dispute)];
   });
   const due = pins
-    .filter(([, { review }]) => review !== null && review.to <= today.from)
+    .filter(([, pin]) => isReviewDue(pin, today))
     .map(([id, pin]) => `${id}: ${quoted(pin.text, 120)}`);
   return [
     ...(disputes.length === 0 ? [] : [{ kind: "list", lead: disputesLead, items: disputes } as const]),
-    ...(due.length === 0 ? [] : [{ kind: "list", lead: reviewsLead, items: due } as const]),
+    ...(due.length === 0
+      ? []
+      : [{ kind: "list", lead: reviewsLead, items: due } as const, aside(reviewsHow)]),
   ];
 }
