@@ -144,8 +144,9 @@ function besides(message: IncomingMessage, at: number, changes: TurnTaken["chang
   return [...rows, ledgerStep(community, changed, message.from, at, saidOf(told))];
 }
 
+/** What many changes were made for together is said once. */
 function saidOf(changes: readonly RecordChange[]): string {
-  return changes.map(({ why }) => why).join("; ");
+  return [...new Set(changes.map(({ why }) => why))].join("; ");
 }
 
 function changeBy(message: IncomingMessage, at: number): Change {

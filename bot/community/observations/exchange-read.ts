@@ -21,6 +21,9 @@ class RowFault extends Error {
   override readonly name = "RowFault";
 }
 
+/** Whatever else is written there waits for a keeper. */
+const exported = ["accepted", "declined", "withdrawn"] as const;
+
 type CellOf = (column: Column) => string;
 
 export function readRows(scene: CommunityScene, text: string): FoundRows {
@@ -85,7 +88,7 @@ function observationOf(scene: CommunityScene, cell: CellOf): Observation {
         .filter((link) => /^https?:\/\/\S{1,500}$/u.test(link)),
       credit: cell("credit") === "yes",
     },
-    stands: cell("stands") === "accepted" ? "accepted" : "waiting",
+    stands: exported.find((stands) => stands === cell("stands")) ?? "waiting",
     kinds: [],
     reason: null,
     isRuledAsBuilt: cell("as built by ruling") === "yes",
@@ -93,8 +96,12 @@ function observationOf(scene: CommunityScene, cell: CellOf): Observation {
   };
 }
 
+/** Without an id the one that the message is read against. */
 function handbookOf({ served, knowledge }: CommunityScene, id: string): Handbook {
-  return served.find(({ handbook }) => handbook.cover.id === id)?.handbook ?? knowledge.handbook;
+  if (id === "") return knowledge.handbook;
+  const found = served.find(({ handbook }) => handbook.cover.id === id);
+  if (found === undefined) throw new RowFault(words.handbook(id));
+  return found.handbook;
 }
 
 function carOf({ cars }: Handbook, cell: CellOf): Observation["saw"]["car"] {

@@ -15,6 +15,8 @@ import { observationKind } from "./observations-view.ts";
 import { readJson } from "./read-json.ts";
 
 const mostFaults = 20;
+/** One commit of the store holds a thousand changes; what is over goes in with the next message. */
+const mostAtOnce = 900;
 
 /** Undefined when the words ask for neither. Rows are taken from the message as it was sent, line by line. */
 export function exchange(scene: CommunityScene): Handled | undefined {
@@ -59,17 +61,24 @@ function imported(scene: CommunityScene, text: string): Handled {
   // What is there twice in one text is taken in once.
   const fresh = [...new Map(rows.map((one) => [one.id, one])).values()].filter(({ id }) => !byId.has(id));
   const known = rows.length - fresh.length;
-  const records = fresh.map(({ id, observation }) => ({ id, observation: settled(scene, observation) }));
+  const records = fresh
+    .slice(0, mostAtOnce)
+    .map(({ id, observation }) => ({ id, observation: settled(scene, observation) }));
   const waiting = records.filter(({ observation }) => observation.stands === "waiting").length;
+  const rest = fresh.length - records.length;
   const shown = faults.slice(0, mostFaults).map(({ place, fault }) => phrases.rowFault(place, fault));
   const left = faults.length - shown.length;
   const items = [...shown, ...(left > 0 ? [phrases.moreFaults(left)] : [])];
   const list: readonly Block[] =
     items.length === 0 ? [] : [{ kind: "list", lead: phrases.rowsNotRead, items }];
   return {
-    blocks: [{ kind: "text", text: phrases.imported(records.length, waiting, known) }, ...list],
+    blocks: [
+      { kind: "text", text: phrases.imported(records.length, waiting, known) },
+      ...(rest === 0 ? [] : [{ kind: "text", text: phrases.notYetImported(rest) } as const]),
+      ...list,
+    ],
     changes: records.map(({ id, observation }) =>
-      newRecord(observationKind, id, phrases.whyImported(id), observation),
+      newRecord(observationKind, id, phrases.whyImported(records.length), observation),
     ),
     isPrivate: true,
   };

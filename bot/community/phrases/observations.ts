@@ -136,7 +136,9 @@ export const exportName = (ending: string) => `observations.${ending}`;
 export const exported = (count: number) => `${counted(count, "observation")} to save.`;
 export const exportNote = "Cells that a spreadsheet would take for formulas begin with an apostrophe.";
 export const imported = (count: number, waiting: number, known: number) =>
-  `${counted(count, "observation")} taken in, ${waiting} of them waiting for a keeper${known === 0 ? "" : `; ${known} were there already`}.`;
+  `${counted(count, "observation")} taken in, ${waiting} of them waiting for a keeper${known === 0 ? "" : `; ${known} ${known === 1 ? "was" : "were"} there already`}.`;
+export const notYetImported = (count: number) =>
+  `${counted(count, "more observation")} would be too many for one message: send the same again, and they are taken in too.`;
 export const rowsNotRead = "These were not read:";
 export const rowFault = (place: string, fault: string) => `${place}: ${fault}`;
 export const moreFaults = (count: number) => `and ${count} more`;
@@ -157,4 +159,4 @@ export const faults = {
   grade: (text: string) => `${quoted(text)} is no history that is known here`,
   car: (text: string) => `${quoted(text)} is not among the handbook’s cars`,
 } as const;
-export const whyImported = (id: string) => `imported observation ${id}`;
+export const whyImported = (count: number) => `imported ${counted(count, "observation")}`;

@@ -1,9 +1,12 @@
 // Observations out of a community and in again, and how often each observer is right.
-import { describe, expect, test } from "vitest";
+import { afterAll, describe, expect, test } from "vitest";
 import { memoryStore } from "../../../adapters/store/memory.ts";
 import type { Block } from "../../../bot/index.ts";
 import { clockFrom, communityTalk } from "../../support/community-talk.ts";
+import { closeStores, newStores } from "../../support/new-stores.ts";
 import { keepSeen, type SeenCar, seenCar } from "../../support/seen-cars.ts";
+
+afterAll(closeStores);
 
 const cars: readonly SeenCar[] = [
   { variant: "second", year: 1980, month: 6, by: '=HYPERLINK("x")' },
@@ -68,7 +71,7 @@ describe("export and import", () => {
     const rows = "part,kind,built from,history\nrear spoiler,Second spoiler,1980-06,one-owner";
     expect(textsOf(await keeper(`import observations:\n${rows}`))).toContain("1 observation taken in");
     expect(textsOf(await keeper(`import observations:\n${rows}`))).toContain(
-      "0 observations taken in, 0 of them waiting for a keeper; 1 were there already",
+      "0 observations taken in, 0 of them waiting for a keeper; 1 was there already",
     );
   });
 
@@ -91,6 +94,48 @@ describe("export and import", () => {
     expect(text).toContain("row 6: the last day is before the first");
     expect(text).toContain("row 7: “garage queen” is no history that is known here");
   });
+
+  test("a row of a handbook that does not serve here is refused, not taken for another's", async () => {
+    const { keeper } = await clubWith([]);
+    const rows = "part,kind,history,handbook\nrear spoiler,second,one-owner,another-car";
+    const text = textsOf(await keeper(`import observations:\n${rows}`));
+    expect(text).toContain("0 observations taken in");
+    expect(text).toContain("row 2: “another-car” is no handbook that serves here");
+  });
+
+  test("what was declined or withdrawn comes in as that, and does not wait for a keeper again", async () => {
+    const stands = ["accepted", "waiting", "declined", "withdrawn"] as const;
+    const here = await clubWith(
+      stands.map((one) => ({ variant: "second", year: 1980, month: 6, stands: one })),
+    );
+    const there = await clubWith([]);
+    const rows = fileOf(await here.keeper("export observations"));
+    expect(textsOf(await there.keeper(`import observations:\n${rows}`))).toContain(
+      "4 observations taken in, 1 of them waiting",
+    );
+    expect(fileOf(await there.keeper("export observations"))).toBe(rows);
+  });
+
+  test.each(Object.entries(newStores))(
+    "more than one commit of %s holds go in with the same words said twice, and the audit says so in a line",
+    async (_engine, newStore) => {
+      const { bot } = communityTalk(await newStore(), clockFrom());
+      const keeper = { conversation: "club:bench", from: "kim", name: "kim", standing: "keeper" } as const;
+      const say = async (text: string) => textsOf((await bot.receive({ ...keeper, text })).blocks);
+      const days = Array.from({ length: 1000 }, (_, at) => `second,${1979 + (at % 3)}-06,one-owner,x${at}`);
+      const rows = ["kind,built from,history,by,part", ...days.map((day) => `${day},rear spoiler`)].join(
+        "\n",
+      );
+      expect(await say(`import observations:\n${rows}`)).toBe(
+        "900 observations taken in, 900 of them waiting for a keeper.\n100 more observations would be too many for one message: send the same again, and they are taken in too.",
+      );
+      expect(await say(`import observations:\n${rows}`)).toBe(
+        "100 observations taken in, 100 of them waiting for a keeper; 900 were there already.",
+      );
+      expect(await say("audit")).toMatch(/kim: imported 100 observations\n.*kim: imported 900 observations/u);
+    },
+    60_000,
+  );
 
   test("rows without the columns that are needed are refused, and members may do neither", async () => {
     const { keeper, say } = await clubWith([]);
@@ -128,7 +173,7 @@ describe("export and import", () => {
     ];
     const text = textsOf(await keeper(`import observations: ${JSON.stringify(list)}`));
     expect(text.split("\n")).toEqual([
-      "1 observation taken in, 0 of them waiting for a keeper; 1 were there already.",
+      "1 observation taken in, 0 of them waiting for a keeper; 1 was there already.",
       "These were not read:",
       "observation 2: “id” is missing, or not as it is exported",
       "observation 3: “saw.grade” is missing, or not as it is exported",

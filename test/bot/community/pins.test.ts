@@ -58,11 +58,13 @@ describe("a pinned answer whose review is due", () => {
   });
 
   test("keeps a day to come when its words are replaced", async () => {
-    const { say, pages } = await pinnedAs("review by March 2028");
+    const { say, store } = await pinnedAs("review by March 2028");
     await say("(bea, keeper) replace pin <1>: Look at the label first.");
-    expect(await say("(kim, keeper) audit")).toContain("replaced pin <1>");
-    const [pin] = await pages.pins("home");
-    expect(pin?.block.text).toBe("Look at the label first.");
+    const [id = ""] = await store.ids("pin");
+    expect(await store.current("pin", id)).toMatchObject({
+      text: "Look at the label first.",
+      review: { from: 12 * 2028 + 2, to: 12 * 2028 + 3 },
+    });
   });
 
   test("is looked at again by another day when it still holds, and only a keeper says so", async () => {
