@@ -16,6 +16,7 @@ import type { Knowledge } from "./conversation/knowledge.ts";
 import type { IncomingMessage } from "./message.ts";
 import type { Alongside, Change, Clock, Log, Store } from "./ports.ts";
 import type { Reply } from "./reply.ts";
+import { soundMessage } from "./sound-message.ts";
 
 export interface Surroundings {
   /** The handbooks that serve now, at least one; asked anew for every message, so that an edition can change. */
@@ -43,7 +44,8 @@ const mostDecisions = 5;
 
 /** A function that answers messages. It rejects only when the store does; the conversation is then as it was. */
 export function receiver(surroundings: Surroundings): Receive {
-  return async (message) => {
+  return async (said) => {
+    const message = soundMessage(said);
     for (let decision = 1; ; decision += 1) {
       try {
         return await receive(surroundings, message);

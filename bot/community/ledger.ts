@@ -4,6 +4,7 @@
  */
 import { z } from "zod";
 import type { Alongside } from "../ports.ts";
+import { soundText } from "../sound-message.ts";
 
 export const ledgerKind = "ledger";
 
@@ -22,5 +23,5 @@ export function ledgerStep(
   why: string,
 ): Alongside {
   const entry: LedgerEntry = { changed };
-  return { change: { kind: ledgerKind, id: community, by, at, why }, advance: () => entry };
+  return { change: { kind: ledgerKind, id: community, by, at, why: soundText(why) }, advance: () => entry };
 }
