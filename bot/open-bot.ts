@@ -9,6 +9,9 @@ import { receiver, type Surroundings } from "./receive.ts";
 
 export function openBot(surroundings: Surroundings): Bot {
   const { store, clock, memories, platform } = surroundings;
+  /** How often each waiting notice was put off since this process began. */
+  const putOff = new Map<string, number>();
+  const timesPutOff = (id: string) => putOff.get(id) ?? 0;
   return {
     receive: receiver(surroundings),
     async settings(community) {
@@ -36,7 +39,12 @@ export function openBot(surroundings: Surroundings): Bot {
         const community = id.slice(0, -platform.length - 1);
         found.push(...WaitingNotices.parse(state).waiting.map((one) => noticeOf(community, one)));
       }
-      return found.slice(0, limit);
+      const waiting = new Set(found.map(({ id }) => id));
+      for (const id of putOff.keys()) if (!waiting.has(id)) putOff.delete(id);
+      return found.toSorted((one, other) => timesPutOff(one.id) - timesPutOff(other.id)).slice(0, limit);
+    },
+    noticePutOff(id) {
+      putOff.set(id, timesPutOff(id) + 1);
     },
     async noticeSettled(id, outcome) {
       // "COMMUNITY/PLATFORM/NOTICE": the record is the first two.

@@ -63,7 +63,8 @@ export function communityMemories(store: Store): CommunityMemories {
     const shelves = emptyShelves();
     for (const one of Object.values(shelves)) await fill(one, community);
     const lately = await store.history(ledgerKind, community, Math.max(0, version - mostAudited));
-    return { shelves, memory: memoryOf(shelves, version, lately) };
+    const known = lately.filter((entry) => entry.version <= version);
+    return { shelves, memory: memoryOf(shelves, version, known) };
   }
 
   async function fill(one: Shelf<unknown>, community: string): Promise<void> {
@@ -75,7 +76,9 @@ export function communityMemories(store: Store): CommunityMemories {
   async function advanced(known: Held, community: string): Promise<Held> {
     const newest = await store.version(ledgerKind, community);
     if (newest === known.memory.version) return known;
-    const entries = await store.history(ledgerKind, community, known.memory.version);
+    const { last, entries } = await entriesFrom(community, known.memory.version);
+    // A backup was put back: what is known here comes from a ledger that is no more.
+    if (last?.at !== known.memory.audit.at(-1)?.at) return load(community);
     const changed = new Map(
       entries
         .flatMap(({ state }) => LedgerEntry.parse(state).changed)
@@ -95,6 +98,12 @@ export function communityMemories(store: Store): CommunityMemories {
     const version = Math.max(known.memory.version, ...entries.map((entry) => entry.version));
     known.memory = memoryOf(known.shelves, version, [...known.memory.audit, ...entries]);
     return known;
+  }
+
+  /** The entry of that number, undefined where there is none, and those after it. */
+  async function entriesFrom(community: string, version: number) {
+    const entries = await store.history(ledgerKind, community, Math.max(0, version - 1));
+    return version === 0 ? { last: undefined, entries } : { last: entries[0], entries: entries.slice(1) };
   }
 
   return {
