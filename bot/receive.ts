@@ -16,7 +16,6 @@ import type { Knowledge } from "./conversation/knowledge.ts";
 import type { IncomingMessage } from "./message.ts";
 import type { Alongside, Change, Clock, Log, Store } from "./ports.ts";
 import type { Reply } from "./reply.ts";
-import { soundMessage } from "./sound-message.ts";
 
 export interface Surroundings {
   /** The handbooks that serve now, at least one; asked anew for every message, so that an edition can change. */
@@ -44,8 +43,7 @@ const mostDecisions = 5;
 
 /** A function that answers messages. It rejects only when the store does; the conversation is then as it was. */
 export function receiver(surroundings: Surroundings): Receive {
-  return async (said) => {
-    const message = soundMessage(said);
+  return async (message) => {
     for (let decision = 1; ; decision += 1) {
       try {
         return await receive(surroundings, message);
@@ -63,12 +61,14 @@ async function receive(surroundings: Surroundings, message: IncomingMessage): Pr
   const memory = await memories.upToDate(message.community ?? homeCommunity);
   const found = await recordsFor(store, message);
   let erases = false;
+  let answer: Reply | undefined;
   const reply = await store.advance(changeBy(message, begun), (state) => {
     const served = surroundings.knowledge();
     const { secretKey } = surroundings;
     const circumstances = { served, memory, today, at: begun, secretKey, found };
     const taken = takeTurn(circumstances, kept(state, log), message);
     erases = taken.erases;
+    answer = taken.reply;
     const notices = noticeChanges(
       message.community ?? homeCommunity,
       taken.tellings,
@@ -81,8 +81,9 @@ async function receive(surroundings: Surroundings, message: IncomingMessage): Pr
       alongside: besides(message, begun, [...taken.changes, ...notices]),
     };
   });
-  // A message that comes again finds it done, or does what a crash has left.
-  if (erases) await eraseDue(store, message.community ?? homeCommunity, begun, surroundings.doorKinds ?? []);
+  // An answer that is not the one just made is that of a message that came before: of whoever took it, a crash may have left it to be done.
+  if (erases || reply !== answer)
+    await eraseDue(store, message.community ?? homeCommunity, begun, surroundings.doorKinds ?? []);
   log.info(
     {
       platform,

@@ -51,8 +51,8 @@ function handToKeepers(scene: CommunityScene): Handled {
   const record: HandedOver = {
     conversation: scene.message.conversation,
     case: kept.id,
-    part: kept.facts.part,
     handbook: kept.handbook,
+    part: kept.facts.part,
     asker: speaker.id,
     askerName: speaker.name,
     at: scene.at,
@@ -200,8 +200,8 @@ export function isOpen({ stands }: HandedOver): boolean {
 
 /** The line of a handed-over case in the keepers' queue. */
 export function queueLine(scene: CommunityScene, id: string, record: HandedOver): string {
-  const known = knowledgeOfPart(scene, record);
-  const part = (known && findPart(known, record.part))?.name ?? phrases.partUnknown;
+  const knowledge = knowledgeOfPart(scene, record);
+  const part = (knowledge && findPart(knowledge, record.part)?.name) ?? phrases.partUnknown;
   const date = dayInWords(record.at);
   const mark = record.stands === "asked-back" ? phrases.askedBackMark : "";
   return phrases.queueLine(id, record.askerName, part, date, mark);

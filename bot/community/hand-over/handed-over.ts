@@ -15,9 +15,9 @@ export const HandedOver = z
   .strictObject({
     conversation: z.string(),
     case: z.string(),
-    part: z.string().nullable(),
-    /** The handbook that the part stands in; left out of those handed over before it was kept. */
+    /** Of the case; those of earlier versions of this program do not say. */
     handbook: z.string().exactOptional(),
+    part: z.string().nullable(),
     /** Who asked, and shall hear the answer. */
     asker: z.string(),
     askerName: z.string(),
@@ -31,19 +31,19 @@ export const HandedOver = z
   .readonly();
 export type HandedOver = z.output<typeof HandedOver>;
 
-/** The handbook of its part as it is known here; undefined: it names none, or none that serves. */
-export function knowledgeOfPart(
-  { loaded }: CommunityScene,
-  { part, handbook }: Pick<HandedOver, "part" | "handbook">,
-): Knowledge | undefined {
-  return loaded.find(
-    (one) =>
-      findPart(one, part) !== undefined && (handbook ?? one.handbook.cover.id) === one.handbook.cover.id,
-  );
-}
-
 export const handedOverKind: RecordKind<HandedOver, Map<string, HandedOver>> = {
   kind: "handed-over",
   shape: HandedOver,
   ...byId<HandedOver>(),
 };
+
+/** The handbook that its part is of; undefined when none that answers here has it, or no part was named. */
+export function knowledgeOfPart(
+  { knowledge, loaded }: Pick<CommunityScene, "knowledge" | "loaded">,
+  { handbook, part }: Pick<HandedOver, "handbook" | "part">,
+): Knowledge | undefined {
+  return [knowledge, ...loaded].find(
+    (one) =>
+      (handbook === undefined || one.handbook.cover.id === handbook) && findPart(one, part) !== undefined,
+  );
+}

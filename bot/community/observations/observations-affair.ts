@@ -1,6 +1,7 @@
 /** "record an observation": what members saw on real cars. */
 import type { Affair, CommunityScene, Handled } from "../affair.ts";
 import { reaches } from "../keepers/standing.ts";
+import { notForYou } from "../phrases/keepers.ts";
 import * as phrases from "../phrases/observations.ts";
 import { say } from "../say.ts";
 import { isRequest, requestAbout, spoken } from "../spoken.ts";
@@ -33,21 +34,21 @@ export const observationsAffair: Affair = {
 };
 
 function begin(scene: CommunityScene): Handled {
-  const isMember = reaches(scene.speaker.standing, "contributor");
-  return isMember ? askNext(scene, draftFromCase(scene)) : say(phrases.onlyMembersRecord);
+  if (!reaches(scene.speaker.standing, "contributor")) return say(notForYou("contributor"));
+  return askNext(scene, draftFromCase(scene));
 }
 
 /** The next answer of a recording, or the words that a request still needs. */
 function resume(scene: CommunityScene, state: unknown): Handled | undefined {
   const wanted = WordsWanted.safeParse(state);
   if (!wanted.success) {
-    // One of an older shape cannot be gone on with; it is left, and the message is read as any other.
+    // One that another version of this program began is left lying.
     const draft = Draft.safeParse(state);
     return draft.success ? resumeDraft(scene, draft.data) : undefined;
   }
   const request = withWords(scene, wanted.data);
   if (request === undefined) return undefined;
-  if (request === null) return { blocks: [{ kind: "text", text: phrases.nothingSaid }], errand: null };
+  if (request === null) return { ...say(phrases.nothingSaid), errand: null };
   const handled = review(scene, request);
   return handled && { ...handled, errand: handled.errand ?? null };
 }

@@ -151,13 +151,13 @@ const mostLinks = 10;
 const hasNone =
   /^(?:sorry,? )?(?:i )?(?:(?:have |have ?n['’]?t |did ?n['’]?t take )?(?:none|no|nope|nothing|any|not yet|skip)(?: (?:photographs?|photos?|pictures?|pics?|links?|of those|either|of it|yet))*)[.!]?$/iu;
 
-/** The photographs of the message are in the draft already. */
 function photographsAnswer({ message }: CommunityScene, draft: Draft, said: string): StepAnswer {
   const answered = [...draft.answered, "photographs" as const];
   const links = [...said.matchAll(/https?:\/\/[^\s<>"]{1,500}/giu)].map(([link]) => link);
+  const photographs = [...draft.photographs, ...(message.photographs ?? [])];
   const isNone = hasNone.test(said) || doesNotKnow.test(said);
   if (!isNone && links.length === 0 && (message.photographs ?? []).length === 0) return undefined;
-  return { ...draft, answered, links: [...draft.links, ...links].slice(0, mostLinks) };
+  return { ...draft, answered, photographs, links: [...draft.links, ...links].slice(0, mostLinks) };
 }
 
 function yesOrNo(said: string): boolean | undefined {

@@ -13,10 +13,8 @@ export function isSharedBy(person: string, state: unknown): boolean {
   return Owned.safeParse(state).data?.by === person;
 }
 
-/** Theirs, and not taken back. */
-export function isStillSharedBy(person: string, state: unknown): boolean {
-  const owned = Owned.safeParse(state).data;
-  return owned?.by === person && !owned.isWithdrawn;
+export function isTakenBack(state: unknown): boolean {
+  return Owned.safeParse(state).data?.isWithdrawn === true;
 }
 
 /** What is left of one that was taken back: who had shared it, and that it is gone. */

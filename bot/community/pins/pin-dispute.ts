@@ -33,17 +33,17 @@ export function disputedByPeriods(plain: Knowledge, learnt: Knowledge, pin: Pin)
   return isHandbook ? phrases.handbookSays(name) : phrases.observationsSay(name);
 }
 
-/** The same in the handbook that the pin is for; undefined too where that one serves no more. */
+/** The same in the handbook that the pin is for; undefined too where that one does not serve here. */
 export function disputedHere({ served, loaded }: CommunityScene, pin: Pin): string | undefined {
   const isMeant = ({ handbook }: Knowledge) => handbook.cover.id === pin.scope.handbook;
   const [plain, learnt] = [served.find(isMeant), loaded.find(isMeant)];
   return plain && learnt && disputedByPeriods(plain, learnt, pin);
 }
 
-/** What a case speaks against, as its asker is told, and as the keepers are, who did not tell it. */
-export interface CaseDispute {
-  readonly forAsker: string;
-  readonly forKeepers: string;
+/** The same said to who is shown the pin, and to keepers. */
+export interface Dispute {
+  readonly toAsker: string;
+  readonly toKeepers: string;
 }
 
 /** Because of the evidence of this case. */
@@ -52,7 +52,7 @@ export function disputedByCase(
   pin: Pin,
   facts: CaseFacts,
   ranking: CaseSummary["ranking"],
-): CaseDispute | undefined {
+): Dispute | undefined {
   const { says } = pin;
   const [first] = ranking;
   if (says.length === 0 || first === undefined || facts.reports.length === 0) return undefined;
@@ -63,10 +63,9 @@ export function disputedByCase(
   if (share >= speaksAgainst || first.probability < 0.5) return undefined;
   const name = first.variant === notInHandbook ? phrases.somethingElse : withThe(first.name);
   const said = listed(says.map((id) => kindName(knowledge, facts.part ?? "", id)));
-  const chance = sayProbability(first.probability);
   return {
-    forAsker: phrases.caseSays(said, name, chance),
-    forKeepers: phrases.caseSaysToKeepers(said, name, chance),
+    toAsker: phrases.caseSays(said, name, sayProbability(first.probability)),
+    toKeepers: phrases.anAskerSays(said, name),
   };
 }
 
@@ -89,6 +88,8 @@ function bestShare(knowledge: Knowledge, scope: PinScope, says: readonly string[
 
 function shareOn(compiled: CompiledPart, car: CarDescription, says: readonly string[]): Share {
   const { classes } = identify(compiled, { car, goal: "what-should-it-have", reports: [] });
+  // Of a car to which the works fitted none, the handbook says nothing against a pin.
+  if (classes.length === 0) return { share: 1, instead: notInHandbook };
   const said = classes.filter(({ class: id }) => says.includes(id));
   const instead = classes.find(({ class: id }) => !says.includes(id));
   return {

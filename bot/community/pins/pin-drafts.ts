@@ -58,19 +58,12 @@ export function draftFromQuestion(scene: CommunityScene, question: string, words
   return blankPin(scene, words, { question });
 }
 
-/** The keeper's last words on it; undefined while nobody has answered. */
-export function answerOf({ sayings, stands }: HandedOver): string | undefined {
-  return stands === "answered" ? sayings.at(-1)?.words : undefined;
-}
-
-/** Those words for its part; undefined: it names none that is known, and a pin for nothing would never be shown. */
-export function draftFromHandedOver(
-  scene: CommunityScene,
-  record: HandedOver,
-  answer: string,
-): Pin | undefined {
-  const known = knowledgeOfPart(scene, record);
-  if (known === undefined) return undefined;
-  const { part } = record;
-  return blankPin(scene, answer, { handbook: known.handbook.cover.id, part, goal: goals[0] });
+/** The keeper's last words on it, for its part; undefined while nobody has answered. Without a part it would hold nowhere. */
+export function draftFromHandedOver(scene: CommunityScene, record: HandedOver): Pin | "no part" | undefined {
+  const answer = record.sayings.at(-1);
+  if (record.stands !== "answered" || answer === undefined) return undefined;
+  const knowledge = knowledgeOfPart(scene, record);
+  if (knowledge === undefined) return "no part";
+  const handbook = knowledge.handbook.cover.id;
+  return blankPin(scene, answer.words, { handbook, part: record.part, goal: goals[0] });
 }

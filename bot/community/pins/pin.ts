@@ -38,18 +38,11 @@ export const Pin = z
     /** When its author wants to look at it again. */
     review: Span.nullable(),
     stands: z.enum(["standing", "withdrawn"]),
-    /** What spoke against it when the keepers were last told, in words for them. */
+    /** What spoke against it when the keepers were last told. */
     flagged: z.string().nullable(),
-    /** That was the evidence of somebody's case, which the handbook's periods do not show. */
-    isFlaggedByCase: z.literal(true).exactOptional(),
   })
   .readonly();
 export type Pin = z.output<typeof Pin>;
-
-/** Whether its author wanted to look at it again by a day that is over. */
-export function isReviewDue({ review }: Pin, today: Interval): boolean {
-  return review !== null && review.to <= today.from;
-}
 
 /** The pins of a community with an index over their words, made anew only after a change. */
 export interface PinsView {
@@ -69,6 +62,11 @@ export const pinKind: RecordKind<Pin, PinsView> = {
     view.questions = undefined;
   },
 };
+
+/** Whether the time by which its author wanted to look at it again is over. */
+export function isReviewDue({ today }: { readonly today: Interval }, review: Pin["review"]): boolean {
+  return review !== null && review.to <= today.from;
+}
 
 /** The pins that stand, by id; newest last. */
 export function standingPins(view: PinsView): readonly (readonly [string, Pin])[] {

@@ -9,7 +9,7 @@ import * as phrases from "../phrases/pins.ts";
 import { changedRecord } from "../record-change.ts";
 import { spoken } from "../spoken.ts";
 import { isReviewDue, type Pin, pinKind, questionIndex, standingPins } from "./pin.ts";
-import { type CaseDispute, disputedByCase, disputedHere } from "./pin-dispute.ts";
+import { type Dispute, disputedByCase, disputedHere } from "./pin-dispute.ts";
 import { byNarrowness, isInScope, leastOfQuestion } from "./pin-scope.ts";
 import { pinnedBlock } from "./pinned-block.ts";
 
@@ -36,14 +36,14 @@ export function pinnedBeside(
   const dispute = disputeOf(scene, after, reply, pin);
   return {
     first: [
-      pinnedBlock(id, pin, dispute?.forAsker),
+      pinnedBlock(id, pin, dispute?.toAsker),
       ...remarks(scene, pin),
       ...forKeepers(scene, holding.slice(1)),
     ],
     pinned: [id],
     answersWords,
     shown: { case: kept, marks: [mark] },
-    ...(dispute === undefined || dispute.forKeepers === pin.flagged ? {} : flag(id, pin, dispute)),
+    ...(dispute === undefined || dispute.toKeepers === pin.flagged ? {} : flag(id, pin, dispute.toKeepers)),
   };
 }
 
@@ -79,26 +79,21 @@ function wasDone({ conversation }: CommunityScene, kept: string): boolean {
   return before !== undefined && before.facts.part !== null && before.facts.open === null;
 }
 
-interface Dispute extends CaseDispute {
-  readonly isOfCase: boolean;
-}
-
 function disputeOf(
   scene: CommunityScene,
   after: Conversation,
   { summary }: Reply,
   pin: Pin,
 ): Dispute | undefined {
-  const byPeriods = disputedHere(scene, pin);
-  if (byPeriods !== undefined) return { forAsker: byPeriods, forKeepers: byPeriods, isOfCase: false };
   const kept = caseInHand(after, scene.speaker.id);
-  const byCase = kept && disputedByCase(scene.knowledge, pin, kept.facts, summary.ranking);
-  return byCase && { ...byCase, isOfCase: true };
+  const byPeriods = disputedHere(scene, pin);
+  if (byPeriods !== undefined) return { toAsker: byPeriods, toKeepers: byPeriods };
+  if (kept === undefined) return undefined;
+  return disputedByCase(scene.knowledge, pin, kept.facts, summary.ranking);
 }
 
-function remarks({ today }: CommunityScene, pin: Pin): readonly Block[] {
-  const { review } = pin;
-  if (review === null || !isReviewDue(pin, today)) return [];
+function remarks(scene: CommunityScene, { review }: Pin): readonly Block[] {
+  if (review === null || !isReviewDue(scene, review)) return [];
   return [{ kind: "text", text: phrases.reviewDue(formatInterval(review)), tone: "aside" }];
 }
 
@@ -111,19 +106,11 @@ function forKeepers(
   return wider.map(([id, { text }]) => ({ kind: "text", text: phrases.alsoPinned(id, text), tone: "aside" }));
 }
 
-function flag(
-  id: string,
-  pin: Pin,
-  { forKeepers: flagged, isOfCase }: Dispute,
-): Pick<Beside, "changes" | "tellings"> {
-  const words = [phrases.disputeForKeepers(id, pin.text, flagged), phrases.disputeHow(id)];
+function flag(id: string, pin: Pin, dispute: string): Pick<Beside, "changes" | "tellings"> {
+  const words = [phrases.disputeForKeepers(id, pin.text, dispute), phrases.disputeHow(id)];
   return {
     changes: [
-      changedRecord(pinKind, id, phrases.whyFlagged(id), ({ isFlaggedByCase: _, ...before }) => ({
-        ...before,
-        flagged,
-        ...(isOfCase ? { isFlaggedByCase: true as const } : {}),
-      })),
+      changedRecord(pinKind, id, phrases.whyFlagged(id), (before) => ({ ...before, flagged: dispute })),
     ],
     tellings: [{ audience: "keepers", blocks: words.map((text) => ({ kind: "text", text })) }],
   };

@@ -12,7 +12,7 @@ import { recordIdOf, recordIdPattern } from "../record-id.ts";
 import { say } from "../say.ts";
 import { isRequest, requestAbout, spoken } from "../spoken.ts";
 import { isReviewDue, type Pin, pinIndex, pinKind, standingPins } from "./pin.ts";
-import { answerOf, draftFromCase, draftFromHandedOver, draftFromQuestion } from "./pin-drafts.ts";
+import { draftFromCase, draftFromHandedOver, draftFromQuestion } from "./pin-drafts.ts";
 import { pinnedBeside } from "./pinned-beside.ts";
 import { pinnedBlock } from "./pinned-block.ts";
 import { pinningErrand, resumePinning, reviewDate, scopeInWords, showDraft } from "./pinning.ts";
@@ -91,10 +91,9 @@ function showPin(scene: CommunityScene, id: string): Handled {
   const record = scene.memory.handedOver.get(id);
   if (record === undefined) return say(phrases.noSuchPin(id));
   if (!reaches(scene.speaker.standing, "keeper")) return say(notForYou("keeper"));
-  const answer = answerOf(record);
-  if (answer === undefined) return say(phrases.noSuchPin(id));
-  const draft = draftFromHandedOver(scene, record, answer);
-  return draft === undefined ? say(phrases.pinNeedsQuestion(answer)) : showDraft(scene, draft);
+  const draft = draftFromHandedOver(scene, record);
+  if (draft === "no part") return say(phrases.pinNeedsQuestion(record.sayings.at(-1)?.words ?? ""));
+  return draft === undefined ? say(phrases.noSuchPin(id)) : showDraft(scene, draft);
 }
 
 function replace(scene: CommunityScene, id: string, words: string): Handled {
@@ -103,16 +102,17 @@ function replace(scene: CommunityScene, id: string, words: string): Handled {
   if (refused !== undefined) return refused;
   if (words === "") return say(phrases.wordsNeeded(id));
   const authored = { text: words, author: speaker.id, authorName: speaker.name, at, flagged: null };
+  // Whoever finds new words for it has looked at it again.
+  const reviewed = ({ review }: Pin) => (isReviewDue(scene, review) ? null : review);
   const was = memory.pins.byId.get(id);
   return {
     ...say(phrases.pinReplaced(id)),
     changes: [
-      changedRecord(pinKind, id, phrases.whyReplaced(id, words), ({ isFlaggedByCase: _, ...before }) => {
-        if (before.stands !== "standing" || before.text !== was?.text) return undefined;
-        // Who writes it anew has looked at it again.
-        const review = isReviewDue(before, scene.today) ? null : before.review;
-        return { ...before, ...authored, review };
-      }),
+      changedRecord(pinKind, id, phrases.whyReplaced(id, words), (before) =>
+        before.stands === "standing" && before.text === was?.text
+          ? { ...before, ...authored, review: reviewed(before) }
+          : undefined,
+      ),
     ],
   };
 }

@@ -7,6 +7,7 @@ import { SharedSheet, sharedSheetKind } from "../car-sheet/shared-sheet.ts";
 import { keepersIn } from "../keepers/keepers-record.ts";
 import { knowledgeFor } from "../observations/step-answers.ts";
 import { oldestFirst } from "../oldest-first.ts";
+import { isSharedBy, isTakenBack, sharedAnswerKind } from "../pages/page-records.ts";
 import { ownConversations } from "../person/own-records.ts";
 import { standingNames } from "../phrases/keepers.ts";
 import * as phrases from "../phrases/privacy.ts";
@@ -48,6 +49,14 @@ export function ownThings(scene: CommunityScene) {
       const parsed = SharedSheet.safeParse(state);
       return parsed.success && parsed.data.person === id ? [{ id: share, ...parsed.data }] : [];
     }),
+    pages: (scene.found.get(sharedAnswerKind) ?? []).flatMap(({ id: page, state }) =>
+      isSharedBy(id, state) && !isTakenBack(state) ? [{ id: page }] : [],
+    ),
+    said: [...observations.byId, ...handedOver].flatMap(([record, one]) =>
+      ("asker" in one ? one.asker : one.by) === id
+        ? []
+        : one.sayings.flatMap(({ by, at, words }) => (by === id ? [{ about: record, at, words }] : [])),
+    ),
   };
 }
 
@@ -74,6 +83,8 @@ export function mineLines({
   handedOver,
   role,
   shares,
+  pages,
+  said,
 }: OwnThings): readonly string[] {
   const facts = cases.reduce((sum, one) => sum + one.facts.length, 0);
   const photographs = observations.reduce((sum, { saw }) => sum + saw.photographs.length, 0);
@@ -86,6 +97,8 @@ export function mineLines({
     ...(pins.length === 0 ? [] : [phrases.minePins(pins.length)]),
     ...(role === undefined ? [] : [phrases.mineRole(standingNames[role.standing])]),
     ...(shared === 0 ? [] : [phrases.mineShares(shared)]),
+    ...(pages.length === 0 ? [] : [phrases.minePages(pages.length)]),
+    ...(said.length === 0 ? [] : [phrases.mineSaid(said.length)]),
   ];
 }
 

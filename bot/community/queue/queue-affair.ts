@@ -9,7 +9,7 @@ import { waitingBlocks } from "../observations/shown-observation.ts";
 import { oldestFirst } from "../oldest-first.ts";
 import { queueEmpty, queueLead } from "../phrases/hand-over.ts";
 import { notForYou } from "../phrases/keepers.ts";
-import { disputeForKeepers, disputesLead, reviewsHow, reviewsLead } from "../phrases/pins.ts";
+import { disputeForKeepers, disputesLead, isOfACase, reviewsHow, reviewsLead } from "../phrases/pins.ts";
 import { isReviewDue, standingPins } from "../pins/pin.ts";
 import { disputedHere } from "../pins/pin-dispute.ts";
 import { isRequest, spoken } from "../spoken.ts";
@@ -41,15 +41,15 @@ function handedOverBlocks(scene: CommunityScene): readonly Block[] {
 
 /** Pinned answers that something speaks against, and those whose author wanted to look again by now. */
 function pinBlocks(scene: CommunityScene): readonly Block[] {
-  const { memory, today } = scene;
-  const pins = standingPins(memory.pins);
+  const pins = standingPins(scene.memory.pins);
   const disputes = pins.flatMap(([id, pin]) => {
-    const byCase = pin.isFlaggedByCase === true ? pin.flagged : null;
+    // Periods are held against it anew; what a case once said stands until the pin is changed.
+    const byCase = pin.flagged !== null && isOfACase(pin.flagged) ? pin.flagged : undefined;
     const dispute = disputedHere(scene, pin) ?? byCase;
-    return dispute === null ? [] : [disputeForKeepers(id, pin.text, dispute)];
+    return dispute === undefined ? [] : [disputeForKeepers(id, pin.text, dispute)];
   });
   const due = pins
-    .filter(([, pin]) => isReviewDue(pin, today))
+    .filter(([, { review }]) => isReviewDue(scene, review))
     .map(([id, pin]) => `${id}: ${quoted(pin.text, 120)}`);
   return [
     ...(disputes.length === 0 ? [] : [{ kind: "list", lead: disputesLead, items: disputes } as const]),

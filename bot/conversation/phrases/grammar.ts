@@ -35,9 +35,9 @@ export function numberInWords(count: number): string {
 export function quoted(words: string, longest = 60): string {
   const flat = words.replace(/\s+/g, " ").trim();
   if (flat.length <= longest) return `“${flat}”`;
-  // A sign of two units is left out whole, never cut in the middle.
-  const short = flat.slice(0, longest - 1).replace(/\p{Surrogate}$/u, "");
-  return `“${short.trimEnd()}…”`;
+  // Never half of a character that two units stand for.
+  const begun = flat.slice(0, longest - 1).replace(/\p{Surrogate}$/u, "");
+  return `“${begun.trimEnd()}…”`;
 }
 
 /** "the first-type mirror"; a name that brings its own article keeps it. */

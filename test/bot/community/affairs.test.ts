@@ -125,38 +125,6 @@ test("notices that cannot be told for now hold up no other, and are tried again"
   expect(await next()).toEqual([second, third]);
 });
 
-describe("a process that goes on while a backup is put back under it", () => {
-  test("knows only what was put back, also once as much was done since as it knew of before", async () => {
-    const lost = communityTalk(memoryStore(), clockFrom(Date.UTC(2026, 9, 1)));
-    const putBack = communityTalk();
-    let serving = lost.store;
-    const { bot } = communityTalk({
-      advance: (...asked) => serving.advance(...asked),
-      current: (...asked) => serving.current(...asked),
-      version: (...asked) => serving.version(...asked),
-      history: (...asked) => serving.history(...asked),
-      ids: (...asked) => serving.ids(...asked),
-      currents: (...asked) => serving.currents(...asked),
-      erase: (...asked) => serving.erase(...asked),
-    });
-    const pinsKnown = async () => textOf(await bot.receive(said("pins", keeper)));
-    await pinned(lost.bot, "Words that are lost.");
-    await pinned(lost.bot, "More words that are lost.");
-    expect(await pinsKnown()).toContain("Words that are lost.");
-    await pinned(putBack.bot, "Words of the backup.");
-    serving = putBack.store;
-    expect(await pinsKnown()).toContain("Words of the backup.");
-    expect(await pinsKnown()).not.toContain("that are lost");
-    serving = lost.store;
-    expect(await pinsKnown()).toContain("Words that are lost.");
-    await pinned(putBack.bot, "Since then, the one.");
-    await pinned(putBack.bot, "Since then, the other.");
-    serving = putBack.store;
-    expect(await pinsKnown()).toContain("Since then, the other.");
-    expect(await pinsKnown()).not.toContain("that are lost");
-  });
-});
-
 describe("communities apart", () => {
   test("what is pinned in one is neither shown nor found in another", async () => {
     const { one } = twoProcesses();

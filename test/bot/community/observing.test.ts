@@ -1,12 +1,11 @@
 // Telling what was seen: nothing that somebody sends while they tell it is lost, and nobody is left without a word.
 import { describe, expect, test } from "vitest";
 import { observationKind } from "../../../bot/community/observations/observations-view.ts";
-import { emptyConversation, type IncomingMessage, plainText } from "../../../bot/index.ts";
+import { type IncomingMessage, plainText } from "../../../bot/index.ts";
 import { communityTalk } from "../../support/community-talk.ts";
 
 function member() {
-  const talk = communityTalk();
-  const { bot, store } = talk;
+  const { bot, store } = communityTalk();
   const send = async (more: Partial<IncomingMessage>) =>
     plainText(await bot.receive({ conversation: "club:bench", from: "ann", name: "ann", ...more }));
   const say = async (...lines: readonly string[]) => {
@@ -18,7 +17,7 @@ function member() {
     const [id = ""] = await store.ids(observationKind.kind);
     return observationKind.shape.parse(await store.current(observationKind.kind, id)).saw.photographs;
   };
-  return { talk, send, say, photographsKept };
+  return { send, say, photographsKept };
 }
 
 describe("photographs while something is recorded", () => {
@@ -58,22 +57,3 @@ describe("the car of what is recorded", () => {
     expect(await say("one owner from new", "today", "none", "no")).toContain(`car: ${car}; history`);
   });
 });
-
-test("somebody who may only ask is told that recording is for members, and how to become one", async () => {
-  const { send } = member();
-  const reply = await send({ text: "record an observation", standing: "asker" });
-  expect(reply).toContain("Recording what was seen is for members of this community");
-});
-
-test.each(["observations", "pins"])(
-  "an errand of %s in a form that is read no more is left, and the message is answered as any other",
-  async (affair) => {
-    const { talk, say } = member();
-    const change = { kind: "conversation", id: "club:bench", by: "ann", at: 1, why: "said" };
-    const errand = { person: "ann", affair, state: { part: "rear-spoiler" } };
-    const state = { ...emptyConversation, errands: [errand] };
-    await talk.store.advance(change, () => ({ state, outcome: null }));
-    expect(await say("rear spoiler")).toContain("I read – part: rear spoiler.");
-    expect(await say("record an observation")).toContain("Which kind of rear spoiler was it?");
-  },
-);

@@ -1,9 +1,9 @@
 // Whatever is in a message, it is kept and answered: on every engine, for each refuses other characters than the next.
 import { afterAll, expect, test } from "vitest";
-import { quoted } from "../../bot/conversation/phrases/grammar.ts";
-import { plainText } from "../../bot/index.ts";
-import { communityTalk } from "../support/community-talk.ts";
-import { closeStores, newStores } from "../support/new-stores.ts";
+import { quoted } from "../../../bot/conversation/phrases/grammar.ts";
+import { plainText } from "../../../bot/index.ts";
+import { communityTalk } from "../../support/community-talk.ts";
+import { closeStores, newStores } from "../../support/new-stores.ts";
 
 afterAll(closeStores);
 
@@ -21,9 +21,7 @@ test.each(Object.entries(newStores))(
     } as const;
     const say = async (text: string) => plainText(await bot.receive({ ...keeper, text }));
     await say(`rear spoiler\0${half}`);
-    expect(await say(`pin this: Ask for\0 the ${half}label.`)).toContain(
-      "words: Ask for\ufffd the \ufffdlabel.",
-    );
+    expect(await say(`pin this: Ask for\0 the ${half}label.`)).toContain("This would be pinned:");
     expect(await say("keep it")).toContain("Pinned as");
     const pressed = { feature: "observation.kind", reading: `0${half}` };
     await bot.receive({ ...keeper, answer: pressed });
