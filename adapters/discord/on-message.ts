@@ -1,6 +1,6 @@
 /** A member's message: if it is spoken to us, a turn of its conversation; the answer goes below it, into its case's message or a thread. */
 import type { Message, SendableChannels } from "discord.js";
-import type { IncomingMessage, Reply } from "../../bot/index.ts";
+import { type IncomingMessage, isWorthSaying } from "../../bot/index.ts";
 import { sendableChannel } from "./channel-messages.ts";
 import { sendDirectly, spokenOutlet } from "./channel-outlets.ts";
 import { readCustomId } from "./custom-id.ts";
@@ -13,7 +13,7 @@ import { trouble as words } from "./phrases.ts";
 import { conversationIn, type Place, personOf } from "./places.ts";
 import { type Addressed, addressedTo, wordsOf, wordsOfPost } from "./said.ts";
 import type { ServerSettings } from "./server-settings.ts";
-import { isAboutCase, show } from "./show.ts";
+import { show } from "./show.ts";
 import { threadFrom } from "./threads.ts";
 import { troubleOf } from "./trouble.ts";
 import { authorOfMessage, communityOf } from "./where.ts";
@@ -76,7 +76,7 @@ async function answer(desk: Desk, message: Message, hearing: Hearing): Promise<v
     ...(taken.photographs.length === 0 ? {} : { photographs: [...taken.photographs] }),
   };
   const reply = await desk.receive(said);
-  if (addressed === "overheard" && !isOfUse(reply)) return;
+  if (addressed === "overheard" && !isWorthSaying(reply)) return;
   const before = [...(hearing.before === undefined ? [] : [hearing.before]), ...taken.remarks];
   await show(
     desk,
@@ -133,13 +133,6 @@ export async function placeOnMessage(
     }
   }
   return undefined;
-}
-
-/** What was overheard is answered when something could be made of it, and else was not meant for us. */
-function isOfUse(reply: Reply): boolean {
-  const hasMore = reply.blocks.some(({ kind }) => kind === "pinned" || kind === "table" || kind === "list");
-  const isOnlyQuestion = reply.blocks.every(({ kind }) => kind === "question" || kind === "text");
-  return hasMore || (isAboutCase(reply) && !(isOnlyQuestion && reply.summary.part === null));
 }
 
 function mayBeginThread(channel: SendableChannels): boolean {
