@@ -1,7 +1,7 @@
 /** A member's message: if it is spoken to us, a turn of its conversation; the answer goes below it, into its case's message or a thread. */
 import type { Message, SendableChannels } from "discord.js";
 import { type IncomingMessage, isWorthSaying } from "../../bot/index.ts";
-import { sendableChannel } from "./channel-messages.ts";
+import { sendableChannel, sendOnce } from "./channel-messages.ts";
 import { sendDirectly, spokenOutlet } from "./channel-outlets.ts";
 import { readCustomId } from "./custom-id.ts";
 import type { Desk } from "./desk.ts";
@@ -11,7 +11,7 @@ import { lackingForAnswers, lackingForThreads } from "./permissions.ts";
 import { takePhotographs } from "./photographs-taken.ts";
 import { trouble as words } from "./phrases.ts";
 import { conversationIn, type Place, personOf } from "./places.ts";
-import { type Addressed, addressedTo, wordsOf, wordsOfPost } from "./said.ts";
+import { type Addressed, addressedTo, isHiddenFromUs, wordsOf, wordsOfPost } from "./said.ts";
 import type { ServerSettings } from "./server-settings.ts";
 import { show } from "./show.ts";
 import { threadFrom } from "./threads.ts";
@@ -25,6 +25,7 @@ export async function onMessage(desk: Desk, message: Message): Promise<void> {
     desk.settings.of(guildId === null ? "home" : communityOf(guildId)),
   );
   const addressed = addressedTo(client, message, settings);
+  if (addressed === undefined && isHiddenFromUs(client, message)) return sayHidden(desk, message);
   if (addressed === undefined || !desk.isNew(message.id)) return;
   const way = await desk.outlast(() => wayTo(desk, message, settings));
   if (way === undefined) return cannotAnswer(desk, message);
@@ -37,6 +38,13 @@ export async function onMessage(desk: Desk, message: Message): Promise<void> {
       await cannotAnswer(desk, message);
     }
   });
+}
+
+/** Once a thread. */
+async function sayHidden(desk: Desk, message: Message): Promise<void> {
+  const channel = await sendableChannel(desk.client, message.channelId);
+  if (channel === undefined) return;
+  await sendOnce(channel, plainBody(escaped(words.cannotReadHere)), `h${channel.id}`, message.id);
 }
 
 interface Way {

@@ -226,7 +226,10 @@ test("of what is typed inline the newest is answered, every result by a name of 
 
 test("a chat that is stuck keeps newer messages from nobody, however many wait behind it", async () => {
   await club.close();
-  const { promise: stuck, resolve: free } = Promise.withResolvers<void>();
+  let free = () => {};
+  const stuck = new Promise<void>((resolve) => {
+    free = resolve;
+  });
   club = await openClub({ wait: () => stuck });
   const { people, world } = club.double;
   club.double.fail("sendMessage", { kind: "too many", seconds: 600 });
