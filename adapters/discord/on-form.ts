@@ -48,9 +48,14 @@ async function giveBack(
   const own = written.filter((text) => text.trim() !== "").join("\n");
   const isShort = escaped(own).length <= LONGEST_GIVEN_BACK;
   const why = isShort ? `${words.staleForm}\n${own}` : words.staleFormInFile;
-  if (!isShort) {
-    const body = withFile(plainBody(`-# ${escaped(why)}`), "what-you-wrote.txt", own);
-    await followPrivately(interaction, body);
+  if (!isShort || place === undefined) {
+    const told = plainBody(
+      why
+        .split("\n")
+        .map((line) => `-# ${escaped(line)}`)
+        .join("\n"),
+    );
+    await followPrivately(interaction, isShort ? told : withFile(told, "what-you-wrote.txt", own));
   }
   await sayStale(desk, interaction, pressed, conversation, place, isShort ? why : words.stale);
 }

@@ -220,8 +220,8 @@ async function openForm(desk: Desk, interaction: Press, pressed: Pressed): Promi
     lookedUp(desk, conversation, pressed),
     pause(LOOK_UP_MILLISECONDS, undefined),
   ]);
-  if (found !== undefined && found.reply === undefined) {
-    // Nobody shall fill in what cannot be taken.
+  if (found?.place !== undefined && found.reply === undefined) {
+    // Nobody shall fill in what cannot be taken. Without a place it may have been shown this moment, and is noted by then.
     await deferUpdate(interaction, desk.log);
     return sayStale(desk, interaction, pressed, conversation, found.place, words.stale);
   }

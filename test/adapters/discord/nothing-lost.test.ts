@@ -74,6 +74,21 @@ describe("forms", () => {
   });
 });
 
+test("words for a case that is not known any more come back too", async () => {
+  const s = await begin();
+  const message = await asked(s);
+  const form = s.double.people.press(s.ann, message, "in words …");
+  await s.settled();
+  const modal = form.modal;
+  if (modal === undefined) throw new Error("no form");
+  Object.assign(form, { modal: { ...modal, custom_id: modal.custom_id.replace(/~[^~]+~/u, "~forgotten~") } });
+  s.double.people.fill(form, { "What else you can see": "two drain notches" });
+  await s.settled();
+  const told = toldPrivately(s, s.ann).map(({ content }) => asRead(content));
+  expect(told[0]).toContain("two drain notches");
+  expect(told[1]).toContain("I do not know that case any more");
+});
+
 describe("pages", () => {
   test("what stands before a long answer costs none of its lines when the page is turned", async () => {
     const s = await begin();
