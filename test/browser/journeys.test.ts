@@ -7,7 +7,7 @@ import { systemClock } from "../../adapters/clock.ts";
 import { makeSignInPath } from "../../adapters/web/sign-in-links.ts";
 import { webSite } from "../adapters/web/web-site.ts";
 import { keepSeen, seenCar, seenPanels, seenSpoilers } from "../support/seen-cars.ts";
-import { barriersOn, overhangOf, visit } from "./browser.ts";
+import { barriersOn, networkName, overhangOf, visit } from "./browser.ts";
 
 const question = "which rear spoiler is this? rough inside, square tips, home market car built may 1980";
 /** On a busy machine a page takes its time. */
@@ -44,6 +44,22 @@ test("the same journey without script", async () => {
   expect(await page.textContent("p.answer")).toContain("First spoiler with drains");
   await page.click(".share button");
   expect(page.url()).toMatch(/\/answers\/[\w-]{22}$/u);
+});
+
+test("on a club's own network, over plain http, forms are taken for our own, with script and without", async () => {
+  const { address, store } = await webSite();
+  const there = address.replace("127.0.0.1", networkName);
+  for (const javaScriptEnabled of [true, false]) {
+    const { page } = await visit({ javaScriptEnabled });
+    await page.goto(there);
+    await page.fill("#text", question);
+    await page.click(".say button");
+    await page.click(".share button");
+    expect(await page.textContent("h1")).toContain("Rear spoiler");
+    await page.goto(there + (await makeSignInPath(store, systemClock(), owner)));
+    await page.click("main button");
+    expect(page.url()).toBe(`${there}/desk`);
+  }
 });
 
 test("the same journey with the keyboard alone", async () => {

@@ -102,6 +102,24 @@ test("the desk is closed to members, and to a keeper whose role has ended", asyn
   expect((await member.get("/desk")).status).toBe(403);
 });
 
+test("the same button pressed again later does the same again: two invitations, and two dismissals", async () => {
+  const site = await webSite();
+  const ada = await keeperAt(site);
+  const member = await keeperAt(site, { ...owner, person: "discord:5", standing: "contributor" });
+  const invite = async () => {
+    const page = await ada.send(await ada.get("/desk/people"), "invite a keeper", {
+      words: "invite a keeper",
+    });
+    return /redeem ([0-9a-f]{20})/u.exec(page.text)?.[1] ?? "none";
+  };
+  for (const code of [await invite(), await invite()]) {
+    await member.send(await member.get("/"), 'id="say"', { text: `redeem ${code}` });
+    expect((await member.get("/desk")).status).toBe(200);
+    await ada.send(await ada.get("/desk/people"), "dismiss discord:5", { words: "dismiss discord:5" });
+    expect((await member.get("/desk")).status).toBe(403);
+  }
+});
+
 test("a form of the desk without its token, or from elsewhere, does nothing", async () => {
   const site = await webSite();
   const keeper = await keeperAt(site);
