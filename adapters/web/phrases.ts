@@ -24,6 +24,7 @@ export const chat = {
   saySomething: "What do you see?",
   photographs: "Photographs",
   photographsHint: "JPEG, PNG or WebP, up to four, 8 MB each. Their place and camera data are removed.",
+  tooManyPhotographs: "Send at most four photographs at once, of 8 MB each.",
   send: "Send",
   sending: "Sending…",
   sendReading: "Give this",
@@ -87,7 +88,7 @@ export const refusals = {
   notAllowedText: "This is open to keepers who have signed in.",
   fault: "Something went wrong here",
   faultText: "It is noted. What was said before still stands.",
-  notAPicture: "That is no photograph that can be read.",
+  sent: "What you sent, to copy it",
 } as const;
 
 // Handbook

@@ -91,6 +91,28 @@ test("the same journey with the keyboard alone", async () => {
   await tabTo(".turn:last-of-type button");
 });
 
+test("what is refused is said beside the field with its reason, and nothing that was written is lost", async () => {
+  const { address } = await webSite();
+  const { page } = await visit();
+  await page.goto(address);
+  await page.fill("#text", question);
+  const telephone = Buffer.from("\0\0\0\x18ftypheic\0\0\0\0mif1heic", "latin1");
+  await page.setInputFiles("#photographs", { name: "a.heic", mimeType: "image/heic", buffer: telephone });
+  await page.click(".say button");
+  await page.waitForSelector("[role=status]:has-text('HEIC')");
+  expect(await page.inputValue("#text")).toBe(question);
+  expect(await page.evaluate("document.activeElement.textContent")).toBe("Send");
+  await page.context().clearCookies();
+  await page.setInputFiles("#photographs", []);
+  await page.click(".say button");
+  await page.waitForSelector("[role=status]:has-text('Open it again')");
+  expect(await page.inputValue("#text")).toBe(question);
+  await page.context().setOffline(true);
+  await page.click(".say button");
+  await page.waitForSelector("[role=status]:has-text('did not get through')");
+  expect(await page.locator(".turn").count()).toBe(0);
+});
+
 test("what is said in one window arrives in the other by itself", async () => {
   const { address } = await webSite();
   const { page } = await visit();

@@ -8,8 +8,8 @@ import { clientAddress } from "../client-address.ts";
 import { converse } from "../conversing.ts";
 import { uploadBytes } from "../limits.ts";
 import { liveEvents } from "../live-events.ts";
-import { chat, refusals } from "../phrases.ts";
-import { composer } from "../render/composer.ts";
+import { chat } from "../phrases.ts";
+import { type Composer, composer } from "../render/composer.ts";
 import { html, type Markup } from "../render/markup.ts";
 import type { Rendering } from "../render/rendering.ts";
 import { renderTurn, renderTurns } from "../render/turns.ts";
@@ -27,13 +27,7 @@ export function chatRoutes(app: Hono, site: Site): void {
   app.get("/", async (context) => {
     const visitor = visitorOf(context, site.isSecure);
     const turns = await turnsOf(site.store, visitor.conversation);
-    return showPage(context, site, {
-      title: chat.title,
-      description: chat.lead,
-      place: "ask",
-      main: chatMain(site, visitor, turns, renderingFor(site, context, visitor, turns)),
-      foot: editions(site),
-    });
+    return showChat(context, site, visitor, turns);
   });
   const tooLarge = bodyLimit({
     maxSize: uploadBytes,
@@ -53,20 +47,20 @@ async function said(context: Context, site: Site): Promise<Response> {
   const isOurs = isFromHere(context, site.address);
   if (visitor === undefined || !isOurs || !hasToken(form.fields.token ?? "", visitor.formToken)) {
     site.metrics.refused("forged form");
-    return refuse(context, site, "stale");
+    return refuse(context, site, "stale", isOurs ? form.fields : {});
   }
   if (!site.limits.writing.take(clientAddress(context))) {
     site.metrics.refused("rate");
-    return refuse(context, site, "tooMuch");
+    return refuse(context, site, "tooMuch", form.fields);
   }
   const speaker = await speakerOf(context, site, visitor);
   const photographs = await takenIn(site.photographs, form.files, speaker.person);
-  if (!photographs.ok) {
-    const main = html`<h1>${refusals.notAPicture}</h1><p>${photographs.message}</p>`;
-    context.status(422);
-    return showPage(context, site, { title: refusals.notAPicture, main, isPrivate: true });
-  }
   const turns = await turnsOf(site.store, visitor.conversation);
+  if (!photographs.ok) {
+    context.status(422);
+    const refused = { problem: photographs.message, text: form.fields.text ?? "" };
+    return showChat(context, site, visitor, turns, refused);
+  }
   const heard = saidIn(form.fields, turns.at(-1), photographs.ids);
   if (heard === undefined) return goTo(context, "/#say");
   const turn = await converse(site, speaker, heard, photographs.ids);
@@ -78,13 +72,36 @@ async function said(context: Context, site: Site): Promise<Response> {
   return goTo(context, `/#turn-${turn.id}`);
 }
 
-function chatMain(site: Site, visitor: Visitor, turns: readonly Turn[], rendering: Rendering): Markup {
+function showChat(
+  context: Context,
+  site: Site,
+  visitor: Visitor,
+  turns: readonly Turn[],
+  refused?: Composer["refused"],
+): Response {
+  const rendering = renderingFor(site, context, visitor, turns);
+  return showPage(context, site, {
+    title: chat.title,
+    description: chat.lead,
+    place: "ask",
+    main: chatMain(site, visitor, turns, rendering, refused),
+    foot: editions(site),
+  });
+}
+
+function chatMain(
+  site: Site,
+  visitor: Visitor,
+  turns: readonly Turn[],
+  rendering: Rendering,
+  refused: Composer["refused"],
+): Markup {
   const hidden = hiddenFields(visitor, turns);
   const first = turns.length === 0 && html`<p class="lead">${chat.lead}</p>${examplesOf(site, hidden)}`;
   return html`<h1>${chat.title}</h1>
 ${first}
 <section id="conversation" class="conversation" role="log" aria-label="${chat.conversation}" data-events="/events">${renderTurns(turns, rendering)}</section>
-${composer({ action: "/said", hidden, canPhotograph: site.photographs !== undefined })}`;
+${composer({ action: "/said", hidden, canPhotograph: site.photographs !== undefined, refused })}`;
 }
 
 function examplesOf(site: Site, hidden: Markup): Markup {

@@ -89,13 +89,13 @@ async function said(context: Context, site: Site, wordsIn: (fields: Fields) => F
   const session = await keeperOf(context, site);
   const { fields } = await formOf(context);
   const isOpen = typeof session !== "string";
-  const isOurs =
-    isOpen && isFromHere(context, site.address) && hasToken(fields.token ?? "", session.formToken);
-  if (!isOurs) {
+  const isFromUs = isFromHere(context, site.address);
+  const sent = isFromUs ? fields : {};
+  if (!isOpen || !isFromUs || !hasToken(fields.token ?? "", session.formToken)) {
     site.metrics.refused("forged form");
-    return refuse(context, site, session === "no keeper" ? "notAllowed" : "stale");
+    return refuse(context, site, session === "no keeper" ? "notAllowed" : "stale", sent);
   }
-  if (!site.limits.writing.take(clientAddress(context))) return refuse(context, site, "tooMuch");
+  if (!site.limits.writing.take(clientAddress(context))) return refuse(context, site, "tooMuch", sent);
   await sayAtDesk(site, session, wordsIn(fields));
   const onward = deskSections.find(({ path }) => path === fields.onward)?.path ?? "/desk";
   return goTo(context, `${onward}?done#lately`);

@@ -45,7 +45,7 @@ async function said(context: Context, site: Site): Promise<Response> {
   }
   if (!site.limits.writing.take(clientAddress(context))) {
     site.metrics.refused("rate");
-    return refuse(context, site, "tooMuch");
+    return refuse(context, site, "tooMuch", fields);
   }
   const box = { place: fields.place ?? "", units: unitsOf(fields.units, undefined) };
   const turns = await turnsOf(site.store, visitor.conversation);

@@ -23,15 +23,30 @@ async function send(event) {
   try {
     const body = form.enctype === "multipart/form-data" ? data : new URLSearchParams(data);
     const answer = await fetch(form.action, { method: "POST", body, headers: { "x-wanted": "turn" } });
-    if (!answer.ok) throw new Error(String(answer.status));
     const text = await answer.text();
+    for (const button of buttons) button.disabled = false;
+    if (!answer.ok) return notTaken(refusalIn(text) ?? say.dataset.lost);
     if (!answer.redirected) take(text, true);
     status.textContent = "";
     if (form === say) form.reset();
   } catch {
-    status.textContent = say.dataset.lost;
+    for (const button of buttons) button.disabled = false;
+    notTaken(say.dataset.lost);
   }
-  for (const button of buttons) button.disabled = false;
+
+  /** What was written stays where it is, and who pressed stays where they were. */
+  function notTaken(why) {
+    status.textContent = why;
+    event.submitter?.focus({ preventScroll: true });
+    status.scrollIntoView({ block: "nearest" });
+  }
+}
+
+/** What a page that refuses says of it. */
+function refusalIn(markup) {
+  const template = document.createElement("template");
+  template.innerHTML = markup;
+  return template.content.querySelector("[data-refusal]")?.textContent;
 }
 
 /** Puts a new turn at the end; one that is there already is left alone. What could be pressed before no longer can. */

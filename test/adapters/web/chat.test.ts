@@ -122,6 +122,9 @@ test("too large a form and too many of them are refused in words", async () => {
     statuses.push((await reader.post("/said", { token, text: "" })).status);
   expect(statuses[0]).toBe(200);
   expect(statuses.at(-1)).toBe(429);
+  const refused = await reader.post("/said", { token, text: question });
+  expect(refused.headers.get("retry-after")).toBe("60");
+  expect(refused.text).toContain(`\n${question}</textarea>`);
 });
 
 test("a form that is torn on the way is refused as one without a token, and is no fault of the site", async () => {

@@ -102,6 +102,22 @@ test("the desk is closed to members, and to a keeper whose role has ended", asyn
   expect((await member.get("/desk")).status).toBe(403);
 });
 
+test("what a keeper wrote comes back to be copied when the session has run out meanwhile, and never to another site", async () => {
+  let now = Date.now();
+  const site = await webSite({ clock: systemClock(() => now) });
+  const keeper = await keeperAt(site);
+  const page = await keeper.get("/desk/pins");
+  now += 13 * 3_600_000;
+  const answer = "Only the <later> ones.\nThe early ones have none.";
+  const refused = await keeper.send(page, 'action="/desk/pin"', { question: "drains?", answer });
+  expect(refused.status).toBe(403);
+  expect(refused.text).toContain(
+    "\ndrains?\nOnly the &lt;later&gt; ones.\nThe early ones have none.</textarea>",
+  );
+  const elsewhere = await keeper.post("/desk/pin", { answer }, { "sec-fetch-site": "cross-site" });
+  expect(elsewhere.text).not.toContain("ones");
+});
+
 test("the same button pressed again later does the same again: two invitations, and two dismissals", async () => {
   const site = await webSite();
   const ada = await keeperAt(site);
