@@ -88,6 +88,9 @@ export const refusals = {
   notAllowedText: "This is open to keepers who have signed in.",
   fault: "Something went wrong here",
   faultText: "It is noted. What was said before still stands.",
+  unavailable: "Not able to answer just now",
+  unavailableText:
+    "What you sent was not kept. Send it again in a minute; what was said before still stands.",
   sent: "What you sent, to copy it",
 } as const;
 
@@ -176,6 +179,7 @@ export const doors = {
     ["409", "this delivery was made before"],
     ["413", "too large"],
     ["429", "too many deliveries in a minute"],
+    ["503", "not able to answer just now: nothing was kept, send it again later"],
   ] as const,
 } as const;
 

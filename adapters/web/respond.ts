@@ -5,7 +5,7 @@ import { html, type Piece } from "./render/markup.ts";
 import { type PageContent, page } from "./render/page.ts";
 import type { Site } from "./site.ts";
 
-type Refusal = "notFound" | "tooMuch" | "tooLarge" | "stale" | "notAllowed" | "fault";
+type Refusal = keyof typeof statuses;
 const statuses = {
   notFound: 404,
   tooMuch: 429,
@@ -13,6 +13,7 @@ const statuses = {
   stale: 403,
   notAllowed: 403,
   fault: 500,
+  unavailable: 503,
 } as const;
 /** As the page says. */
 const SECONDS_TO_WAIT = 60;
@@ -31,12 +32,18 @@ export function refuse(
   const title = refusals[why];
   const text = refusals[`${why}Text`];
   const main = html`<h1>${title}</h1><p data-refusal>${text}</p>${whatWasSent(sent)}`;
-  if (why === "tooMuch") context.header("retry-after", `${SECONDS_TO_WAIT}`);
+  if (why === "tooMuch" || why === "unavailable") context.header("retry-after", `${SECONDS_TO_WAIT}`);
+  if (isWebhook(context)) return context.json({ problem: `${title}. ${text}` }, statuses[why]) as Response;
   const isEmbedded = context.req.path.startsWith("/embed");
   return context.html(
     page({ title, main, isPrivate: true, isEmbedded }, site.assets),
     statuses[why],
   ) as Response;
+}
+
+/** Whoever sends posts reads no pages. */
+export function isWebhook(context: Context): boolean {
+  return context.req.path.startsWith("/webhook/");
 }
 
 const writtenFields = ["question", "answer", "reason", "text", "reading", "words"] as const;

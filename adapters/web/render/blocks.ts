@@ -36,7 +36,7 @@ function renderBlock(block: Block, rendering: Rendering): Markup {
     case "file":
       return fileLink(block);
     case "page":
-      return html`<p class="page"><a href="${localPath(block.path)}">${block.label}</a></p>`;
+      return html`<p class="page"><a href="${localPath(block.path)}"${rendering.isFramed && html` target="_blank" rel="noopener"`}>${block.label}</a></p>`;
     case "pinned":
       return pinned(block);
     case "table":

@@ -34,7 +34,7 @@ export function answerRoutes(app: Hono, site: Site): void {
   app.post("/share", small, async (context) => {
     const visitor = await visitorOfForm(context, site);
     if (visitor === undefined) return refuse(context, site, "stale");
-    if (!site.limits.writing.take(clientAddress(context))) return refuse(context, site, "tooMuch");
+    if (!site.limits.writing.take(clientAddress(context, site))) return refuse(context, site, "tooMuch");
     const speaker = await speakerOf(context, site, visitor);
     const state = await site.store.current(conversationKind, visitor.conversation);
     const card = await site.pages.card(speaker.community ?? "home", state, { person: speaker.person });

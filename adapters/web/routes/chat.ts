@@ -11,7 +11,7 @@ import { liveEvents } from "../live-events.ts";
 import { chat } from "../phrases.ts";
 import { type Composer, composer } from "../render/composer.ts";
 import { html, type Markup } from "../render/markup.ts";
-import type { Rendering } from "../render/rendering.ts";
+import { chatFields, type Rendering } from "../render/rendering.ts";
 import { renderTurn, renderTurns } from "../render/turns.ts";
 import { goTo, refuse, showPage } from "../respond.ts";
 import { saidIn } from "../said.ts";
@@ -49,7 +49,7 @@ async function said(context: Context, site: Site): Promise<Response> {
     site.metrics.refused("forged form");
     return refuse(context, site, "stale", isOurs ? form.fields : {});
   }
-  if (!site.limits.writing.take(clientAddress(context))) {
+  if (!site.limits.writing.take(clientAddress(context, site))) {
     site.metrics.refused("rate");
     return refuse(context, site, "tooMuch", form.fields);
   }
@@ -61,7 +61,7 @@ async function said(context: Context, site: Site): Promise<Response> {
     const refused = { problem: photographs.message, text: form.fields.text ?? "" };
     return showChat(context, site, visitor, turns, refused);
   }
-  const heard = saidIn(form.fields, turns.at(-1), photographs.ids);
+  const heard = saidIn(form.fields, turns, photographs.ids);
   if (heard === undefined) return goTo(context, "/#say");
   const turn = await converse(site, speaker, heard, photographs.ids);
   site.metrics.message("web");
@@ -124,7 +124,7 @@ function renderingFor(site: Site, context: Context, visitor: Visitor, turns: rea
 }
 
 function hiddenFields({ formToken }: Visitor, turns: readonly Turn[]): Markup {
-  return html`<input type="hidden" name="token" value="${formToken}"><input type="hidden" name="turn" value="${turns.at(-1)?.id ?? ""}">`;
+  return chatFields(formToken, turns.at(-1)?.id ?? "");
 }
 
 function editions(site: Site): Markup {

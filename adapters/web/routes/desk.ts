@@ -95,7 +95,7 @@ async function said(context: Context, site: Site, wordsIn: (fields: Fields) => F
     site.metrics.refused("forged form");
     return refuse(context, site, session === "no keeper" ? "notAllowed" : "stale", sent);
   }
-  if (!site.limits.writing.take(clientAddress(context))) return refuse(context, site, "tooMuch", sent);
+  if (!site.limits.writing.take(clientAddress(context, site))) return refuse(context, site, "tooMuch", sent);
   await sayAtDesk(site, session, wordsIn(fields));
   const onward = deskSections.find(({ path }) => path === fields.onward)?.path ?? "/desk";
   return goTo(context, `${onward}?done#lately`);

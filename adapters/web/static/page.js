@@ -49,7 +49,7 @@ function refusalIn(markup) {
   return template.content.querySelector("[data-refusal]")?.textContent;
 }
 
-/** Puts a new turn at the end; one that is there already is left alone. What could be pressed before no longer can. */
+/** Puts a new turn at the end; one that is there already is left alone. What could be pressed before no longer can, once it is answered. */
 function take(markup, isAnswer) {
   const template = document.createElement("template");
   template.innerHTML = markup;
@@ -61,14 +61,20 @@ function take(markup, isAnswer) {
 }
 
 function append(turn) {
+  if (turn.querySelector(".said")) takeControlsAway();
+  const token = document.querySelector('#say input[name="token"]')?.value;
+  for (const field of turn.querySelectorAll('input[name="token"]')) field.value = token;
+  const id = turn.id.slice("turn-".length);
+  for (const field of document.querySelectorAll('input[name="turn"]')) field.value = id;
+  conversation.append(turn);
+}
+
+function takeControlsAway() {
   for (const old of document.querySelectorAll("[data-once]")) {
     const words = old.querySelector(".ask");
     if (words) old.replaceChildren(words);
     else old.remove();
   }
-  const id = turn.id.slice("turn-".length);
-  for (const field of document.querySelectorAll('input[name="turn"]')) field.value = id;
-  conversation.append(turn);
 }
 
 function show(turn) {
@@ -97,11 +103,6 @@ for (const field of document.querySelectorAll("[data-copy]")) {
     button.textContent = field.dataset.copied;
   });
   field.after(button);
-}
-
-for (const button of document.querySelectorAll("button[data-print]")) {
-  button.hidden = false;
-  button.addEventListener("click", () => window.print());
 }
 
 if (window.parent !== window && document.querySelector(".embedded")) {

@@ -168,6 +168,26 @@ test("a case goes to the keepers, is answered at the desk, and its asker reads t
   expect((await keeper.get("/desk")).text).toContain("No case waits.");
 });
 
+test("a question that waits keeps its buttons when a keeper's words come in between", async () => {
+  const site = await webSite({ noticesEveryMilliseconds: 20 });
+  const asker = readerAt(site.address);
+  const answer = await asked(asker);
+  const label = /<button type="submit" name="state" value="([^"]+)">(?:<img[^>]*>)?<span>([^<]+)/u.exec(
+    answer.text,
+  );
+  const [, state = "", words = ""] = label ?? [];
+  await asker.send(answer, 'id="say"', { text: "ask a keeper" });
+  await asker.send(answer, 'id="say"', { text: "which rear spoiler is this?" });
+  const keeper = await keeperAt(site);
+  await keeper.send(await keeper.get("/desk"), 'id="back-', { reason: "Which side?" });
+  const there = async () => (await asker.get("/")).text;
+  await expect.poll(there, { timeout: 10_000 }).toContain("Which side?");
+  const page = await asker.get("/");
+  expect(page.text).toMatch(/<button type="submit" name="words" value="reply [\w-]{9}: …">reply<\/button>/u);
+  const pressed = await asker.send(page, 'class="answers"', { state });
+  expect(pressed.text).toContain(`<p>${words}</p>`);
+});
+
 test("a pin made at the desk stands on the handbook's page, is disputed nowhere it holds, and is withdrawn with a reason", async () => {
   const site = await webSite();
   const keeper = await keeperAt(site);
