@@ -13,6 +13,8 @@ export const pageTitle = (title: string) => `${title} · ${siteName}`;
 
 export const visitorCalled = (mark: string) => `visitor ${mark}`;
 
+const withArticle = (noun: string) => `${/^[aeiou]/iu.test(noun) ? "an" : "a"} ${noun}`;
+
 // The chat
 export const chat = {
   title: "Ask about a part",
@@ -32,18 +34,18 @@ export const chat = {
   unit: "Unit",
   dateHint: "Month and year is best, such as May 1980",
   examples: "For example",
+  whichIsThis: (part: string) => `which ${part} is this?`,
   answers: "Answers",
   share: "Make a page of this answer",
   shareHint: "It gets an address that anybody who has it can read. You can withdraw it.",
   lost: "That did not get through. Nothing was kept; please send it again.",
   savedFile: (name: string) => `Save ${name}`,
-  drawing: "Drawing",
 } as const;
 
 // Page of an answer
 export const answerPage = {
   asked: "Asked",
-  wanted: (part: string, goal: string) => `About a ${part}: ${goal}.`,
+  wanted: (part: string, goal: string) => `About ${withArticle(part)}: ${goal}.`,
   thing: (thing: string) => `The ${thing}`,
   seen: "What was seen",
   saidAs: (words: string) => `said as “${words}”`,
@@ -54,7 +56,6 @@ export const answerPage = {
   answer: "Answer",
   open: "What is open",
   sources: "Sources",
-  basis: "What it rests on",
   cite: "Cite",
   citeHint: "To quote this page:",
   copy: "Copy",
@@ -69,7 +70,6 @@ export const answerPage = {
 
 export const evidence = {
   speaksFor: (name: string) => `for ${name}`,
-  towards: (name: string) => `towards ${name}`,
   caption:
     "Weights of evidence: bars to the right speak for the first, to the left, hatched, for the second; longer is heavier.",
 } as const;
@@ -129,7 +129,6 @@ export const handbookPage = {
   each: "Each version",
   tells: "Tells, and how to check them",
   check: "How to check",
-  why: "Why it tells",
   effort: "Effort",
   tools: "Tools",
   photographDoes: "A photograph does.",
@@ -138,21 +137,17 @@ export const handbookPage = {
   noPins: "Nothing is pinned here yet.",
   needs: "Also needs",
   material: "Material",
-  remarks: "Remarks",
   resembles: "Easily taken for it",
   sources: "Sources",
   noSources: "The handbook names no source.",
   edition: (name: string, edition: string, edited: string) => `${name}, edition ${edition}, closed ${edited}`,
-  askAbout: (part: string) => `Ask about a ${part}`,
+  askAbout: (part: string) => `Ask about ${withArticle(part)}`,
   kinds: { part: "part", version: "version", tell: "tell", misbelief: "often said", pin: "pinned answer" },
 } as const;
 
 // Doors for forums
 export const embed = {
   title: "Ask about a part",
-  say: "What do you see?",
-  send: "Ask",
-  again: "Ask something else",
   openPage: "Open in a window of its own",
 } as const;
 
@@ -192,7 +187,6 @@ export const signIn = {
   spent: "This link was used or is too old. Ask for a new one.",
   out: "Sign out",
   isOut: "You have signed out.",
-  signedInAs: (name: string) => `Signed in as ${name}`,
 } as const;
 
 // The keepers' desk
@@ -245,6 +239,7 @@ export const desk = {
   dismiss: "Dismiss",
   exportHint:
     "As files, to keep or to work with elsewhere. The sightings are in the form that the changeover command reads.",
+  everything: "Of all handbooks",
   sightings: (part: string) => `Sightings of the ${part}, as CSV`,
   sayAnything: "Say anything else to the bot as yourself",
   say: "Say",
@@ -252,7 +247,8 @@ export const desk = {
 
 // The car sheet
 export const carSheet = {
-  title: (handbook: string) => `Car sheet: ${handbook}`,
+  title: (thing: string, handbook: string) =>
+    `${thing.charAt(0).toUpperCase()}${thing.slice(1)} sheet: ${handbook}`,
   asPdf: "The same as PDF",
   thingUnknown: (thing: string) => `Nothing was told of the ${thing} itself.`,
   atAGlance: "At a glance",

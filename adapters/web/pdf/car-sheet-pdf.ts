@@ -12,7 +12,7 @@ export async function carSheetPdf(
   sheet: CarSheet,
   { at, address, photograph }: SheetSurroundings,
 ): Promise<Uint8Array> {
-  const title = carSheet.title(sheet.handbookName);
+  const title = carSheet.title(sheet.thing, sheet.handbookName);
   const on = paper(title, at);
   on.heading(title, 1);
   on.paragraph(`${answerPage.sharedOn(sheet.date)} · ${sheet.edition}`, "quiet");

@@ -12,7 +12,7 @@ export function renderCarSheet(sheet: CarSheet, pdfPath: string, drawings: Drawi
   const gaps = parts.filter(({ card }) => card === undefined);
   const facts = car.map(({ label, value }) => html`<div><dt>${label}</dt><dd>${value}</dd></div>`);
   return html`<article class="record">
-<h1>${carSheet.title(handbookName)}</h1>
+<h1>${carSheet.title(thing, handbookName)}</h1>
 <p class="aside">${answerPage.sharedOn(date)} · ${edition}</p>
 <p class="onward"><a href="${pdfPath}">${carSheet.asPdf}</a></p>
 <section><h2>${answerPage.thing(thing)}</h2>${facts.length > 0 ? html`<dl class="facts">${facts}</dl>` : html`<p>${carSheet.thingUnknown(thing)}</p>`}</section>

@@ -10,7 +10,7 @@ import type { Controls, Rendering, Units } from "./rendering.ts";
 /** With controls a form; without, the words of the question alone. */
 export function questionForm(block: QuestionBlock, rendering: Rendering): Markup {
   const { controls, drawings, part } = rendering;
-  const drawing = part === null ? undefined : drawings.ofFeature(part, block.feature);
+  const drawing = part === null ? undefined : drawings.ofFeature(part, block);
   const picture =
     drawing !== undefined &&
     html`<img class="drawing" src="${drawing.address}" alt="${drawing.alternative}" width="320" height="200" loading="lazy">`;
@@ -32,7 +32,7 @@ function answersForm(
 ): Markup | undefined {
   if (block.answers.length === 0) return undefined;
   const buttons = block.answers.map(({ id, label }) => {
-    const drawing = part === null ? undefined : drawings.ofState(part, block.feature, id);
+    const drawing = part === null ? undefined : drawings.ofState(part, block, id);
     const picture =
       drawing !== undefined &&
       html`<img src="${drawing.address}" alt="" width="160" height="100" loading="lazy">`;

@@ -29,14 +29,14 @@ ${isAsked(turn) && html`<div class="said"><h2 class="unseen">${chat.youSaid}</h2
 </article>`;
 }
 
-/** A question about something else, as of an observation that is recorded, is nothing to share. */
+/** In the middle of something else, as of recording an observation, there is nothing to share. */
 function hasAnswer({ part, blocks }: Turn): boolean {
-  const isOnlyAsked = blocks.some(({ kind }) => kind === "question") && !blocks.some(isStanding);
-  return part !== null && !isOnlyAsked;
+  return part !== null && !blocks.some(isOfErrand);
 }
 
-function isStanding({ kind }: Block): boolean {
-  return kind === "standing" || kind === "evidence";
+/** What can be left is no question about the part. */
+function isOfErrand(block: Block): boolean {
+  return block.kind === "question" && block.besides.some(({ id }) => id === "leave-it");
 }
 
 function shareForm(controls: Controls | undefined): Markup | undefined {

@@ -23,11 +23,17 @@ import { unitsOf } from "../units.ts";
 import { formOf, takenIn } from "../uploads.ts";
 import { hasToken, knownVisitor, type Visitor, visitorOf } from "../visitor.ts";
 
+type Field = Pick<Composer, "text" | "problem">;
+
+/** What another page asks for somebody, for them to go on with. */
+const LONGEST_BEGINNING = 300;
+
 export function chatRoutes(app: Hono, site: Site): void {
   app.get("/", async (context) => {
     const visitor = visitorOf(context, site.isSecure);
     const turns = await turnsOf(site.store, visitor.conversation);
-    return showChat(context, site, visitor, turns);
+    const text = context.req.query("text")?.slice(0, LONGEST_BEGINNING);
+    return showChat(context, site, visitor, turns, { text });
   });
   const tooLarge = bodyLimit({
     maxSize: uploadBytes,
@@ -58,8 +64,8 @@ async function said(context: Context, site: Site): Promise<Response> {
   const turns = await turnsOf(site.store, visitor.conversation);
   if (!photographs.ok) {
     context.status(422);
-    const refused = { problem: photographs.message, text: form.fields.text ?? "" };
-    return showChat(context, site, visitor, turns, refused);
+    const { text } = form.fields;
+    return showChat(context, site, visitor, turns, { problem: photographs.message, text });
   }
   const heard = saidIn(form.fields, turns, photographs.ids);
   if (heard === undefined) return goTo(context, "/#say");
@@ -77,14 +83,14 @@ function showChat(
   site: Site,
   visitor: Visitor,
   turns: readonly Turn[],
-  refused?: Composer["refused"],
+  field: Field,
 ): Response {
   const rendering = renderingFor(site, context, visitor, turns);
   return showPage(context, site, {
     title: chat.title,
     description: chat.lead,
     place: "ask",
-    main: chatMain(site, visitor, turns, rendering, refused),
+    main: chatMain(site, visitor, turns, rendering, field),
     foot: editions(site),
   });
 }
@@ -94,23 +100,26 @@ function chatMain(
   visitor: Visitor,
   turns: readonly Turn[],
   rendering: Rendering,
-  refused: Composer["refused"],
+  field: Field,
 ): Markup {
   const hidden = hiddenFields(visitor, turns);
   const first = turns.length === 0 && html`<p class="lead">${chat.lead}</p>${examplesOf(site, hidden)}`;
   return html`<h1>${chat.title}</h1>
 ${first}
 <section id="conversation" class="conversation" role="log" aria-label="${chat.conversation}" data-events="/events">${renderTurns(turns, rendering)}</section>
-${composer({ action: "/said", hidden, canPhotograph: site.photographs !== undefined, refused })}`;
+${composer({ action: "/said", hidden, canPhotograph: site.photographs !== undefined, ...field })}`;
 }
 
+/** The first of each handbook, then the second. */
+const places = [0, 1, 2] as const;
+
 function examplesOf(site: Site, hidden: Markup): Markup {
-  const [known] = site.knowledge();
-  if (known === undefined) return html``;
-  const names = known.handbook.parts.slice(0, 3).map(({ name }) => `which ${name} is this?`);
-  const buttons = names.map(
-    (words) => html`<button type="submit" name="words" value="${words}">${words}</button>`,
-  );
+  const books = site.knowledge().map(({ handbook }) => handbook.parts);
+  const parts = places.flatMap((place) => books.flatMap((of) => of[place] ?? []));
+  const buttons = parts.slice(0, places.length).map(({ name }) => {
+    const words = chat.whichIsThis(name);
+    return html`<button type="submit" name="words" value="${words}">${words}</button>`;
+  });
   return html`<form method="post" action="/said" class="next" data-once><p>${chat.examples}:</p>${hidden}${buttons}</form>`;
 }
 

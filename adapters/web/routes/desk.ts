@@ -137,15 +137,14 @@ async function people(site: Site, session: OpenSession, says: Says): Promise<Pie
 }
 
 async function exported(site: Site): Promise<Piece> {
-  const sightings = site
-    .knowledge()
-    .flatMap(({ handbook: { cover, parts } }) =>
-      parts.map(
-        ({ id, name }) => html`<li><a href="${sightingsPath(cover.id, id)}">${desk.sightings(name)}</a></li>`,
-      ),
+  const sightings = site.knowledge().map(({ handbook: { cover, parts } }) => {
+    const files = parts.map(
+      ({ id, name }) => html`<li><a href="${sightingsPath(cover.id, id)}">${desk.sightings(name)}</a></li>`,
     );
+    return html`<h3>${cover.name}</h3><ul>${files}</ul>`;
+  });
   const others = jsonPaths.map((path) => html`<li><a href="${path}">${path.split("/").at(-1)}</a></li>`);
-  return html`<p>${desk.exportHint}</p><ul>${sightings}</ul><ul>${others}</ul>`;
+  return html`<p>${desk.exportHint}</p>${sightings}<h3>${desk.everything}</h3><ul>${others}</ul>`;
 }
 
 /** What the bot answers to words, with what can be pressed there. */
