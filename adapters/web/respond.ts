@@ -10,6 +10,7 @@ const statuses = {
   notFound: 404,
   tooMuch: 429,
   tooLarge: 413,
+  noAnswer: 409,
   stale: 403,
   notAllowed: 403,
   fault: 500,

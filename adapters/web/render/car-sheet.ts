@@ -47,6 +47,7 @@ function partSection({ part, name, card, photographs }: SheetPart, book: string,
 ${standingRows(card.standing.slice(0, 3))}
 ${renderBlocks(answer, { drawings, units: "metric", part })}
 ${seen.length > 0 && html`<h3>${answerPage.seen}</h3><dl class="facts">${seen}</dl>`}
+${card.untold.length > 0 && html`<p class="aside">${answerPage.couldNotTell(card.untold.join("; "))}</p>`}
 ${card.settle !== undefined && html`<p>${card.settle}</p>`}${pictures}</section>`;
 }
 

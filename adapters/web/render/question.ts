@@ -60,7 +60,7 @@ function readingForm(block: QuestionBlock, controls: Controls, units: Units): Ma
     html`<label for="${id}-unit" class="unseen">${chat.unit}</label><select id="${id}-unit" name="unit">${offered.map((unit) => html`<option>${unit}</option>`)}</select>`;
   const mode = block.expects === "measurement" ? html` inputmode="text" class="figure"` : html``;
   return html`<form method="post" action="${controls.action}" class="reading">${controls.hidden}<input type="hidden" name="feature" value="${block.feature}">
-<label for="${id}">${chat.reading}</label> ${hint}<span class="row"><input id="${id}" type="text" name="reading" maxlength="120" required autocomplete="off"${mode}${described}>${select}<button type="submit">${chat.sendReading}</button></span></form>`;
+<label for="${id}">${chat.fields[block.expects]}</label> ${hint}<span class="row"><input id="${id}" type="text" name="reading" maxlength="180" required autocomplete="off"${mode}${described}>${select}<button type="submit">${chat.sendReading}</button></span></form>`;
 }
 
 const lengths: Readonly<Record<Units, readonly string[]>> = {
