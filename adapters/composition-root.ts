@@ -19,6 +19,7 @@ import { systemClock } from "./clock.ts";
 import { type Configuration, parseConfiguration } from "./configuration.ts";
 import { doorKinds } from "./door-kinds.ts";
 import { failureLine, OutsideError } from "./errors.ts";
+import { givingWay } from "./give-way.ts";
 import { BrokenHandbookError, type OpenHandbook, openHandbooks } from "./handbooks.ts";
 import { keepPrivate } from "./keep-private.ts";
 import { liveHandbooks, toldThrough } from "./live-handbooks.ts";
@@ -126,7 +127,7 @@ async function main(): Promise<void> {
   const closing: { close(): Promise<void> }[] = [];
   try {
     const clock = systemClock();
-    const events = toldThrough(editionWatch({ store, clock, log }), log);
+    const events = toldThrough(editionWatch({ store, clock, log, inPieces: givingWay }), log);
     for (const { handbook, files } of handbooks) await events.onTaken(handbook, files);
     const live = liveHandbooks(handbooks, events);
     closing.push(live);

@@ -28,7 +28,7 @@ export {
 // Conversation
 export { describedCar } from "./conversation/apply-car.ts";
 export { type Conversation, emptyConversation, readConversation } from "./conversation/conversation.ts";
-export { type Knowledge, knowledgeOf } from "./conversation/knowledge.ts";
+export { type Knowledge, knowledgeOf, preparingKnowledge } from "./conversation/knowledge.ts";
 export { wordedFor } from "./conversation/named-thing.ts";
 export {
   builtWords,

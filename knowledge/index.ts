@@ -62,7 +62,7 @@ export { successionsOf, successionWindow } from "./dating/successions.ts";
 export { keyedDigest } from "./digest/keyed-digest.ts";
 export { textDigest } from "./digest/text-digest.ts";
 // Editions: what changed between two
-export { changesBetween } from "./editions/changes-between.ts";
+export { changesBetween, findingChanges } from "./editions/changes-between.ts";
 export { type HandbookChange, touchedBy } from "./editions/handbook-change.ts";
 
 // Evidence: what is said of a part and of its car
@@ -84,9 +84,10 @@ export {
   learntWordsPath,
   pathProblem,
 } from "./handbook/handbook-file.ts";
+export { atOnce, type InPieces } from "./handbook/in-pieces.ts";
 export { handbookJsonSchemas } from "./handbook/json-schemas.ts";
 export type { LoadedHandbook } from "./handbook/load-handbook.ts";
-export { loadHandbook } from "./handbook/load-handbook.ts";
+export { loadHandbook, loadingHandbook } from "./handbook/load-handbook.ts";
 export { citation, featureById, partById, sourceById, stateName, variantById } from "./handbook/look-up.ts";
 export { usualLead } from "./handbook/part-schema.ts";
 export type { Problem } from "./handbook/problem.ts";
@@ -139,7 +140,7 @@ export {
 export { learnWords, type TaughtMessage } from "./language/hearing/learn-words.ts";
 export { isOftenTold, leastTimes, ofOftenTold, stateKey, timesTold } from "./language/hearing/often-told.ts";
 export type { Lexicon } from "./language/lexicon.ts";
-export { compileLexicon } from "./language/lexicon.ts";
+export { compileLexicon, compilingLexicon } from "./language/lexicon.ts";
 export { findingsOfMaterial } from "./language/material-findings.ts";
 export type {
   CarFinding,

@@ -18,6 +18,7 @@ import {
   withWork,
 } from "../conversation/phrases/variants.ts";
 import { cautionsBlock } from "../conversation/saying/say-cautions.ts";
+import { saysNoneFitted } from "../conversation/saying/say-standing.ts";
 import type { Block } from "../reply.ts";
 import type { Scene } from "./scene.ts";
 
@@ -32,7 +33,7 @@ export function whatFits(scene: Scene): readonly Block[] {
   if (assessed === undefined) return [{ kind: "text", text: needsPart }];
   const shares = mountingShares(assessed);
   const [first] = shares;
-  if (first === undefined) return [{ kind: "text", text: fitsUnknown }];
+  if (first === undefined) return [{ kind: "text", text: saysNoneFitted(assessed) ?? fitsUnknown }];
   const isSure = first.share >= sureOfMounting;
   const told = isSure ? [first] : shares.filter((one) => one.share >= worthAnswering);
   const lead: Block = {

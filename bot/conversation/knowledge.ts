@@ -1,10 +1,12 @@
 /** A handbook made ready for conversation: its words for the reader, its part kinds compiled when first asked about. */
 
 import {
+  atOnce,
   type CompiledPart,
-  compileLexicon,
   compilePart,
+  compilingLexicon,
   type Handbook,
+  type InPieces,
   type Lexicon,
   type PartKind,
   partById,
@@ -24,12 +26,17 @@ export interface Knowledge {
 
 /** The knowledge of one edition. Costs one pass over its names; parts are compiled lazily. */
 export function knowledgeOf(handbook: Handbook): Knowledge {
+  return atOnce(preparingKnowledge(handbook));
+}
+
+/** The same, giving way after each part kind. */
+export function* preparingKnowledge(handbook: Handbook): InPieces<Knowledge> {
   const kept = new Map<string, CompiledPart | undefined>();
   const compiled = (part: string): CompiledPart | undefined => {
     if (!kept.has(part)) kept.set(part, compilePart(handbook, part));
     return kept.get(part);
   };
-  return { handbook, lexicon: compileLexicon(handbook), compiled };
+  return { handbook, lexicon: yield* compilingLexicon(handbook), compiled };
 }
 
 export function findPart(knowledge: Knowledge, id: string | null): PartKind | undefined {

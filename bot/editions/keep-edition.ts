@@ -1,10 +1,12 @@
 /** Writes down which edition serves from now on, and finds out what is different from the one before, even one of another day. */
 import {
-  changesBetween,
+  atOnce,
+  findingChanges,
   type Handbook,
   type HandbookChange,
   type HandbookFile,
-  loadHandbook,
+  type InPieces,
+  loadingHandbook,
 } from "../../knowledge/index.ts";
 import { changeInWords } from "../conversation/phrases/editions.ts";
 import type { Change, Clock, Store } from "../ports.ts";
@@ -17,6 +19,13 @@ import {
   mostChangesKept,
 } from "./edition-record.ts";
 
+export interface EditionKeeping {
+  readonly store: Store;
+  readonly clock: Clock;
+  /** How the changes of a large handbook are found; at once when left out. */
+  readonly inPieces?: DoInPieces | undefined;
+}
+
 export interface KeptEdition {
   /** Undefined when this handbook never served before. */
   readonly older: string | undefined;
@@ -25,20 +34,27 @@ export interface KeptEdition {
   readonly isNew: boolean;
 }
 
-/** Keeps an edition with its files. Rejects when the store does. */
+/** How long work is done: all at once, or with others having their turn between its pieces. */
+export type DoInPieces = <T>(work: InPieces<T>) => Promise<T>;
+
+export const doAtOnce: DoInPieces = async (work) => atOnce(work);
+
+/** Keeps an edition with its files. `served`: what served until now, if it is at hand. Rejects when the store does. */
 export async function keepEdition(
-  store: Store,
-  clock: Clock,
+  { store, clock, inPieces = doAtOnce }: EditionKeeping,
   handbook: Handbook,
   files: readonly HandbookFile[],
+  served?: Handbook,
 ): Promise<KeptEdition> {
   const { cover, edition } = handbook;
   const known = EditionRecord.safeParse(await store.current(editionKind, cover.id)).data;
   if (known?.edition === edition && known.refused.length === 0) {
     return { older: edition, changes: [], isNew: false };
   }
-  const before = known === undefined ? undefined : await keptHandbook(store, known.edition);
-  const changes = before === undefined ? [] : changesBetween(before, handbook);
+  const before =
+    known &&
+    (served?.edition === known.edition ? served : await keptHandbook(store, known.edition, inPieces));
+  const changes = before === undefined ? [] : await inPieces(findingChanges(before, handbook));
   const after: EditionRecord = {
     edition,
     name: cover.name,
@@ -81,9 +97,13 @@ export async function refuseEdition(
 }
 
 /** A kept edition by its whole hash; undefined when it never served here, or this program cannot read it any more. */
-export async function keptHandbook(store: Store, edition: string): Promise<Handbook | undefined> {
+export async function keptHandbook(
+  store: Store,
+  edition: string,
+  inPieces: DoInPieces = doAtOnce,
+): Promise<Handbook | undefined> {
   const kept = EditionFiles.safeParse(await store.current(editionFilesKind, edition)).data;
-  const loaded = kept && loadHandbook(kept.files);
+  const loaded = kept && (await inPieces(loadingHandbook(kept.files)));
   return loaded?.ok === true ? loaded.handbook : undefined;
 }
 

@@ -2,17 +2,28 @@
  * What changed between two editions of a handbook, thing by thing and not line by line: a historian who turns a list round or
  * writes a comment has changed nothing. Things are known by their ids; what has a new id is new.
  */
+import { atOnce, type InPieces } from "../handbook/in-pieces.ts";
 import type { Feature, Handbook, PartKind } from "../handbook/schema.ts";
 import type { HandbookChange, Name, NamedThing } from "./handbook-change.ts";
 import { variantChanges } from "./variant-changes.ts";
 
 /** All changes, in the order of the newer edition, what was removed last of its kind. Cost: linear in the handbooks. */
 export function changesBetween(older: Handbook, newer: Handbook): readonly HandbookChange[] {
+  return atOnce(findingChanges(older, newer));
+}
+
+/** The same, giving way after each part kind. */
+export function* findingChanges(older: Handbook, newer: Handbook): InPieces<readonly HandbookChange[]> {
+  const ofParts: HandbookChange[] = [];
+  for (const [one, other] of both(older.parts, newer.parts)) {
+    ofParts.push(...partChanges(one, other));
+    yield;
+  }
   const { cars: before } = older;
   const { cars: after } = newer;
   return [
     ...thingChanges("part kind", older.parts, newer.parts, {}, partRest),
-    ...both(older.parts, newer.parts).flatMap(([one, other]) => partChanges(one, other)),
+    ...ofParts,
     ...thingChanges("model", before.models, after.models, {}, rest),
     ...thingChanges("trim", before.trims, after.trims, {}, rest),
     ...thingChanges("market", before.markets, after.markets, {}, rest),

@@ -15,6 +15,7 @@ import {
 } from "./check-sheet.ts";
 import { drawingFaults } from "./drawing-safety.ts";
 import { fileProblem, type HandbookFile } from "./handbook-file.ts";
+import type { InPieces } from "./in-pieces.ts";
 import { visitNamed } from "./named-places.ts";
 import { didYouMean } from "./nearest-name.ts";
 import { checkPart } from "./part-check.ts";
@@ -47,8 +48,8 @@ export interface Findings {
   readonly warnings: readonly Problem[];
 }
 
-/** All problems and warnings between the files of a draft and inside each of them. */
-export function crossReferences(draft: Draft): Findings {
+/** All problems and warnings between the files of a draft and inside each of them. Gives way after each part kind. */
+export function* findingCrossReferences(draft: Draft): InPieces<Findings> {
   const sources = draft.sources?.value.sources;
   const around: Surroundings = {
     sources: idsOf(sources),
@@ -67,8 +68,13 @@ export function crossReferences(draft: Draft): Findings {
   };
   if (draft.cars) checkCars(open(draft.cars), draft.cars.value);
   if (draft.sources) checkUnique(checkSheetOf(sheets, draft.sources), "source", sources ?? [], ["sources"]);
-  const parts = draft.parts.map((part) => ({ sheet: open(part), part: part.value }));
-  for (const { sheet, part } of parts) checkPart(sheet, part, around);
+  const parts: { readonly sheet: CheckSheet; readonly part: PartKind }[] = [];
+  for (const file of draft.parts) {
+    const sheet = open(file);
+    checkPart(sheet, file.value, around);
+    parts.push({ sheet, part: file.value });
+    yield;
+  }
   checkPartIds(parts);
   return {
     problems: [...sheets.flatMap(({ problems }) => problems), ...draft.drawings.flatMap(unsafeDrawing)],

@@ -5,6 +5,7 @@
 import { sha256 } from "@noble/hashes/sha2.js";
 import { bytesToHex, utf8ToBytes } from "@noble/hashes/utils.js";
 import { fileRole, type HandbookFile } from "./handbook-file.ts";
+import { atOnce, type InPieces } from "./in-pieces.ts";
 import { byCodeUnit } from "./problem.ts";
 
 /**
@@ -12,12 +13,18 @@ import { byCodeUnit } from "./problem.ts";
  * Line ends and a byte order mark do not count; nor do files that a handbook does not read, such as README.md.
  */
 export function editionOf(files: readonly HandbookFile[]): string {
+  return atOnce(workingOutEdition(files));
+}
+
+/** The same, giving way after each file. */
+export function* workingOutEdition(files: readonly HandbookFile[]): InPieces<string> {
   const read = files.filter(({ path }) => isRead(path));
   const sorted = [...read].sort((one, other) => byCodeUnit(one.path, other.path));
   const hash = sha256.create();
   for (const { path, text } of sorted) {
     const bytes = utf8ToBytes(canonicalText(text));
     hash.update(utf8ToBytes(`${path}\0${bytes.length}\0`)).update(bytes);
+    yield;
   }
   return bytesToHex(hash.digest());
 }

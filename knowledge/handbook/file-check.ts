@@ -6,18 +6,27 @@ import {
   type HandbookLimits,
   pathProblem,
 } from "./handbook-file.ts";
+import type { InPieces } from "./in-pieces.ts";
 import { placesIn } from "./place-in-text.ts";
 import type { Problem } from "./problem.ts";
 
 // A half of a surrogate pair alone, the sign for undecodable bytes, or a control character other than tab and line ends.
 const NOT_TEXT = /(?![\t\n\r])[\p{Cc}\p{Cs}\ufffd]/u;
 
-/** All problems of the files as files; empty when each can be read and none is missing. */
-export function checkFiles(files: readonly HandbookFile[], limits: HandbookLimits): readonly Problem[] {
+/** All problems of the files as files; empty when each can be read and none is missing. Gives way after each file. */
+export function* checkingFiles(
+  files: readonly HandbookFile[],
+  limits: HandbookLimits,
+): InPieces<readonly Problem[]> {
   if (files.length > limits.files) return [tooManyFiles(limits)];
   const total = files.reduce((sum, { text }) => sum + byteLength(text), 0);
   if (total > limits.totalBytes) return [folderTooLarge(limits)];
-  return [...files.flatMap((file) => fileProblems(file, limits)), ...pathsTwice(files), ...missing(files)];
+  const problems: Problem[] = [];
+  for (const file of files) {
+    problems.push(...fileProblems(file, limits));
+    yield;
+  }
+  return [...problems, ...pathsTwice(files), ...missing(files)];
 }
 
 /** A folder with more files than a handbook may have. */

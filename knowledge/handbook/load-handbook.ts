@@ -4,10 +4,11 @@
  */
 
 import type { z } from "zod";
-import { crossReferences, type Draft, type SoundFile } from "./cross-references.ts";
-import { editionOf } from "./edition.ts";
-import { checkFiles } from "./file-check.ts";
+import { type Draft, findingCrossReferences, type SoundFile } from "./cross-references.ts";
+import { workingOutEdition } from "./edition.ts";
+import { checkingFiles } from "./file-check.ts";
 import { fileRole, type HandbookFile, type HandbookLimits, handbookLimits } from "./handbook-file.ts";
+import { atOnce, type InPieces } from "./in-pieces.ts";
 import { checkLearntWords } from "./learnt-words-check.ts";
 import { readLearntWords } from "./learnt-words-file.ts";
 import { byCodeUnit, type Problem, sortedProblems } from "./problem.ts";
@@ -30,6 +31,14 @@ export function loadHandbook(
   return readHandbook(files, limits).loaded;
 }
 
+/** The same, giving way after each file. */
+export function* loadingHandbook(
+  files: readonly HandbookFile[],
+  limits: HandbookLimits = handbookLimits,
+): InPieces<LoadedHandbook> {
+  return (yield* readingHandbook(files, limits)).loaded;
+}
+
 /** A handbook as loaded, beside its files as read: these know where everything stands. */
 export interface ReadHandbook {
   readonly loaded: LoadedHandbook;
@@ -42,22 +51,27 @@ export function readHandbook(
   files: readonly HandbookFile[],
   limits: HandbookLimits = handbookLimits,
 ): ReadHandbook {
-  const problems: Problem[] = [...checkFiles(files, limits)];
+  return atOnce(readingHandbook(files, limits));
+}
+
+function* readingHandbook(files: readonly HandbookFile[], limits: HandbookLimits): InPieces<ReadHandbook> {
+  const problems: Problem[] = [...(yield* checkingFiles(files, limits))];
   const isTooMuch = problems.some(({ code }) => code === "too-many-files" || code === "folder-too-large");
   const refused = new Set(problems.map(({ file }) => file));
   const readable = files
     .filter(({ path }) => !isTooMuch && !refused.has(path))
     .toSorted((one, other) => byCodeUnit(one.path, other.path));
-  const cover = soundFiles(readable, "cover", Cover, problems)[0];
+  const cover = (yield* soundFiles(readable, "cover", Cover, problems))[0];
   const draft: Draft = {
-    cars: soundFiles(readable, "cars", Cars, problems)[0],
-    sources: soundFiles(readable, "sources", Sources, problems)[0],
-    parts: soundFiles(readable, "part", PartKind, problems),
+    cars: (yield* soundFiles(readable, "cars", Cars, problems))[0],
+    sources: (yield* soundFiles(readable, "sources", Sources, problems))[0],
+    parts: yield* soundFiles(readable, "part", PartKind, problems),
     drawings: readable.filter(({ path }) => fileRole(path) === "drawing"),
     drawingPaths: new Set(files.flatMap(({ path }) => (fileRole(path) === "drawing" ? [path] : []))),
   };
   const learntWords = soundLearntWords(readable, problems);
-  const cross = crossReferences(draft);
+  yield;
+  const cross = yield* findingCrossReferences(draft);
   problems.push(...cross.problems);
   const { cars, sources } = draft;
   if (problems.length > 0 || cover === undefined || cars === undefined || sources === undefined) {
@@ -65,7 +79,7 @@ export function readHandbook(
   }
   const handbook: Handbook = {
     cover: cover.value,
-    edition: editionOf(files),
+    edition: yield* workingOutEdition(files),
     cars: cars.value,
     sources: sources.value.sources,
     parts: draft.parts.map(({ value }) => value),
@@ -86,19 +100,19 @@ function soundLearntWords(files: readonly HandbookFile[], problems: Problem[]): 
   return undefined;
 }
 
-function soundFiles<T>(
+function* soundFiles<T>(
   files: readonly HandbookFile[],
   role: ReturnType<typeof fileRole>,
   schema: z.ZodType<T>,
   problems: Problem[],
-): readonly SoundFile<T>[] {
-  return files
-    .filter(({ path }) => fileRole(path) === role)
-    .flatMap((file) => {
-      const reading = readYaml(file);
-      const result = shaped(schema, reading);
-      if (result.ok) return [{ reading, value: result.value }];
-      problems.push(...result.problems);
-      return [];
-    });
+): InPieces<readonly SoundFile<T>[]> {
+  const sound: SoundFile<T>[] = [];
+  for (const file of files.filter(({ path }) => fileRole(path) === role)) {
+    const reading = readYaml(file);
+    const result = shaped(schema, reading);
+    if (result.ok) sound.push({ reading, value: result.value });
+    else problems.push(...result.problems);
+    yield;
+  }
+  return sound;
 }

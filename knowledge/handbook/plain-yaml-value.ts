@@ -41,15 +41,22 @@ export function resolvePlain(plain: PlainText, written: string): unknown {
   return NUMBER_LIKE.test(written) ? giveUp(plain, 0).value : written;
 }
 
-/** A quoted text that begins at `at` and ends on its line; escapes are given up. */
+/** A quoted text that begins at `at`; over several lines it is folded (YAML 1.2.2, section 7.3). Escapes and empty lines are given up. */
 export function readQuoted(plain: PlainText, at: number): PlainValue {
   const { text } = plain;
   const quote = text[at] ?? "";
   let end = text.indexOf(quote, at + 1);
   while (quote === "'" && text[end + 1] === "'" && end >= 0) end = text.indexOf(quote, end + 2);
   const inside = end < 0 ? "\n" : text.slice(at + 1, end);
-  if (/[\n\\]/.test(inside)) return giveUp(plain, at);
-  return { value: quote === "'" ? inside.replaceAll("''", "'") : inside, end: end + 1 };
+  if (inside.includes("\\") || /^ *\n|\n *\n|\n *$/.test(inside)) return giveUp(plain, at);
+  const folded = inside.includes("\n") ? inside.split("\n").map(trimmedInside).join(" ") : inside;
+  return { value: quote === "'" ? folded.replaceAll("''", "'") : folded, end: end + 1 };
+}
+
+/** Blanks around a line break in quotes are none of the text; those behind the opening and before the closing quote are. */
+function trimmedInside(line: string, index: number, lines: readonly string[]): string {
+  const tail = index === lines.length - 1 ? line : withoutTrailingBlanks(line);
+  return index === 0 ? tail : tail.replace(/^ +/, "");
 }
 
 /** A list or record in brackets that begins at `at`, over as many lines as it takes. */

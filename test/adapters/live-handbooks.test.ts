@@ -1,6 +1,8 @@
-import { mkdirSync, renameSync, rmSync, writeFileSync } from "node:fs";
+import { cpSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { afterEach, describe, expect, test, vi } from "vitest";
+import { demonstrationHandbook } from "../../adapters/configuration.ts";
+import { givingWay } from "../../adapters/give-way.ts";
 import { writeHandbookFiles } from "../../adapters/handbook-folder/index.ts";
 import { openHandbook } from "../../adapters/handbooks.ts";
 import { type LiveHandbooks, liveHandbooks, toldThrough } from "../../adapters/live-handbooks.ts";
@@ -99,6 +101,16 @@ describe("a running bot", () => {
     expect(edition()).toBe(first);
   });
 
+  test("ends without taking what it is in the middle of", async () => {
+    const { told, edition, put, first } = await served();
+    put(shorter);
+    const looking = live?.look();
+    await live?.close();
+    await looking;
+    expect(edition()).toBe(first);
+    expect(told).toEqual([]);
+  });
+
   test("goes by an edition whose telling the store refuses, and the log says so", async () => {
     const folder = join(newFolder(), "tarn");
     await writeHandbookFiles(folder, carefulFiles());
@@ -117,6 +129,71 @@ describe("a running bot", () => {
     await until(() => expect(lines).toContain("an edition was not written down"));
   });
 });
+
+/** Ten of each part kind of the demonstration: 5 MB. */
+function largeFolder(): string {
+  const folder = join(newFolder(), "large");
+  cpSync(demonstrationHandbook, folder, { recursive: true });
+  const parts = join(folder, "parts");
+  for (const name of readdirSync(parts)) {
+    const text = readFileSync(join(parts, name), "utf8");
+    for (let copy = 1; copy < 10; copy += 1) {
+      const id = name.replace(".yaml", `-${copy}`);
+      writeFileSync(join(parts, `${id}.yaml`), text.replace(/^id: .*$/mu, `id: ${id}`));
+    }
+  }
+  return folder;
+}
+
+/** Milliseconds of the processor that this thread has used. */
+function used(): number {
+  const { user, system } = process.threadCpuUsage();
+  return (user + system) / 1000;
+}
+
+/** A timer that asks for every turn it can have: what passes between two of them keeps everybody else waiting as well. */
+function heartbeat() {
+  let last = used();
+  let longest = 0;
+  const timer = setInterval(() => {
+    const now = used();
+    longest = Math.max(longest, now - last);
+    last = now;
+  }, 1);
+  return {
+    stop() {
+      clearInterval(timer);
+      return longest;
+    },
+  };
+}
+
+test("a large handbook that is saved keeps nobody waiting, and one that is not is not read again", async () => {
+  const folder = largeFolder();
+  const open = await openHandbook(folder);
+  const store = memoryStore();
+  const silent = () => undefined;
+  const log = { info: silent, warn: silent, error: silent };
+  const clock = { today: () => ({ from: 0, to: 1 }), milliseconds: () => 5 };
+  const watch = editionWatch({ store, clock, log, inPieces: givingWay });
+  await watch.taken(open.handbook, open.files);
+  live = liveHandbooks([open], toldThrough(watch, log), { quiet: 20, look: 600_000 });
+  const wheel = join(folder, "parts/road-wheel.yaml");
+  writeFileSync(wheel, readFileSync(wheel, "utf8").replace(/mean: \d+/u, "mean: 77"));
+  const start = used();
+  const beating = heartbeat();
+  await live.look();
+  const longest = beating.stop();
+  const taking = used() - start;
+  expect(live.known()[0]?.handbook.edition).not.toBe(open.handbook.edition);
+  expect(await store.history(editionKind, open.handbook.cover.id)).toHaveLength(2);
+  // A stretch is some 40 ms, the whole some 1,000; the bounds leave room for a slower machine and a collection of garbage.
+  expect(longest).toBeLessThan(400);
+  expect(longest).toBeLessThan(taking / 3);
+  const again = used();
+  await live.look();
+  expect(used() - again).toBeLessThan(taking / 5);
+}, 120_000);
 
 describe("the history of editions", () => {
   test("has what changed in words, also what changed while nothing ran, and the editions themselves", async () => {
@@ -152,5 +229,26 @@ describe("the history of editions", () => {
     ]);
     expect((await keptHandbook(store, first.handbook.edition))?.edition).toBe(first.handbook.edition);
     expect(await keptHandbook(store, "unknown")).toBeUndefined();
+  });
+
+  test("finds what changed by the edition that served, where it is at hand, without reading the kept one", async () => {
+    const folder = join(newFolder(), "tarn");
+    await writeHandbookFiles(folder, carefulFiles());
+    const store = memoryStore();
+    const silent = () => undefined;
+    const log = { info: silent, warn: silent, error: silent };
+    const clock = { today: () => ({ from: 0, to: 1 }), milliseconds: () => 5 };
+    const first = await openHandbook(folder);
+    await editionWatch({ store, clock, log }).taken(first.handbook, first.files);
+    const current: typeof store.current = (kind, id) =>
+      kind === editionKind ? store.current(kind, id) : Promise.reject(new Error(`${kind} was read`));
+    writeFileSync(join(folder, handle), shorter);
+    const second = await openHandbook(folder);
+    const watch = editionWatch({ store: { ...store, current }, clock, log });
+    await watch.taken(second.handbook, second.files, first.handbook);
+    const [, newest] = await store.history(editionKind, "tarn");
+    expect(EditionRecord.parse(newest?.state).changes).toEqual([
+      "The Length of the Round handle is now 121 ± 0.5 mm; until now 120 ± 0.5 mm.",
+    ]);
   });
 });

@@ -32,13 +32,19 @@ export function disputedByPeriods(plain: Knowledge, learnt: Knowledge, pin: Pin)
   return isHandbook ? phrases.handbookSays(name) : phrases.observationsSay(name);
 }
 
+/** The same said to who is shown the pin, and to keepers. */
+export interface Dispute {
+  readonly toAsker: string;
+  readonly toKeepers: string;
+}
+
 /** Because of the evidence of this case. */
 export function disputedByCase(
   knowledge: Knowledge,
   pin: Pin,
   facts: CaseFacts,
   ranking: CaseSummary["ranking"],
-): string | undefined {
+): Dispute | undefined {
   const { says } = pin;
   const [first] = ranking;
   if (says.length === 0 || first === undefined || facts.reports.length === 0) return undefined;
@@ -48,11 +54,11 @@ export function disputedByCase(
   );
   if (share >= speaksAgainst || first.probability < 0.5) return undefined;
   const name = first.variant === notInHandbook ? phrases.somethingElse : withThe(first.name);
-  return phrases.caseSays(
-    listed(says.map((id) => kindName(knowledge, facts.part ?? "", id))),
-    name,
-    sayProbability(first.probability),
-  );
+  const said = listed(says.map((id) => kindName(knowledge, facts.part ?? "", id)));
+  return {
+    toAsker: phrases.caseSays(said, name, sayProbability(first.probability)),
+    toKeepers: phrases.anAskerSays(said, name),
+  };
 }
 
 interface Share {
@@ -74,6 +80,8 @@ function bestShare(knowledge: Knowledge, scope: PinScope, says: readonly string[
 
 function shareOn(compiled: CompiledPart, car: CarDescription, says: readonly string[]): Share {
   const { classes } = identify(compiled, { car, goal: "what-should-it-have", reports: [] });
+  // Of a car to which the works fitted none, the handbook says nothing against a pin.
+  if (classes.length === 0) return { share: 1, instead: notInHandbook };
   const said = classes.filter(({ class: id }) => says.includes(id));
   const instead = classes.find(({ class: id }) => !says.includes(id));
   return {

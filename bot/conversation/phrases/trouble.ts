@@ -1,4 +1,5 @@
 /** When facts pull apart, a reading looks wrong, a date cannot be, or nothing fits. */
+import type { BrokenDateLink } from "../../../knowledge/index.ts";
 import { listed, numberInWords } from "./grammar.ts";
 
 export const pullApart = (one: string, other: string) =>
@@ -15,10 +16,17 @@ export const farFromAll = (reading: string, from: string, to: string) =>
 export const farFromEverything = (reading: string) =>
   `${reading} lies far from every kind in the handbook; it may have been measured somewhere else.`;
 
-export const dateAfter = (earlier: string, later: string) =>
-  `${earlier} comes after ${later}; it has to come before. One of the two is misread, or the part came later than the car.`;
-export const dateTooLongBefore = (earlier: string, later: string) =>
-  `${earlier} comes unusually long before ${later}. Old stock is possible, so is a misread mark.`;
+/** What is wrong with two dates of which the one has to come before the other. */
+export const brokenDates: Readonly<
+  Record<BrokenDateLink["problem"], (earlier: string, later: string) => string>
+> = {
+  after: (earlier, later) =>
+    `${earlier} comes after ${later}; it has to come before. One of the two is misread, or the part came later than the car.`,
+  "hardly-time": (earlier, later) =>
+    `${earlier} leaves hardly time before ${later}. One of the two may be misread, or the part came later than the car.`,
+  "too-long-before": (earlier, later) =>
+    `${earlier} comes unusually long before ${later}. Old stock is possible, so is a misread mark.`,
+};
 export const builtDate = (date: string) => `the car's build date (${date})`;
 export const datedMark = (feature: string, date: string) => `the ${feature} (${date})`;
 

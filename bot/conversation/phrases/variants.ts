@@ -64,3 +64,5 @@ export const tellOfCopy = (feature: string, shown: string, genuine: readonly str
   `${feature}: ${shown}${genuine.length === 0 ? "" : ` (genuine: ${listed(genuine, "or")})`}`;
 export const noCopiesKnown = (part: string) =>
   `The handbook names nothing that tells a genuine ${part} from a copy.`;
+
+export const anyCar = "any car";

@@ -1,9 +1,16 @@
 /** Where it stands, before it is settled: the goal's classes, then which kind, with the cause of the doubt named. */
-import { type ClassProbability, type Goal, notInHandbook, sayProbability } from "../../../knowledge/index.ts";
+import {
+  type ClassProbability,
+  formatInterval,
+  type Goal,
+  notInHandbook,
+  sayProbability,
+} from "../../../knowledge/index.ts";
 import type { Block } from "../../reply.ts";
 import { asBuiltShares } from "../assess.ts";
 import type { Assessed } from "../assessed.ts";
 import { featuresNamed } from "../features-named.ts";
+import { noneFitted } from "../phrases/answer.ts";
 import { kindItWasBuiltWithClass, notInHandbookWords, wordsOfClass } from "../phrases/goals.ts";
 import { withThe } from "../phrases/grammar.ts";
 import {
@@ -34,10 +41,25 @@ type StandingItem = Extract<Block, { kind: "standing" }>["items"][number];
 export function sayStanding(assessed: Assessed, justTold: readonly string[]): readonly Block[] {
   const { goal } = assessed;
   const isCarOnly = goal === "what-should-it-have" || (goal === "right-for-car" && !hasEvidence(assessed));
-  if (isCarOnly) return [{ kind: "standing", lead: asBuiltLead, items: asBuiltItems(assessed) }];
+  if (isCarOnly) return [asBuiltStanding(assessed)];
   const lead = hasEvidence(assessed) ? standingLead : nothingSeenYet;
   const standing: Block = { kind: "standing", lead, items: standingItems(assessed) };
   return [standing, ...remarks(assessed, justTold).map((text): Block => ({ kind: "text", text }))];
+}
+
+/** What the works fitted to the car, or that they fitted none to such a car. */
+function asBuiltStanding(assessed: Assessed): Block {
+  const none = saysNoneFitted(assessed);
+  return none === undefined
+    ? { kind: "standing", lead: asBuiltLead, items: asBuiltItems(assessed) }
+    : { kind: "text", text: none };
+}
+
+/** That the works fitted no kind of the part to such a car; undefined where they did, and of a loose part. */
+export function saysNoneFitted({ compiled, facts, part }: Assessed): string | undefined {
+  const { built, isLoosePart } = facts.car;
+  if (isLoosePart === true || asBuiltShares(compiled, facts).size > 0) return undefined;
+  return noneFitted(part.name, built === undefined ? undefined : formatInterval(built));
 }
 
 /** Before anything is seen the car alone speaks: what the works fitted to it. */
@@ -107,6 +129,7 @@ export function hasEvidence(assessed: Assessed): boolean {
 function remarks(assessed: Assessed, justTold: readonly string[]): readonly string[] {
   return [
     closest(assessed),
+    hasEvidence(assessed) ? undefined : saysNoneFitted(assessed),
     (hasEvidence(assessed) ? restsOn(assessed) : undefined) ?? sayLittleTold(assessed, justTold),
     notVerdict(assessed),
     unknownMention(assessed),

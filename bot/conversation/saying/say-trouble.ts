@@ -6,10 +6,9 @@ import type { Assessed, NextQuestion } from "../assessed.ts";
 import type { Identified } from "../doubt.ts";
 import { capitalised } from "../phrases/grammar.ts";
 import {
+  brokenDates,
   builtDate,
-  dateAfter,
   datedMark,
-  dateTooLongBefore,
   farFromAll,
   farFromEverything,
   pullApart,
@@ -58,7 +57,7 @@ function farAway({ part, facts }: Identified, feature: Feature): string {
 function brokenLink(assessed: Assessed, link: BrokenDateLink): string {
   const earlier = capitalised(dateName(assessed, link.earlier));
   const later = dateName(assessed, link.later);
-  return link.problem === "after" ? dateAfter(earlier, later) : dateTooLongBefore(earlier, later);
+  return brokenDates[link.problem](earlier, later);
 }
 
 function dateName({ part, facts }: Assessed, id: string): string {

@@ -10,12 +10,13 @@ import { mean, percentile, timed } from "../percentiles.ts";
 import type { Row } from "../row.ts";
 
 const ROUNDS = 20;
-/** One message in so many: the search that is held against ours takes a minute for two thousand. */
+/** One message in so many, and of these again one in so many for the search that is held against ours: it takes a third of a second. */
 const EVERY = 16;
+const EVERY_SEARCH = 8;
 
 export const readingMessages: Row = {
   name: "reading-messages",
-  about: `one in ${EVERY} messages of the development half, each read ${ROUNDS} times, beside fuse.js over the whole message`,
+  about: `one in ${EVERY} messages of the development half, each read ${ROUNDS} times, beside fuse.js over one in ${EVERY_SEARCH} of them`,
   starts: [],
   measure: () => {
     const { handbook, lexicon } = demoKnowledge();
@@ -28,7 +29,9 @@ export const readingMessages: Row = {
       );
     });
     const fuse = new Fuse(namesOf(handbook), { ignoreLocation: true, threshold: 0.3, includeScore: true });
-    const searches = messages.map(({ text }) => timed(() => fuse.search(text)).milliseconds);
+    const searches = messages
+      .filter((_, at) => at % EVERY_SEARCH === 0)
+      .map(({ text }) => timed(() => fuse.search(text)).milliseconds);
     const own = mean(times);
     return [
       ...figuresOfTimes(times, 5),

@@ -38,6 +38,11 @@ describe("the fast reader", () => {
     ["a list level with its key", "a:\n- b\n- c: 1\n  d: 2\n", { a: ["b", { c: 1, d: 2 }] }],
     ["brackets over lines", "a:\n  [b,\n   { c: d }]\n", { a: ["b", { c: "d" }] }],
     ["quotes", `a: 'it''s'\nb: "c: d"\n"1980": 3\n`, { a: "it's", b: "c: d", "1980": 3 }],
+    [
+      "quotes over lines",
+      `a: "one:  \n  two  three"\nb:\n  - 'it''s\n    # four'\nc: [ "five\n    six" ]\n`,
+      { a: "one: two  three", b: ["it's # four"], c: ["five six"] },
+    ],
     ["comments", "# x\na: b # c\n\nd: # e\n  f: g#h\n", { a: "b", d: { f: "g#h" } }],
     [
       "dates and counts",
@@ -88,6 +93,11 @@ describe("the fast reader", () => {
       "a:\n  b: 1\n c: 2",
       "a: b\n  c: d",
       "a: [b\n]",
+      'a: "b\n\n  c"',
+      'a: "b\n  c\n  "',
+      'a: " \n  b"',
+      'a: "b\nc"',
+      'a: "b\n---\nc"',
       "a: >\n  b\n\n  c",
       "a: |+\n  b",
       "a: |2\n  b",
@@ -176,6 +186,44 @@ describe("the fast reader", () => {
     fc.assert(
       fc.property(fc.array(pieces, { maxLength: 14 }), (put) => expectSameOrGivenUp(`a: ${put.join("")}`)),
       { seed: 22, numRuns: 3000 },
+    );
+  });
+
+  test("quoted text over lines is read as the library reads it, or given up", () => {
+    const pieces = fc.constantFrom(
+      "\n  ",
+      "\n    ",
+      "\n",
+      " ",
+      "a",
+      "b c",
+      "''",
+      "'",
+      '"',
+      "# ",
+      ": ",
+      ", ",
+      "]",
+      "- ",
+      "---",
+    );
+    const around = fc.constantFrom(
+      ["a: ", ""],
+      ["a:\n  ", ""],
+      ["a:\n  - ", "\n  - d"],
+      ["a: [ ", " ]"],
+      ["a: { b: ", ", c: d }"],
+      ["a:\n  - b: ", "\n    c: d"],
+    );
+    fc.assert(
+      fc.property(
+        fc.array(pieces, { maxLength: 10 }),
+        around,
+        fc.constantFrom("'", '"'),
+        (put, [before, after], quote) =>
+          expectSameOrGivenUp(`${before}${quote}${put.join("")}${quote}${after}\ne: f\n`),
+      ),
+      { seed: 23, numRuns: 20000 },
     );
   });
 });
