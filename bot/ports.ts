@@ -66,7 +66,8 @@ export interface ErasedToo {
   /** What a message that comes again is to be told; undefined: it is refused. Left out, every outcome is gone. */
   readonly outcome?: (outcome: unknown) => unknown;
   readonly by?: (by: string) => string;
-  readonly why?: (why: string) => string;
+  /** `by`: who it was, before `by` is rewritten. */
+  readonly why?: (why: string, by: string) => string;
 }
 
 /** The community's memory: records with their whole history. States and outcomes are plain JSON values. */

@@ -61,12 +61,14 @@ async function receive(surroundings: Surroundings, message: IncomingMessage): Pr
   const memory = await memories.upToDate(message.community ?? homeCommunity);
   const found = await recordsFor(store, message);
   let erases = false;
+  let answer: Reply | undefined;
   const reply = await store.advance(changeBy(message, begun), (state) => {
     const served = surroundings.knowledge();
     const { secretKey } = surroundings;
     const circumstances = { served, memory, today, at: begun, secretKey, found };
     const taken = takeTurn(circumstances, kept(state, log), message);
     erases = taken.erases;
+    answer = taken.reply;
     const notices = noticeChanges(
       message.community ?? homeCommunity,
       taken.tellings,
@@ -79,8 +81,9 @@ async function receive(surroundings: Surroundings, message: IncomingMessage): Pr
       alongside: besides(message, begun, [...taken.changes, ...notices]),
     };
   });
-  // A message that comes again finds it done, or does what a crash has left.
-  if (erases) await eraseDue(store, message.community ?? homeCommunity, begun, surroundings.doorKinds ?? []);
+  // An answer that is not the one just made is that of a message that came before: of whoever took it, a crash may have left it to be done.
+  if (erases || reply !== answer)
+    await eraseDue(store, message.community ?? homeCommunity, begun, surroundings.doorKinds ?? []);
   log.info(
     {
       platform,

@@ -35,7 +35,7 @@ export function erasedRows(
     before = headOrThrow(before, row, place);
     text = textOf(before.text === undefined ? undefined : rewrite(stateOf(before)));
     const { kind, id, at } = row;
-    const version = { kind, id, at, by: by(row.by), why: why(row.why) };
+    const version = { kind, id, at, by: by(row.by), why: why(row.why, row.by) };
     const named = row.message === null ? version : { ...version, message: row.message };
     add(rowAfter(after, named, text, outcomeAfter(row.outcome, also), row.era));
   }

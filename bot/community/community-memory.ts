@@ -3,11 +3,12 @@
  * store for every message would not do for a hundred thousand observations, and a process that only trusted its own changes
  * would miss those of the others.
  */
-import type { Store } from "../ports.ts";
+import type { Store, Version } from "../ports.ts";
 import { handedOverKind } from "./hand-over/handed-over.ts";
 import { keepersKind } from "./keepers/keepers-record.ts";
 import { LedgerEntry, ledgerKind } from "./ledger.ts";
 import { observationKind } from "./observations/observations-view.ts";
+import { nobody } from "./person/person-record.ts";
 import { pinKind } from "./pins/pin.ts";
 import { type Shelf, shelf } from "./record-kind.ts";
 import { settingsKind } from "./settings-record.ts";
@@ -73,9 +74,12 @@ export function communityMemories(store: Store): CommunityMemories {
   }
 
   async function advanced(known: Held, community: string): Promise<Held> {
+    const { memory } = known;
     const newest = await store.version(ledgerKind, community);
-    if (newest === known.memory.version) return known;
-    const entries = await store.history(ledgerKind, community, known.memory.version);
+    if (newest === memory.version) return known;
+    const since = await store.history(ledgerKind, community, Math.max(0, memory.version - 1));
+    if (!goesOn(memory, since)) return load(community);
+    const entries = since.filter(({ version }) => version > memory.version);
     const changed = new Map(
       entries
         .flatMap(({ state }) => LedgerEntry.parse(state).changed)
@@ -92,8 +96,12 @@ export function communityMemories(store: Store): CommunityMemories {
         .find((one) => one.kind === kind)
         ?.put(id, state);
     }
-    const version = Math.max(known.memory.version, ...entries.map((entry) => entry.version));
-    known.memory = memoryOf(known.shelves, version, [...known.memory.audit, ...entries]);
+    const version = Math.max(memory.version, ...entries.map((entry) => entry.version));
+    // Whoever was erased is erased from what was done before, too.
+    const before = entries.some(({ by }) => by === nobody)
+      ? await store.history(ledgerKind, community, Math.max(0, version - mostAudited))
+      : [...memory.audit, ...entries];
+    known.memory = memoryOf(known.shelves, version, before);
     return known;
   }
 
@@ -113,6 +121,12 @@ export function communityMemories(store: Store): CommunityMemories {
       }
     },
   };
+}
+
+/** Whether the ledger begins with what is known of it: it does not once a backup was put in its place. */
+function goesOn({ version, audit }: CommunityMemory, since: readonly Version[]): boolean {
+  const last = since.find((entry) => entry.version === version);
+  return version === 0 || (last !== undefined && last.at === audit.at(-1)?.at);
 }
 
 function memoryOf(shelves: Shelves, version: number, lately: readonly AuditEntry[]): CommunityMemory {

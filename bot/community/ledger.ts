@@ -22,5 +22,10 @@ export function ledgerStep(
   why: string,
 ): Alongside {
   const entry: LedgerEntry = { changed };
-  return { change: { kind: ledgerKind, id: community, by, at, why }, advance: () => entry };
+  return { change: { kind: ledgerKind, id: community, by, at, why: keepable(why) }, advance: () => entry };
+}
+
+/** What was done holds people's words; a zero character and half of a surrogate pair no database keeps. */
+export function keepable(why: string): string {
+  return why.replaceAll("\0", "").replace(/\p{Surrogate}/gu, "");
 }

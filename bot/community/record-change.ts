@@ -3,6 +3,7 @@
  * than what the turn was decided on, and then the turn is decided again.
  */
 import type { Alongside } from "../ports.ts";
+import { keepable } from "./ledger.ts";
 import type { RecordKind } from "./record-kind.ts";
 
 /** Somebody else was quicker: what the turn went by is no longer so. */
@@ -91,5 +92,6 @@ export function alongside(
   by: string,
   at: number,
 ): Alongside {
-  return { change: { kind, id: `${community}/${id}`, by: isNameless ? nameless : by, at, why }, advance };
+  const who = isNameless ? nameless : by;
+  return { change: { kind, id: `${community}/${id}`, by: who, at, why: keepable(why) }, advance };
 }

@@ -17,6 +17,14 @@ export function isRequest(said: string, pattern: RegExp): boolean {
   return pattern.test(said.toLowerCase().replace(/[.!?]+$/u, ""));
 }
 
+const leaving =
+  /^(?:(?:oh|ok(?:ay)?|actually|no|sorry|please),? )?(?:(?:leave|forget|drop)[ -]it|cancel(?: it| that)?|stop(?: it)?|never ?mind|quit)(?: please)?$/u;
+
+/** Whether the words end what somebody is in the middle of. */
+export function leavesIt(said: string): boolean {
+  return isRequest(said, leaving);
+}
+
 export interface RequestAboutRecord {
   readonly id: string;
   /** What follows the id: a reason, an answer; in the letters it was written in, "" when there is none. */

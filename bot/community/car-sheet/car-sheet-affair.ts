@@ -9,7 +9,7 @@ import { ownConversations, ownQueries } from "../person/own-records.ts";
 import * as phrases from "../phrases/car-sheet.ts";
 import { keptRecord, newRecord, type RecordChange } from "../record-change.ts";
 import { isRequest, spoken } from "../spoken.ts";
-import { type CarSheet, carSheet, type OwnCar, ownCars } from "./car-sheet.ts";
+import { type CarSheet, carSheet, isSameCar, type OwnCar, ownCars } from "./car-sheet.ts";
 import { SharedSheet, sharedSheetKind, sharedSheetPath } from "./shared-sheet.ts";
 import { sheetBlocks } from "./sheet-blocks.ts";
 
@@ -28,8 +28,8 @@ export const carSheetAffair: Affair = {
   hear(scene) {
     const said = spoken(scene.message);
     if (said === undefined) return undefined;
-    if (isRequest(said, asksForSheet)) return withCar(scene, numberIn(said), show);
-    if (isRequest(said, asksToShare)) return withCar(scene, numberIn(said), share);
+    if (isRequest(said, asksForSheet)) return withCar(scene, numberIn(said), phrases.sheetOf, show);
+    if (isRequest(said, asksToShare)) return withCar(scene, numberIn(said), phrases.shareSheet, share);
     return isRequest(said, asksToStop) ? stopSharing(scene) : undefined;
   },
 };
@@ -43,7 +43,8 @@ function numberIn(said: string): number | undefined {
 function withCar(
   scene: CommunityScene,
   number: number | undefined,
-  handle: (scene: CommunityScene, car: OwnCar) => Handled,
+  sayWhich: (number: number) => string,
+  handle: (scene: CommunityScene, car: NumberedCar) => Handled,
 ): Handled {
   const cars = ownCars(scene.speaker.id, ownConversations(scene.found));
   const inHand = caseInHand(scene.conversation, scene.speaker.id);
@@ -53,12 +54,14 @@ function withCar(
     ),
   );
   const car = number === undefined ? (ofCase ?? (cars.length === 1 ? cars[0] : undefined)) : cars[number - 1];
-  if (car !== undefined) return handle(scene, car);
+  if (car !== undefined) {
+    return handle(scene, { car, number: cars.length === 1 ? undefined : cars.indexOf(car) + 1 });
+  }
   if (cars.length === 0) return { blocks: [{ kind: "text", text: phrases.noCar }], isPrivate: true };
   const choices = cars.map((_, at) => ({
     id: `sheet-${at + 1}`,
     label: phrases.sheetOf(at + 1),
-    say: phrases.sheetOf(at + 1),
+    say: sayWhich(at + 1),
   }));
   return {
     blocks: [
@@ -69,11 +72,19 @@ function withCar(
   };
 }
 
-function show(scene: CommunityScene, car: OwnCar): Handled {
+interface NumberedCar {
+  readonly car: OwnCar;
+  /** Undefined of the only one, which needs none. */
+  readonly number: number | undefined;
+}
+
+function show(scene: CommunityScene, { car, number }: NumberedCar): Handled {
   const sheet = sheetOf(scene, car);
   if (sheet === undefined) return { blocks: [{ kind: "text", text: phrases.noCar }], isPrivate: true };
   const isShared = ownShared(scene).length > 0;
-  const choices = [phrases.shareIt, ...(isShared ? [phrases.stopSharing] : [])].map((say) => ({
+  // The sheet that is shown is the one that is shared, whichever case is in hand by then.
+  const shareIt = number === undefined ? phrases.shareIt : phrases.shareSheet(number);
+  const choices = [shareIt, ...(isShared ? [phrases.stopSharing] : [])].map((say) => ({
     id: say.replaceAll(" ", "-"),
     label: say,
     say,
@@ -81,7 +92,7 @@ function show(scene: CommunityScene, car: OwnCar): Handled {
   return {
     blocks: [
       ...sheetBlocks(sheet),
-      { kind: "text", text: phrases.privateUntilShared, tone: "aside" },
+      { kind: "text", text: phrases.privateUntilShared(shareIt), tone: "aside" },
       { kind: "choices", choices },
     ],
     isPrivate: true,
@@ -105,16 +116,12 @@ function sheetOf(scene: CommunityScene, car: OwnCar): CarSheet | undefined {
 export function ownPhotographs(
   observations: ReadonlyMap<string, Own>,
   person: string,
-  { description }: OwnCar,
+  car: Pick<OwnCar, "handbook" | "description">,
 ): ReadonlyMap<string, readonly string[]> {
   const found = new Map<string, readonly string[]>();
   const own = oldestFirst([...observations].filter(([, { by }]) => by === person));
   for (const [, { stands, saw }] of own) {
-    const isOther =
-      description.serialDigest !== undefined &&
-      saw.car.serialDigest !== undefined &&
-      saw.car.serialDigest !== description.serialDigest;
-    if (stands === "withdrawn" || isOther) continue;
+    if (stands === "withdrawn" || !isSameCar(car, { handbook: saw.handbook, description: saw.car })) continue;
     found.set(saw.part, [...(found.get(saw.part) ?? []), ...saw.photographs]);
   }
   return found;
@@ -125,14 +132,15 @@ interface Own {
   readonly at: number;
   readonly stands: string;
   readonly saw: {
+    readonly handbook: string;
     readonly part: string;
     readonly car: OwnCar["description"];
     readonly photographs: readonly string[];
   };
 }
 
-function share(scene: CommunityScene, { cases }: OwnCar): Handled {
-  // Nobody who has not been given it can guess it; asked for again, it is the same one.
+function share(scene: CommunityScene, { car: { cases } }: NumberedCar): Handled {
+  // Nobody who has not been given it can guess it.
   const id = keyedDigest(scene.secretKey, `sheet ${scene.community} ${scene.speaker.id} ${scene.at}`).slice(
     0,
     32,

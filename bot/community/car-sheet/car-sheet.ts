@@ -52,7 +52,7 @@ export function ownCars(person: string, conversations: readonly OwnConversation[
   const cars: OwnCar[] = [];
   for (const one of cases) {
     const { handbook, facts } = one.kept;
-    const at = cars.findIndex((car) => isSameCar(car, one.kept));
+    const at = cars.findIndex((car) => isSameCar(car, { handbook, description: facts.car }));
     const known = cars[at];
     if (known === undefined) cars.push({ handbook, description: facts.car, cases: [one] });
     else
@@ -65,9 +65,14 @@ export function ownCars(person: string, conversations: readonly OwnConversation[
   return cars;
 }
 
-function isSameCar({ handbook, description }: OwnCar, { handbook: other, facts }: Case): boolean {
+type DescribedCar = Pick<OwnCar, "handbook" | "description">;
+
+/** Whether both may be one car: by the chassis number where both have one, else when nothing said of them contradicts. */
+export function isSameCar(
+  { handbook, description }: DescribedCar,
+  { handbook: other, description: car }: DescribedCar,
+): boolean {
   if (handbook !== other) return false;
-  const { car } = facts;
   if (description.serialDigest !== undefined && car.serialDigest !== undefined) {
     return description.serialDigest === car.serialDigest;
   }

@@ -14,7 +14,7 @@ import { notForYou } from "../phrases/keepers.ts";
 import { changedRecord, newRecord, type RecordChange } from "../record-change.ts";
 import { say } from "../say.ts";
 import { isRequest, requestAbout, spoken } from "../spoken.ts";
-import { type HandedOver, handedOverKind } from "./handed-over.ts";
+import { type HandedOver, handedOverKind, knowledgeOfPart } from "./handed-over.ts";
 
 const asksKeeper = /^(?:please )?(?:ask|hand (?:it |this )?(?:over )?to) (?:a|the) keepers?$|^hand over$/u;
 
@@ -51,6 +51,7 @@ function handToKeepers(scene: CommunityScene): Handled {
   const record: HandedOver = {
     conversation: scene.message.conversation,
     case: kept.id,
+    handbook: kept.handbook,
     part: kept.facts.part,
     asker: speaker.id,
     askerName: speaker.name,
@@ -199,7 +200,8 @@ export function isOpen({ stands }: HandedOver): boolean {
 
 /** The line of a handed-over case in the keepers' queue. */
 export function queueLine(scene: CommunityScene, id: string, record: HandedOver): string {
-  const part = findPart(scene.knowledge, record.part)?.name ?? phrases.partUnknown;
+  const knowledge = knowledgeOfPart(scene, record);
+  const part = (knowledge && findPart(knowledge, record.part)?.name) ?? phrases.partUnknown;
   const date = dayInWords(record.at);
   const mark = record.stands === "asked-back" ? phrases.askedBackMark : "";
   return phrases.queueLine(id, record.askerName, part, date, mark);

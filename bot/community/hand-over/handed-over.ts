@@ -1,5 +1,7 @@
 /** A case that could not be decided, as it went to the keepers, with what they made of it. */
 import { z } from "zod";
+import { findPart, type Knowledge } from "../../conversation/knowledge.ts";
+import type { CommunityScene } from "../affair.ts";
 import { byId, type RecordKind } from "../record-kind.ts";
 
 const Saying = z.strictObject({
@@ -13,6 +15,8 @@ export const HandedOver = z
   .strictObject({
     conversation: z.string(),
     case: z.string(),
+    /** Of the case; those of earlier versions of this program do not say. */
+    handbook: z.string().exactOptional(),
     part: z.string().nullable(),
     /** Who asked, and shall hear the answer. */
     asker: z.string(),
@@ -32,3 +36,14 @@ export const handedOverKind: RecordKind<HandedOver, Map<string, HandedOver>> = {
   shape: HandedOver,
   ...byId<HandedOver>(),
 };
+
+/** The handbook that its part is of; undefined when none that answers here has it, or no part was named. */
+export function knowledgeOfPart(
+  { knowledge, loaded }: Pick<CommunityScene, "knowledge" | "loaded">,
+  { handbook, part }: Pick<HandedOver, "handbook" | "part">,
+): Knowledge | undefined {
+  return [knowledge, ...loaded].find(
+    (one) =>
+      (handbook === undefined || one.handbook.cover.id === handbook) && findPart(one, part) !== undefined,
+  );
+}

@@ -3,7 +3,7 @@ import { type Standing, standings } from "../../message.ts";
 import type { Keepers } from "./keepers-record.ts";
 
 /** A member of whom the platform says nothing may contribute: what they record waits for a keeper anyway. */
-const usualStanding: Standing = "contributor";
+export const usualStanding: Standing = "contributor";
 
 export function standingOf({ roles }: Keepers, person: string, vouched: Standing = usualStanding): Standing {
   const role = roles.find((one) => one.person === person)?.standing ?? vouched;

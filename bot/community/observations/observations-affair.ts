@@ -1,7 +1,9 @@
 /** "record an observation": what members saw on real cars. */
 import type { Affair, CommunityScene, Handled } from "../affair.ts";
 import { reaches } from "../keepers/standing.ts";
+import { notForYou } from "../phrases/keepers.ts";
 import * as phrases from "../phrases/observations.ts";
+import { say } from "../say.ts";
 import { isRequest, requestAbout, spoken } from "../spoken.ts";
 import { Draft, draftFromCase } from "./draft.ts";
 import { exchange } from "./exchange.ts";
@@ -31,17 +33,22 @@ export const observationsAffair: Affair = {
   resume,
 };
 
-function begin(scene: CommunityScene): Handled | undefined {
-  return reaches(scene.speaker.standing, "contributor") ? askNext(scene, draftFromCase(scene)) : undefined;
+function begin(scene: CommunityScene): Handled {
+  if (!reaches(scene.speaker.standing, "contributor")) return say(notForYou("contributor"));
+  return askNext(scene, draftFromCase(scene));
 }
 
 /** The next answer of a recording, or the words that a request still needs. */
 function resume(scene: CommunityScene, state: unknown): Handled | undefined {
   const wanted = WordsWanted.safeParse(state);
-  if (!wanted.success) return resumeDraft(scene, Draft.parse(state));
+  if (!wanted.success) {
+    // One that another version of this program began is left lying.
+    const draft = Draft.safeParse(state);
+    return draft.success ? resumeDraft(scene, draft.data) : undefined;
+  }
   const request = withWords(scene, wanted.data);
   if (request === undefined) return undefined;
-  if (request === null) return { blocks: [{ kind: "text", text: phrases.nothingSaid }], errand: null };
+  if (request === null) return { ...say(phrases.nothingSaid), errand: null };
   const handled = review(scene, request);
   return handled && { ...handled, errand: handled.errand ?? null };
 }

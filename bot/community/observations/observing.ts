@@ -4,11 +4,11 @@ import type { Block } from "../../reply.ts";
 import type { CommunityScene, Handled } from "../affair.ts";
 import * as phrases from "../phrases/observations.ts";
 import { changedRecord, newRecord, type RecordChange } from "../record-change.ts";
-import { isRequest, spoken } from "../spoken.ts";
+import { isRequest, leavesIt, spoken } from "../spoken.ts";
 import { type Draft, nextStep, sightingOf, steppedBack } from "./draft.ts";
 import type { Observation, Sighting } from "./observation.ts";
 import { observationKind } from "./observations-view.ts";
-import { answeredStep } from "./step-answers.ts";
+import { answeredStep, knowledgeFor } from "./step-answers.ts";
 import { observingErrand, stepPrefix } from "./step-names.ts";
 import { sightingBlock, stepQuestion } from "./step-questions.ts";
 
@@ -24,11 +24,14 @@ export function askNext(scene: CommunityScene, draft: Draft, remark?: string): H
 }
 
 /** Takes the answer to the open step; undefined when the message is about something else. */
-export function resumeDraft(scene: CommunityScene, draft: Draft): Handled | undefined {
-  const step = nextStep(draft);
+export function resumeDraft(scene: CommunityScene, before: Draft): Handled | undefined {
+  const step = nextStep(before);
   const said = answerTo(scene, step);
   if (said === undefined) return undefined;
-  if (isRequest(said, /^(?:leave[ -]it|cancel|stop)$/u)) {
+  const draft = step === "photographs" ? before : withPhotographs(scene, before);
+  // Photographs alone answer no other step; they are kept, and its question is put again.
+  if (said === "" && step !== "photographs") return askNext(scene, draft);
+  if (leavesIt(said)) {
     return { blocks: [{ kind: "text", text: phrases.nothingRecorded }], errand: null };
   }
   if (isRequest(said, /^back$/u)) return askNext(scene, steppedBack(draft));
@@ -36,6 +39,15 @@ export function resumeDraft(scene: CommunityScene, draft: Draft): Handled | unde
     return isRequest(said, /^(?:record[ -]it|yes|yes please)$/u) ? record(scene, draft) : undefined;
   const answered = answeredStep(scene, draft, step, said);
   return answered === undefined ? askNext(scene, draft, phrases.notRead(said)) : askNext(scene, answered);
+}
+
+/** Of more photographs of one part nobody looks at the last. */
+const mostPhotographs = 40;
+
+/** Photographs that came with the answer to another step. */
+function withPhotographs({ message: { photographs = [] } }: CommunityScene, draft: Draft): Draft {
+  if (photographs.length === 0) return draft;
+  return { ...draft, photographs: [...draft.photographs, ...photographs].slice(0, mostPhotographs) };
 }
 
 /** Words, or the id that was pressed for this step; photographs alone are an answer where they are asked for. */
@@ -62,17 +74,14 @@ function record(scene: CommunityScene, draft: Draft): Handled | undefined {
   };
 }
 
-function recorded(
-  { speaker, at, message, knowledge }: CommunityScene,
-  id: string,
-  saw: Sighting,
-): RecordChange {
+function recorded(scene: CommunityScene, id: string, saw: Sighting): RecordChange {
+  const { speaker, at, message } = scene;
   const observation: Observation = {
     by: speaker.id,
     byName: speaker.name,
     at,
     conversation: message.conversation,
-    edition: knowledge.handbook.edition,
+    edition: knowledgeFor(scene, saw).handbook.edition,
     saw,
     stands: "waiting",
     kinds: [],
@@ -84,10 +93,12 @@ function recorded(
 }
 
 /** What is changed waits for a keeper again, whatever was made of it before. */
-function edited({ speaker, at, knowledge }: CommunityScene, id: string, saw: Sighting): RecordChange {
+function edited(scene: CommunityScene, id: string, saw: Sighting): RecordChange {
+  const { speaker, at } = scene;
+  const { edition } = knowledgeFor(scene, saw).handbook;
   return changedRecord(observationKind, id, phrases.whyEdited(id), (before) =>
     before.by === speaker.id && before.stands !== "withdrawn"
-      ? { ...before, at, edition: knowledge.handbook.edition, saw, stands: "waiting" as const, reason: null }
+      ? { ...before, at, edition, saw, stands: "waiting" as const, kinds: [], reason: null }
       : undefined,
   );
 }

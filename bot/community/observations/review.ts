@@ -3,6 +3,7 @@ import type { Block } from "../../reply.ts";
 import { aside, strong, text } from "../../text-blocks.ts";
 import type { CommunityScene, Handled, Telling } from "../affair.ts";
 import { reaches } from "../keepers/standing.ts";
+import { nobody } from "../person/person-record.ts";
 import { notForYou } from "../phrases/keepers.ts";
 import * as phrases from "../phrases/observations.ts";
 import { changedRecord, type RecordChange } from "../record-change.ts";
@@ -74,14 +75,14 @@ function accept(one: Review): Handled {
   return {
     ...say(phrases.accepted(id)),
     changes: [
-      changed(one, phrases.whyAccepted(id), {
+      changed(one, phrases.whyAccepted(id), () => ({
         stands: "accepted",
         reason: null,
         edition: knowledgeFor(scene, observation.saw).handbook.edition,
         kinds: kindsOf(scene, observation.saw),
-      }),
+      })),
     ],
-    tellings: [toAuthor(observation, [text(phrases.toldAccepted(scene.speaker.name, id))])],
+    tellings: toAuthor(observation, [text(phrases.toldAccepted(scene.speaker.name, id))]),
   };
 }
 
@@ -91,13 +92,14 @@ function decline(one: Review): Handled {
   if (words === "") return askForWords(scene, { verb: "decline observation", id }, phrases.whyDecline(id));
   return {
     ...say(phrases.declined(id)),
-    changes: [changed(one, phrases.whyDeclined(id, words), { stands: "declined", reason: words })],
-    tellings: [toAuthor(observation, [text(phrases.toldDeclined(scene.speaker.name, id, words))])],
+    changes: [changed(one, phrases.whyDeclined(id, words), () => ({ stands: "declined", reason: words }))],
+    tellings: toAuthor(observation, [text(phrases.toldDeclined(scene.speaker.name, id, words))]),
   };
 }
 
 function ask(one: Review): Handled {
   const { scene, id, words, observation } = one;
+  if (observation.by === nobody) return say(phrases.authorHasLeft(id));
   if (words === "")
     return askForWords(scene, { verb: "ask about observation", id }, phrases.whatToAsk(observation.byName));
   const blocks = [
@@ -108,7 +110,7 @@ function ask(one: Review): Handled {
   return {
     ...say(phrases.asked(observation.byName)),
     changes: [changed(one, phrases.whyAsked(id), saying(one))],
-    tellings: [toAuthor(observation, blocks)],
+    tellings: toAuthor(observation, blocks),
   };
 }
 
@@ -128,24 +130,32 @@ function withdraw(one: Review): Handled {
   const { id } = one;
   return {
     ...say(phrases.withdrawn(id)),
-    changes: [changed(one, phrases.whyWithdrawn(id), { stands: "withdrawn" })],
+    changes: [changed(one, phrases.whyWithdrawn(id), () => ({ stands: "withdrawn" }))],
   };
 }
 
-function saying({ scene, words, observation }: Review): Partial<Observation> {
+/** What was said meanwhile by somebody else stays. */
+function saying({ scene, words }: Review) {
   const { speaker, at } = scene;
-  return { sayings: [...observation.sayings, { by: speaker.id, name: speaker.name, at, words }] };
+  return ({ sayings }: Observation): Partial<Observation> => ({
+    sayings: [...sayings, { by: speaker.id, name: speaker.name, at, words }],
+  });
 }
 
 /** The change of an observation that still is what was looked at. */
-function changed({ id, observation }: Review, why: string, change: Partial<Observation>): RecordChange {
+function changed(
+  { id, observation }: Review,
+  why: string,
+  change: (before: Observation) => Partial<Observation>,
+): RecordChange {
   return changedRecord(observationKind, id, why, (before) =>
     before.stands === observation.stands && before.at === observation.at
-      ? { ...before, ...change }
+      ? { ...before, ...change(before) }
       : undefined,
   );
 }
 
-function toAuthor({ conversation, by }: Observation, blocks: readonly Block[]): Telling {
-  return { audience: "person", conversation, person: by, blocks };
+/** Nobody is told of a sighting whose author is erased. */
+function toAuthor({ conversation, by }: Observation, blocks: readonly Block[]): readonly Telling[] {
+  return by === nobody ? [] : [{ audience: "person", conversation, person: by, blocks }];
 }

@@ -88,7 +88,8 @@ export function showObservation(scene: CommunityScene, id: string): Handled {
       ...dialogue,
       ...choices(id, observation, isKeeper, isOwn),
     ],
-    isPrivate: stands !== "accepted",
+    // Its author and keepers see what others do not: who saw it, and what was said about it.
+    isPrivate: stands !== "accepted" || isKeeper || isOwn,
   };
 }
 

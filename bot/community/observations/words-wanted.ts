@@ -2,7 +2,7 @@
 import { z } from "zod";
 import type { CommunityScene, Handled } from "../affair.ts";
 import * as phrases from "../phrases/observations.ts";
-import { isRequest, spoken } from "../spoken.ts";
+import { leavesIt, spoken } from "../spoken.ts";
 import { observingErrand, stepPrefix } from "./step-names.ts";
 
 export const WordsWanted = z.strictObject({ verb: z.string(), id: z.string() }).readonly();
@@ -33,7 +33,7 @@ export function askForWords({ speaker }: CommunityScene, wanted: WordsWanted, qu
 export function withWords({ message }: CommunityScene, { verb, id }: WordsWanted): string | null | undefined {
   const said = saidTo(message);
   if (said === undefined) return undefined;
-  return isRequest(said, /^(?:leave[ -]it|cancel|stop)$/u) ? null : `${verb} ${id}: ${said}`;
+  return leavesIt(said) ? null : `${verb} ${id}: ${said}`;
 }
 
 function saidTo(message: CommunityScene["message"]): string | undefined {

@@ -13,6 +13,10 @@ export function isSharedBy(person: string, state: unknown): boolean {
   return Owned.safeParse(state).data?.by === person;
 }
 
+export function isTakenBack(state: unknown): boolean {
+  return Owned.safeParse(state).data?.isWithdrawn === true;
+}
+
 /** What is left of one that was taken back: who had shared it, and that it is gone. */
 export function withdrawnShare(state: unknown): unknown {
   const parsed = Owned.safeParse(state);

@@ -169,7 +169,7 @@ function pinsOn({ knowledge }: Surroundings, memory: CommunityMemory): readonly 
       const known = served.find((one) => one.handbook.cover.id === handbook);
       const learnt = known && learntKnowledge(known, memory.observations);
       const dispute = known && learnt && disputedByPeriods(known, learnt, pin);
-      const block = pinnedBlock(id, pin, dispute ?? pin.flagged ?? undefined);
+      const block = pinnedBlock(id, pin, dispute);
       // A pinned answer is always of this kind; the type of blocks is wider.
       return { block: block as PinnedBlock, handbook, part, question };
     });

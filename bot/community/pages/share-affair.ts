@@ -5,7 +5,13 @@ import type { Affair, CommunityScene, Handled } from "../affair.ts";
 import * as phrases from "../phrases/share-answer.ts";
 import type { RecordChange } from "../record-change.ts";
 import { isRequest, spoken } from "../spoken.ts";
-import { isSharedBy, sharedAnswerKind, sharedAnswerPath, withdrawnShare } from "./page-records.ts";
+import {
+  isSharedBy,
+  isTakenBack,
+  sharedAnswerKind,
+  sharedAnswerPath,
+  withdrawnShare,
+} from "./page-records.ts";
 
 const asksToShare = /^(?:share|make a page of) (?:this|the|my) answer$/u;
 const asksToStop = /^stop sharing (?:my )?answers?$/u;
@@ -40,7 +46,9 @@ function share(scene: CommunityScene): Handled {
 }
 
 function stopSharing({ speaker, found }: CommunityScene): Handled {
-  const own = (found.get(sharedAnswerKind) ?? []).filter(({ state }) => isSharedBy(speaker.id, state));
+  const own = (found.get(sharedAnswerKind) ?? []).filter(
+    ({ state }) => isSharedBy(speaker.id, state) && !isTakenBack(state),
+  );
   const changes = own.map(
     ({ id }): RecordChange => ({
       kind: sharedAnswerKind,

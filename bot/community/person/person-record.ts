@@ -10,6 +10,9 @@ export const Person = z
   .readonly();
 export type Person = z.output<typeof Person>;
 
+/** Stands where the id of somebody stood who is erased. */
+export const nobody = "erased";
+
 /** The record's id within the community: what stays of an erased record must not name anybody. */
 export function personRecordId(person: string): string {
   return textDigest(person).slice(0, 32);

@@ -1,5 +1,6 @@
 /** What is said when a case goes to the keepers, and when their answer comes back. */
 import { counted, quoted } from "../../conversation/phrases/grammar.ts";
+import { toldByKeeper } from "./keepers.ts";
 
 export const handedOver = (id: string) =>
   `Your case is with the keepers now, with its notes, as ${id}. Their answer comes to you here. You can go on telling me what you see.`;
@@ -24,13 +25,13 @@ export const askedBack = (name: string) => `${name} has your question.`;
 export const replied = "The keepers have your reply.";
 export const closed = (id: string) => `${id} is closed.`;
 export const keeperAnswers = (keeper: string, number: string) =>
-  `${keeper}, a keeper, on your case ${number}:`;
+  `${toldByKeeper(keeper)} on your case ${number}:`;
 export const keeperAsks = (keeper: string, number: string) =>
-  `${keeper}, a keeper, asks about your case ${number}:`;
+  `${toldByKeeper(keeper)} asks about your case ${number}:`;
 export const howToReply = (id: string) => `“reply ${id}: your words” goes back to the keepers.`;
 export const askerReplies = (name: string, id: string) => `${name} replies on ${id}:`;
 export const keeperClosed = (keeper: string, reason: string) =>
-  `${keeper}, a keeper, has closed your case${reason === "" ? "" : `: ${reason}`}.`;
+  `${toldByKeeper(keeper)} has closed your case${reason === "" ? "" : `: ${reason}`}.`;
 export const notYours = "Only who asked can reply to the keepers’ question.";
 export const pinThis = "pin this answer";
 export const partUnknown = "part not named";

@@ -1,6 +1,7 @@
 /** What is said while somebody records what they saw, and of what was recorded. */
 import type { ProvenanceGrade } from "../../../knowledge/index.ts";
 import { counted, quoted, withThe } from "../../conversation/phrases/grammar.ts";
+import { toldByKeeper } from "./keepers.ts";
 
 export const whichPart = "Which part did you see?";
 export const whichKind = (part: string) => `Which kind of ${part} was it? Or say what you saw on it.`;
@@ -93,16 +94,17 @@ export const replied = "The keepers have your reply.";
 export const whyDecline = (id: string) => `Why is ${id} declined? Its author is told in your words.`;
 export const whatToAsk = (name: string) => `What do you want to know from ${name}?`;
 export const whatToReply = "What shall the keepers be told?";
+export const authorHasLeft = (id: string) => `Whoever recorded ${id} has left; nobody can be asked.`;
 export const nothingSaid = "Nothing is changed.";
 export const already = (id: string, stand: string) => `${id} is ${stand} already.`;
 export const onlyAuthor = "Only who recorded it can do that.";
 
 export const toldAccepted = (keeper: string, id: string) =>
-  `${keeper}, a keeper, has accepted your observation ${id}. Thank you; it counts in answers from now on.`;
+  `${toldByKeeper(keeper)} has accepted your observation ${id}. Thank you; it counts in answers from now on.`;
 export const toldDeclined = (keeper: string, id: string, reason: string) =>
-  `${keeper}, a keeper, has declined your observation ${id} because ${reason}. “edit observation ${id}” goes through it again.`;
+  `${toldByKeeper(keeper)} has declined your observation ${id} because ${reason}. “edit observation ${id}” goes through it again.`;
 export const toldAsked = (keeper: string, id: string) =>
-  `${keeper}, a keeper, asks about your observation ${id}:`;
+  `${toldByKeeper(keeper)} asks about your observation ${id}:`;
 export const howToReply = (id: string) => `“reply ${id}: your words” goes back to the keepers.`;
 export const toldReplied = (name: string, id: string) => `${name} replies on observation ${id}:`;
 

@@ -8,6 +8,12 @@ export const observationsSay = (name: string) =>
   `Members’ accepted observations speak against this: on such cars they point to ${name}.`;
 export const caseSays = (said: string, name: string, chance: string) =>
   `What you told speaks against this: it is not ${said} but ${name}, ${chance}. The keepers see that the two disagree.`;
+/** Whoever reads it has told nothing. */
+export const anAskerSays = (said: string, name: string) =>
+  `${ofAnAsker} speaks against this: by that it is not ${said} but ${name}.`;
+const ofAnAsker = "What an asker told";
+/** A dispute that one case gave, and no period of the handbook takes back. */
+export const isOfACase = (dispute: string) => dispute.startsWith(ofAnAsker);
 export const reviewDue = (date: string) => `Its author wanted to look at it again by ${date}.`;
 export const alsoPinned = (id: string, text: string) =>
   `Wider, and not shown to the asker: ${id}, ${quoted(text, 120)}`;

@@ -10,6 +10,9 @@ export const mineHandOvers = (count: number) => `${counted(count, "case")} hande
 export const minePins = (count: number) => counted(count, "pinned answer");
 export const mineRole = (standing: string) => `your role: ${standing}`;
 export const mineShares = (count: number) => `${counted(count, "car sheet")} shared`;
+export const minePages = (count: number) => `${counted(count, "answer")} shared as a page`;
+export const mineSaid = (count: number) =>
+  `${counted(count, "reply", "replies")} of yours to others’ cases and observations`;
 export const mineSerials =
   "Chassis numbers are never kept in clear: only a digest that tells one car from another, and the months a number stands for.";
 export const mineHow = "“export mine” gives it to you as a file; “erase mine” erases it.";

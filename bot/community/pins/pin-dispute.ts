@@ -32,13 +32,19 @@ export function disputedByPeriods(plain: Knowledge, learnt: Knowledge, pin: Pin)
   return isHandbook ? phrases.handbookSays(name) : phrases.observationsSay(name);
 }
 
+/** The same said to who is shown the pin, and to keepers. */
+export interface Dispute {
+  readonly toAsker: string;
+  readonly toKeepers: string;
+}
+
 /** Because of the evidence of this case. */
 export function disputedByCase(
   knowledge: Knowledge,
   pin: Pin,
   facts: CaseFacts,
   ranking: CaseSummary["ranking"],
-): string | undefined {
+): Dispute | undefined {
   const { says } = pin;
   const [first] = ranking;
   if (says.length === 0 || first === undefined || facts.reports.length === 0) return undefined;
@@ -48,11 +54,11 @@ export function disputedByCase(
   );
   if (share >= speaksAgainst || first.probability < 0.5) return undefined;
   const name = first.variant === notInHandbook ? phrases.somethingElse : withThe(first.name);
-  return phrases.caseSays(
-    listed(says.map((id) => kindName(knowledge, facts.part ?? "", id))),
-    name,
-    sayProbability(first.probability),
-  );
+  const said = listed(says.map((id) => kindName(knowledge, facts.part ?? "", id)));
+  return {
+    toAsker: phrases.caseSays(said, name, sayProbability(first.probability)),
+    toKeepers: phrases.anAskerSays(said, name),
+  };
 }
 
 interface Share {

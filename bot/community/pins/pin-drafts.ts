@@ -1,10 +1,10 @@
 /** What a pinned answer begins as: from the case in hand, from a plain question, or from what a keeper answered to a case. */
-import { goals, partById } from "../../../knowledge/index.ts";
+import { goals } from "../../../knowledge/index.ts";
 import { assess } from "../../conversation/assess.ts";
 import type { Case } from "../../conversation/case.ts";
 import { verdictBlocks } from "../../conversation/saying/say-answer.ts";
 import type { CommunityScene } from "../affair.ts";
-import type { HandedOver } from "../hand-over/handed-over.ts";
+import { type HandedOver, knowledgeOfPart } from "../hand-over/handed-over.ts";
 import type { Pin, PinScope } from "./pin.ts";
 
 function blankPin({ speaker, at, knowledge }: CommunityScene, text: string, scope: Partial<PinScope>): Pin {
@@ -58,13 +58,12 @@ export function draftFromQuestion(scene: CommunityScene, question: string, words
   return blankPin(scene, words, { question });
 }
 
-/** The keeper's last words on it, for its part; undefined while nobody has answered. */
-export function draftFromHandedOver(
-  scene: CommunityScene,
-  { part, sayings, stands }: HandedOver,
-): Pin | undefined {
-  const answer = sayings.at(-1);
-  if (stands !== "answered" || answer === undefined) return undefined;
-  const isKnown = part !== null && partById(scene.knowledge.handbook, part) !== undefined;
-  return blankPin(scene, answer.words, { part: isKnown ? part : null, goal: isKnown ? goals[0] : null });
+/** The keeper's last words on it, for its part; undefined while nobody has answered. Without a part it would hold nowhere. */
+export function draftFromHandedOver(scene: CommunityScene, record: HandedOver): Pin | "no part" | undefined {
+  const answer = record.sayings.at(-1);
+  if (record.stands !== "answered" || answer === undefined) return undefined;
+  const knowledge = knowledgeOfPart(scene, record);
+  if (knowledge === undefined) return "no part";
+  const handbook = knowledge.handbook.cover.id;
+  return blankPin(scene, answer.words, { handbook, part: record.part, goal: goals[0] });
 }

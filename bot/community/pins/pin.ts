@@ -63,6 +63,11 @@ export const pinKind: RecordKind<Pin, PinsView> = {
   },
 };
 
+/** Whether the time by which its author wanted to look at it again is over. */
+export function isReviewDue({ today }: { readonly today: Interval }, review: Pin["review"]): boolean {
+  return review !== null && review.to <= today.from;
+}
+
 /** The pins that stand, by id; newest last. */
 export function standingPins(view: PinsView): readonly (readonly [string, Pin])[] {
   return oldestFirst([...view.byId].filter(([, pin]) => pin.stands === "standing"));

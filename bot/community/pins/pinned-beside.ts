@@ -8,8 +8,8 @@ import { reaches } from "../keepers/standing.ts";
 import * as phrases from "../phrases/pins.ts";
 import { changedRecord } from "../record-change.ts";
 import { spoken } from "../spoken.ts";
-import { type Pin, pinKind, questionIndex, standingPins } from "./pin.ts";
-import { disputedByCase, disputedByPeriods } from "./pin-dispute.ts";
+import { isReviewDue, type Pin, pinKind, questionIndex, standingPins } from "./pin.ts";
+import { type Dispute, disputedByCase, disputedByPeriods } from "./pin-dispute.ts";
 import { byNarrowness, isInScope, leastOfQuestion } from "./pin-scope.ts";
 import { pinnedBlock } from "./pinned-block.ts";
 
@@ -35,11 +35,15 @@ export function pinnedBeside(
   if (isShown && !isAnswer && !answersWords) return { pinned: [id] };
   const dispute = disputeOf(scene, after, reply, pin);
   return {
-    first: [pinnedBlock(id, pin, dispute), ...remarks(scene, pin), ...forKeepers(scene, holding.slice(1))],
+    first: [
+      pinnedBlock(id, pin, dispute?.toAsker),
+      ...remarks(scene, pin),
+      ...forKeepers(scene, holding.slice(1)),
+    ],
     pinned: [id],
     answersWords,
     shown: { case: kept, marks: [mark] },
-    ...(dispute === undefined || dispute === pin.flagged ? {} : flag(id, pin, dispute)),
+    ...(dispute === undefined || dispute.toKeepers === pin.flagged ? {} : flag(id, pin, dispute.toKeepers)),
   };
 }
 
@@ -80,16 +84,16 @@ function disputeOf(
   after: Conversation,
   { summary }: Reply,
   pin: Pin,
-): string | undefined {
+): Dispute | undefined {
   const kept = caseInHand(after, scene.speaker.id);
-  const plain = scene.plain;
-  const byPeriods = disputedByPeriods(plain, scene.knowledge, pin);
-  if (byPeriods !== undefined || kept === undefined) return byPeriods;
+  const byPeriods = disputedByPeriods(scene.plain, scene.knowledge, pin);
+  if (byPeriods !== undefined) return { toAsker: byPeriods, toKeepers: byPeriods };
+  if (kept === undefined) return undefined;
   return disputedByCase(scene.knowledge, pin, kept.facts, summary.ranking);
 }
 
-function remarks({ today }: CommunityScene, { review }: Pin): readonly Block[] {
-  if (review === null || review.to > today.from) return [];
+function remarks(scene: CommunityScene, { review }: Pin): readonly Block[] {
+  if (review === null || !isReviewDue(scene, review)) return [];
   return [{ kind: "text", text: phrases.reviewDue(formatInterval(review)), tone: "aside" }];
 }
 

@@ -15,7 +15,7 @@ import type { Block, Choice } from "../../reply.ts";
 import type { CommunityScene, Handled } from "../affair.ts";
 import * as phrases from "../phrases/pins.ts";
 import { newRecord } from "../record-change.ts";
-import { isRequest, spoken } from "../spoken.ts";
+import { isRequest, leavesIt, spoken } from "../spoken.ts";
 import { Pin, pinKind, standingPins } from "./pin.ts";
 import { disputedByPeriods } from "./pin-dispute.ts";
 import { scopesMeet } from "./pin-scope.ts";
@@ -58,9 +58,12 @@ function shownDraft(
 export function resumePinning(scene: CommunityScene, state: unknown): Handled | undefined {
   const said = spoken(scene.message);
   if (said === undefined) return undefined;
-  const draft = Pin.parse(state);
+  // One that another version of this program began is left lying.
+  const begun = Pin.safeParse(state);
+  if (!begun.success) return undefined;
+  const draft = begun.data;
   if (isRequest(said, /^(?:keep it|pin it|yes|yes please)$/u)) return keep(scene, draft);
-  if (isRequest(said, /^(?:leave it|cancel|no|stop|forget it)$/u)) {
+  if (leavesIt(said) || isRequest(said, /^no$/u)) {
     return { blocks: [{ kind: "text", text: phrases.notPinned }], errand: null };
   }
   const changed = changedDraft(scene, draft, said);

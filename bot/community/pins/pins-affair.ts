@@ -9,7 +9,7 @@ import * as phrases from "../phrases/pins.ts";
 import { changedRecord } from "../record-change.ts";
 import { say } from "../say.ts";
 import { isRequest, requestAbout, spoken } from "../spoken.ts";
-import { type Pin, pinIndex, pinKind, standingPins } from "./pin.ts";
+import { isReviewDue, type Pin, pinIndex, pinKind, standingPins } from "./pin.ts";
 import { draftFromCase, draftFromHandedOver, draftFromQuestion } from "./pin-drafts.ts";
 import { pinnedBeside } from "./pinned-beside.ts";
 import { pinnedBlock } from "./pinned-block.ts";
@@ -87,6 +87,7 @@ function showPin(scene: CommunityScene, id: string): Handled {
   if (record === undefined) return say(phrases.noSuchPin(id));
   if (!reaches(scene.speaker.standing, "keeper")) return say(notForYou("keeper"));
   const draft = draftFromHandedOver(scene, record);
+  if (draft === "no part") return say(phrases.pinNeedsPart);
   return draft === undefined ? say(phrases.noSuchPin(id)) : showDraft(scene, draft);
 }
 
@@ -96,12 +97,16 @@ function replace(scene: CommunityScene, id: string, words: string): Handled {
   if (refused !== undefined) return refused;
   if (words === "") return say(phrases.wordsNeeded(id));
   const authored = { text: words, author: speaker.id, authorName: speaker.name, at, flagged: null };
+  // Whoever finds new words for it has looked at it again.
+  const reviewed = ({ review }: Pin) => (isReviewDue(scene, review) ? null : review);
   const was = memory.pins.byId.get(id);
   return {
     ...say(phrases.pinReplaced(id)),
     changes: [
       changedRecord(pinKind, id, phrases.whyReplaced(id, words), (before) =>
-        before.stands === "standing" && before.text === was?.text ? { ...before, ...authored } : undefined,
+        before.stands === "standing" && before.text === was?.text
+          ? { ...before, ...authored, review: reviewed(before) }
+          : undefined,
       ),
     ],
   };

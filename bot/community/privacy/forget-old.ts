@@ -3,10 +3,9 @@ import { dayOfMilliseconds } from "../../../knowledge/index.ts";
 import type { Store } from "../../ports.ts";
 import type { CommunityMemories } from "../community-memory.ts";
 import { transcriptKind } from "../pages/page-records.ts";
-import { Person, personKind } from "../person/person-record.ts";
+import { nobody, Person, personKind } from "../person/person-record.ts";
 import { whyForgotten } from "../phrases/privacy.ts";
 import { settingsIn } from "../settings-record.ts";
-import { nobody } from "./without-person.ts";
 
 /** In every community that has said how long; `at`: milliseconds since 1970, universal time. How many conversations were forgotten. */
 export async function forgetOld(store: Store, memories: CommunityMemories, at: number): Promise<number> {

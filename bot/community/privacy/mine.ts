@@ -5,7 +5,9 @@ import { text } from "../../text-blocks.ts";
 import type { CommunityScene, Handled } from "../affair.ts";
 import { SharedSheet, sharedSheetKind } from "../car-sheet/shared-sheet.ts";
 import { keepersIn } from "../keepers/keepers-record.ts";
+import { knowledgeFor } from "../observations/step-answers.ts";
 import { oldestFirst } from "../oldest-first.ts";
+import { isSharedBy, isTakenBack, sharedAnswerKind } from "../pages/page-records.ts";
 import { ownConversations } from "../person/own-records.ts";
 import { standingNames } from "../phrases/keepers.ts";
 import * as phrases from "../phrases/privacy.ts";
@@ -20,7 +22,7 @@ export function ownThings(scene: CommunityScene) {
       .map((one) => ({
         conversation,
         case: one.id,
-        part: findPart(scene.knowledge, one.facts.part)?.name ?? one.facts.part,
+        part: findPart(knowledgeFor(scene, one), one.facts.part)?.name ?? one.facts.part,
         goal: one.facts.goal,
         ...(one.owner === id ? { car: one.facts.car, told: one.facts.unplaced } : {}),
         facts: one.facts.reports.filter(({ by }) => by === id),
@@ -47,6 +49,14 @@ export function ownThings(scene: CommunityScene) {
       const parsed = SharedSheet.safeParse(state);
       return parsed.success && parsed.data.person === id ? [{ id: share, ...parsed.data }] : [];
     }),
+    pages: (scene.found.get(sharedAnswerKind) ?? []).flatMap(({ id: page, state }) =>
+      isSharedBy(id, state) && !isTakenBack(state) ? [{ id: page }] : [],
+    ),
+    said: [...observations.byId, ...handedOver].flatMap(([record, one]) =>
+      ("asker" in one ? one.asker : one.by) === id
+        ? []
+        : one.sayings.flatMap(({ by, at, words }) => (by === id ? [{ about: record, at, words }] : [])),
+    ),
   };
 }
 
@@ -73,6 +83,8 @@ export function mineLines({
   handedOver,
   role,
   shares,
+  pages,
+  said,
 }: OwnThings): readonly string[] {
   const facts = cases.reduce((sum, one) => sum + one.facts.length, 0);
   const photographs = observations.reduce((sum, { saw }) => sum + saw.photographs.length, 0);
@@ -85,6 +97,8 @@ export function mineLines({
     ...(pins.length === 0 ? [] : [phrases.minePins(pins.length)]),
     ...(role === undefined ? [] : [phrases.mineRole(standingNames[role.standing])]),
     ...(shared === 0 ? [] : [phrases.mineShares(shared)]),
+    ...(pages.length === 0 ? [] : [phrases.minePages(pages.length)]),
+    ...(said.length === 0 ? [] : [phrases.mineSaid(said.length)]),
   ];
 }
 

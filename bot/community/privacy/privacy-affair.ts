@@ -4,36 +4,43 @@ import { text } from "../../text-blocks.ts";
 import type { Affair, CommunityScene, Handled } from "../affair.ts";
 import { sharedSheetKind } from "../car-sheet/shared-sheet.ts";
 import { keepersIn } from "../keepers/keepers-record.ts";
-import { ownConversations, ownQueries } from "../person/own-records.ts";
+import { sharedAnswerKind } from "../pages/page-records.ts";
+import { ownQueries } from "../person/own-records.ts";
 import * as phrases from "../phrases/privacy.ts";
 import { newRecord } from "../record-change.ts";
-import { isRequest, spoken } from "../spoken.ts";
+import { isRequest, leavesIt, spoken } from "../spoken.ts";
 import { type Erasure, erasureKind } from "./erasure-record.ts";
-import { exportMine, mineLines, ownThings, sayMine } from "./mine.ts";
+import { exportMine, mineLines, type OwnThings, ownThings, sayMine } from "./mine.ts";
 
-const asks = /^(?:what is |show |list )?mine$|^export mine$|^erase mine$/u;
-const confirms = [phrases.eraseAll, phrases.eraseButSightings];
+const asksWhat = /^(?:what is |show |list )?mine$/u;
+const asksForAll = /^export mine$/u;
+const asksToErase = /^erase mine$/u;
+const confirmsAll = /^erase all of it$/u;
+const confirmsName = /^erase, but keep sightings without my name$/u;
+/** Whatever is answered from one's own records. */
+const asks = [asksWhat, asksForAll, asksToErase, confirmsAll, confirmsName];
 
 export const privacyAffair: Affair = {
   name: "privacy",
   reads(message, found) {
-    const said = spoken(message)?.toLowerCase().replace(/[.!]$/u, "");
-    const isAsked = said !== undefined && (asks.test(said) || confirms.includes(said));
-    return isAsked ? [...ownQueries(message.from, found), { kind: sharedSheetKind.kind, prefix: "" }] : [];
+    const said = spoken(message);
+    const isAsked = said !== undefined && asks.some((one) => isRequest(said, one));
+    const shared = [sharedSheetKind.kind, sharedAnswerKind].map((kind) => ({ kind, prefix: "" }));
+    return isAsked ? [...ownQueries(message.from, found), ...shared] : [];
   },
   hear(scene) {
     const said = spoken(scene.message);
     if (said === undefined) return undefined;
-    if (isRequest(said, /^(?:what is |show |list )?mine$/u)) return sayMine(scene);
-    if (isRequest(said, /^export mine$/u)) return exportMine(scene);
-    return isRequest(said, /^erase mine$/u) ? askToErase(scene) : undefined;
+    if (isRequest(said, asksWhat)) return sayMine(scene);
+    if (isRequest(said, asksForAll)) return exportMine(scene);
+    return isRequest(said, asksToErase) ? askToErase(scene) : undefined;
   },
   resume(scene) {
     const said = spoken(scene.message);
     if (said === undefined) return undefined;
-    if (isRequest(said, /^erase all of it$/u)) return erase(scene, false);
-    if (isRequest(said, /^erase, but keep sightings without my name$/u)) return erase(scene, true);
-    if (isRequest(said, /^(?:leave it|no|cancel|stop)$/u)) {
+    if (isRequest(said, confirmsAll)) return erase(scene, false);
+    if (isRequest(said, confirmsName)) return erase(scene, true);
+    if (leavesIt(said) || isRequest(said, /^no$/u)) {
       return { blocks: [text(phrases.notErased)], isPrivate: true, errand: null };
     }
     return undefined;
@@ -78,13 +85,13 @@ function erase(scene: CommunityScene, keepsSightings: boolean): Handled {
   const erasure: Erasure = {
     person: scene.speaker.id,
     keepsSightings,
-    conversations: [
-      ...new Set([...ownConversations(scene.found).map(({ id }) => id), scene.message.conversation]),
-    ],
+    // Also those that cannot be read any more.
+    conversations: [...new Set([...idsFound(scene, "conversation"), scene.message.conversation])],
     observations: ids(things.observations),
     pins: ids(things.pins),
     handedOver: ids(things.handedOver),
     shares: ids(things.shares),
+    names: namesIn(scene, things),
     at: scene.at,
   };
   const id = scene.newId("erasure");
@@ -95,4 +102,20 @@ function erase(scene: CommunityScene, keepsSightings: boolean): Handled {
     changes: [{ ...newRecord(erasureKind, id, phrases.whyToErase, erasure), isAside: true }],
     erases: true,
   };
+}
+
+function idsFound({ found }: CommunityScene, kind: string): readonly string[] {
+  return (found.get(kind) ?? []).map(({ id }) => id);
+}
+
+/** By what names others know them here: an act of theirs, or one that was done to them, may be told under any. */
+function namesIn({ speaker }: CommunityScene, { role, observations, pins, handedOver }: OwnThings) {
+  const names = [
+    speaker.name,
+    ...(role === undefined ? [] : [role.name]),
+    ...observations.map(({ byName }) => byName),
+    ...pins.map(({ authorName }) => authorName),
+    ...handedOver.map(({ askerName }) => askerName),
+  ];
+  return [...new Set(names)];
 }

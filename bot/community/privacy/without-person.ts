@@ -7,11 +7,10 @@ import { HandedOver } from "../hand-over/handed-over.ts";
 import { Keepers } from "../keepers/keepers-record.ts";
 import { WaitingNotices } from "../notices/notices.ts";
 import { Observation } from "../observations/observation.ts";
+import { nobody } from "../person/person-record.ts";
+import { toldByKeeper } from "../phrases/keepers.ts";
 import { someone } from "../phrases/privacy.ts";
 import { Pin } from "../pins/pin.ts";
-
-/** Stands where an id stood. */
-export const nobody = "erased";
 
 /** A conversation without somebody's cases, facts and words; undefined when nothing readable is left. */
 export function conversationWithout(person: string, state: unknown): Conversation | undefined {
@@ -42,10 +41,10 @@ function caseWithout(person: string, kept: Case): Case {
   return { ...kept, facts: without(kept.facts), history: kept.history.map(without) };
 }
 
-/** A sighting that stays says nothing of who saw it. */
+/** A sighting that others go by stays, and says nothing of who saw it; one that counts for nobody goes. */
 export function sightingWithout(state: unknown): Observation | undefined {
   const parsed = Observation.safeParse(state);
-  if (!parsed.success) return undefined;
+  if (!parsed.success || parsed.data.stands !== "accepted") return undefined;
   const { saw } = parsed.data;
   const { maskedSerial: _, serialDigest: __, ...car } = saw.car;
   return {
@@ -64,6 +63,21 @@ export function sightingWithout(state: unknown): Observation | undefined {
       credit: false,
     },
   };
+}
+
+/** What somebody said about an observation of another's stays, without the name. */
+export function observationWithout(person: string, state: unknown): Observation | undefined {
+  const parsed = Observation.safeParse(state);
+  return parsed.success
+    ? { ...parsed.data, sayings: sayingsWithout(person, parsed.data.sayings) }
+    : undefined;
+}
+
+function sayingsWithout<Saying extends { readonly by: string; readonly name: string }>(
+  person: string,
+  sayings: readonly Saying[],
+): readonly Saying[] {
+  return sayings.map((one) => (one.by === person ? { ...one, by: nobody, name: someone } : one));
 }
 
 const Held = z.looseObject({ by: z.array(z.string()) });
@@ -105,15 +119,12 @@ export function keepersWithout(person: string, state: unknown): Keepers | undefi
 export function handedOverWithout(person: string, state: unknown): HandedOver | undefined {
   const parsed = HandedOver.safeParse(state);
   if (!parsed.success || parsed.data.asker === person) return undefined;
-  const sayings = parsed.data.sayings.map((one) =>
-    one.by === person ? { ...one, by: nobody, name: someone } : one,
-  );
-  return { ...parsed.data, sayings };
+  return { ...parsed.data, sayings: sayingsWithout(person, parsed.data.sayings) };
 }
 
-/** What was to be told to somebody who is gone, or is about them, is told to nobody. */
+/** What was to be told to somebody who is gone, or is about them, is told to nobody; what they said to others is, without the name. */
 export function noticesWithout(
-  person: string,
+  { person, names }: { readonly person: string; readonly names: readonly string[] },
   ids: readonly string[],
   state: unknown,
 ): WaitingNotices | undefined {
@@ -125,5 +136,23 @@ export function noticesWithout(
       (notice.to.audience === "person" && notice.to.person === person) || ids.some((id) => words.includes(id))
     );
   };
-  return { waiting: parsed.data.waiting.filter((notice) => !isAbout(notice)) };
+  const nameless = (text: string) =>
+    names.reduce((said, name) => said.replaceAll(toldByKeeper(name), toldByKeeper(someone)), text);
+  const waiting = parsed.data.waiting
+    .filter((notice) => !isAbout(notice))
+    .map((notice) => ({
+      ...notice,
+      blocks: notice.blocks.map((block) =>
+        block.kind === "text" ? { ...block, text: nameless(block.text) } : block,
+      ),
+    }));
+  return { waiting };
+}
+
+const Transcript = z.looseObject({ turns: z.array(z.unknown()) });
+
+/** A page of somebody else's, without the turns that `tells` finds something in. */
+export function transcriptWithout(tells: (kept: unknown) => boolean, state: unknown): unknown {
+  const parsed = Transcript.safeParse(state);
+  return parsed.success ? { ...parsed.data, turns: parsed.data.turns.filter((turn) => !tells(turn)) } : state;
 }

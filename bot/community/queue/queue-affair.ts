@@ -8,8 +8,8 @@ import { waitingBlocks } from "../observations/shown-observation.ts";
 import { oldestFirst } from "../oldest-first.ts";
 import { queueEmpty, queueLead } from "../phrases/hand-over.ts";
 import { notForYou } from "../phrases/keepers.ts";
-import { disputeForKeepers, disputesLead, reviewsLead } from "../phrases/pins.ts";
-import { standingPins } from "../pins/pin.ts";
+import { disputeForKeepers, disputesLead, isOfACase, reviewsLead } from "../phrases/pins.ts";
+import { isReviewDue, standingPins } from "../pins/pin.ts";
 import { disputedByPeriods } from "../pins/pin-dispute.ts";
 import { isRequest, spoken } from "../spoken.ts";
 
@@ -39,14 +39,17 @@ function handedOverBlocks(scene: CommunityScene): readonly Block[] {
 }
 
 /** Pinned answers that something speaks against, and those whose author wanted to look again by now. */
-function pinBlocks({ memory, today, knowledge, plain }: CommunityScene): readonly Block[] {
+function pinBlocks(scene: CommunityScene): readonly Block[] {
+  const { memory, knowledge, plain } = scene;
   const pins = standingPins(memory.pins);
   const disputes = pins.flatMap(([id, pin]) => {
-    const dispute = disputedByPeriods(plain, knowledge, pin) ?? pin.flagged;
-    return dispute === null ? [] : [disputeForKeepers(id, pin.text, dispute)];
+    // Periods are held against it anew; what a case once said stands until the pin is changed.
+    const byCase = pin.flagged !== null && isOfACase(pin.flagged) ? pin.flagged : undefined;
+    const dispute = disputedByPeriods(plain, knowledge, pin) ?? byCase;
+    return dispute === undefined ? [] : [disputeForKeepers(id, pin.text, dispute)];
   });
   const due = pins
-    .filter(([, { review }]) => review !== null && review.to <= today.from)
+    .filter(([, { review }]) => isReviewDue(scene, review))
     .map(([id, pin]) => `${id}: ${quoted(pin.text, 120)}`);
   return [
     ...(disputes.length === 0 ? [] : [{ kind: "list", lead: disputesLead, items: disputes } as const]),

@@ -1,7 +1,7 @@
 /** "sign in": a keeper is given a link to the keepers' desk on the pages, for their eyes only. */
 import { keyedDigest } from "../../../knowledge/index.ts";
 import type { Affair, CommunityScene, Handled } from "../affair.ts";
-import { reaches } from "../keepers/standing.ts";
+import { reaches, usualStanding } from "../keepers/standing.ts";
 import { notForYou } from "../phrases/keepers.ts";
 import * as phrases from "../phrases/sign-in.ts";
 import { newRecord } from "../record-change.ts";
@@ -19,7 +19,7 @@ export const signInAffair: Affair = {
 };
 
 function signIn(scene: CommunityScene): Handled {
-  const { speaker, community, at, secretKey } = scene;
+  const { speaker, community, at, secretKey, message } = scene;
   if (!reaches(speaker.standing, "keeper")) {
     return { blocks: [{ kind: "text", text: notForYou("keeper") }], isPrivate: true };
   }
@@ -27,7 +27,7 @@ function signIn(scene: CommunityScene): Handled {
   const guest = {
     person: speaker.id,
     community,
-    standing: speaker.standing,
+    standing: message.standing ?? usualStanding,
     name: speaker.name.slice(0, 80),
   };
   return {

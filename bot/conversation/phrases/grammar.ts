@@ -34,7 +34,10 @@ export function numberInWords(count: number): string {
 /** A quotation of somebody's words, shortened so that nobody's long message comes back whole. */
 export function quoted(words: string, longest = 60): string {
   const flat = words.replace(/\s+/g, " ").trim();
-  return `“${flat.length > longest ? `${flat.slice(0, longest - 1).trimEnd()}…` : flat}”`;
+  if (flat.length <= longest) return `“${flat}”`;
+  // Never half of a character that two units stand for.
+  const begun = flat.slice(0, longest - 1).replace(/\p{Surrogate}$/u, "");
+  return `“${begun.trimEnd()}…”`;
 }
 
 /** "the first-type mirror"; a name that brings its own article keeps it. */
