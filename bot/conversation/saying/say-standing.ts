@@ -15,6 +15,7 @@ import { kindItWasBuiltWithClass, notInHandbookWords, wordsOfClass } from "../ph
 import { withThe } from "../phrases/grammar.ts";
 import {
   asBuiltLead,
+  cancelOut,
   closestKind,
   mayBeUnknown,
   nothingSeenYet,
@@ -42,6 +43,8 @@ export function sayStanding(assessed: Assessed, justTold: readonly string[]): re
   const { goal } = assessed;
   const isCarOnly = goal === "what-should-it-have" || (goal === "right-for-car" && !hasEvidence(assessed));
   if (isCarOnly) return [asBuiltStanding(assessed)];
+  if (isCarAsked(assessed))
+    return [{ kind: "standing", lead: standingLead, items: itemsOf(assessed, variantsOf(assessed)) }];
   const lead = hasEvidence(assessed) ? standingLead : nothingSeenYet;
   const standing: Block = { kind: "standing", lead, items: standingItems(assessed) };
   return [standing, ...remarks(assessed, justTold).map((text): Block => ({ kind: "text", text }))];
@@ -77,7 +80,16 @@ function asBuiltItems({ compiled, facts, part }: Assessed): readonly StandingIte
 
 /** The classes of the goal, or the variants when the goal is which one; at most three, with "not in the handbook" from .2. */
 export function standingItems(assessed: Assessed): readonly StandingItem[] {
-  return rankedAnswers(assessed)
+  return itemsOf(assessed, rankedAnswers(assessed));
+}
+
+/** "Is it right for my car?" before the car's date is told: only which kind it looks like can be said. */
+function isCarAsked({ goal, question }: Assessed): boolean {
+  return goal === "right-for-car" && question?.about === "car" && question.ask === "car.built";
+}
+
+function itemsOf(assessed: Assessed, answers: readonly ClassProbability[]): readonly StandingItem[] {
+  return answers
     .toSorted((one, other) => other.probability - one.probability)
     .filter((one, index) => isWorthNaming(one.class, one.probability, index))
     .slice(0, mostNamed)
@@ -89,14 +101,17 @@ export function standingItems(assessed: Assessed): readonly StandingItem[] {
 }
 
 /** The answers of the goal; "the kind it was built with" stands for its two classes, which differ only by history and dates. */
-export function rankedAnswers({ identification, goal }: Assessed): readonly ClassProbability[] {
-  if (isAboutVariants(goal)) {
-    return identification.ranking.map(({ variant, probability }) => ({ class: variant, probability }));
-  }
+export function rankedAnswers(assessed: Assessed): readonly ClassProbability[] {
+  const { identification, goal } = assessed;
+  if (isAboutVariants(goal)) return variantsOf(assessed);
   const { classes, kindItWasBuiltWith } = identification;
   if (goal !== "right-for-car" || kindItWasBuiltWith === undefined) return classes;
   const others = classes.filter((one) => one.class !== "as-built" && one.class !== "right-kind-replaced");
   return [{ class: kindItWasBuiltWithClass, probability: kindItWasBuiltWith }, ...others];
+}
+
+function variantsOf({ identification }: Assessed): readonly ClassProbability[] {
+  return identification.ranking.map(({ variant, probability }) => ({ class: variant, probability }));
 }
 
 export function isAboutVariants(goal: Goal): boolean {
@@ -150,9 +165,27 @@ export function restsOn(assessed: Assessed): string | undefined {
   // Two facts that cancel out did say something: their quarrel is named instead.
   if (movedBits >= movedEnoughBits || contradictions.length > 0) return undefined;
   const { car } = assessed.facts;
+  const told = disagreed(assessed);
+  if (told.length > 0) return cancelOut(told);
   if (car.isLoosePart === true) return restsOnCommonness;
   if (car.built !== undefined) return restsOnDate;
   return (car.model ?? car.trim ?? car.market) === undefined ? restsOnCommonness : restsOnCar;
+}
+
+/** Names of features of which different people told different things. */
+function disagreed({ facts, part }: Assessed): readonly string[] {
+  const told = facts.reports.filter(({ value }) => value.kind !== "cannot-tell");
+  const ids = told
+    .filter((one) =>
+      told.some(
+        (other) =>
+          other.feature === one.feature &&
+          other.by !== one.by &&
+          JSON.stringify(other.value) !== JSON.stringify(one.value),
+      ),
+    )
+    .map(({ feature }) => feature);
+  return featuresNamed(part, [...new Set(ids)]).map(({ name }) => name);
 }
 
 // While questions remain the doubt is obvious; without any left it has to be said.

@@ -15,7 +15,7 @@ import {
   pullsAlone,
 } from "../phrases/trouble.ts";
 import { partnerOf } from "./contradiction-partner.ts";
-import { lastTold, sayNumber, sayReported, sayReportedValue, sayValue } from "./say-value.ts";
+import { isOfMass, lastTold, sayNumber, sayReported, sayReportedValue, sayValue } from "./say-value.ts";
 
 /** What makes a second look necessary, to stand before its question; undefined for any other question. */
 export function sayReason(identified: Identified, question: NextQuestion | null): Block | undefined {
@@ -46,11 +46,13 @@ function farAway({ part, facts }: Identified, feature: Feature): string {
     const mean = variant.tells[feature.id]?.mean;
     return typeof mean === "number" ? [mean] : [];
   });
-  if (means.length === 0 || feature.kind !== "measurement") return farFromEverything(reading);
+  const isMass = isOfMass(feature);
+  if (means.length === 0 || feature.kind !== "measurement") return farFromEverything(reading, isMass);
   return farFromAll(
     reading,
     sayNumber(Math.min(...means)),
     `${sayNumber(Math.max(...means))} ${feature.unit}`,
+    isMass,
   );
 }
 
