@@ -7,6 +7,7 @@ import type { FoundRecord, RecordQuery } from "./community/affair.ts";
 import type { CommunityMemories } from "./community/community-memory.ts";
 import { ledgerStep } from "./community/ledger.ts";
 import { noticeChanges } from "./community/notices/notices.ts";
+import { whyMore } from "./community/phrases/keepers.ts";
 import { eraseDue } from "./community/privacy/erase-due.ts";
 import { alongside, BehindError, type RecordChange } from "./community/record-change.ts";
 import { settingsIn } from "./community/settings-record.ts";
@@ -147,8 +148,13 @@ function besides(message: IncomingMessage, at: number, changes: TurnTaken["chang
   return [...rows, ledgerStep(community, changed, message.from, at, saidOf(told))];
 }
 
+/** Of a long import the first few stand for all. */
+const mostSaid = 5;
+
 function saidOf(changes: readonly RecordChange[]): string {
-  return changes.map(({ why }) => why).join("; ");
+  const said = changes.slice(0, mostSaid).map(({ why }) => why);
+  const left = changes.length - said.length;
+  return [...said, ...(left === 0 ? [] : [whyMore(left)])].join("; ");
 }
 
 function changeBy(message: IncomingMessage, at: number): Change {

@@ -45,4 +45,5 @@ export const whyRedeemed = (name: string, standing: Standing) =>
   `${name} took up an invitation as ${standingNames[standing]}`;
 export const whyDismissed = (name: string, standing: Standing) =>
   `dismissed ${name}, ${standingNames[standing]}`;
+export const whyMore = (count: number) => `and ${count} more`;
 export const whySettled = (what: string) => `changed the settings: ${what}`;

@@ -136,6 +136,10 @@ export const exported = (count: number) => `${counted(count, "observation")} to 
 export const exportNote = "Cells that a spreadsheet would take for formulas begin with an apostrophe.";
 export const imported = (count: number, waiting: number, known: number) =>
   `${counted(count, "observation")} taken in, ${waiting} of them waiting for a keeper${known === 0 ? "" : `; ${known} were there already`}.`;
+const leftLead = "Left for the next time:";
+export const leftToImport = (count: number) =>
+  `${leftLead} ${counted(count, "observation")}. Send the same again.`;
+export const isLeftToImport = (text: string) => text.startsWith(leftLead);
 export const rowsNotRead = "These were not read:";
 export const rowFault = (place: string, fault: string) => `${place}: ${fault}`;
 export const moreFaults = (count: number) => `and ${count} more`;

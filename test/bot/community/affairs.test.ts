@@ -107,6 +107,18 @@ describe("a community over several processes", () => {
   });
 });
 
+test("notices that cannot be told do not hold up those that can", async () => {
+  const { bot } = await withKeepersPlace(communityTalk());
+  for (let at = 0; at < 6; at += 1) {
+    await bot.receive(said("rear spoiler, rough inside", { conversation: `club:${at}` }));
+    await bot.receive(said("ask a keeper", { conversation: `club:${at}` }));
+  }
+  const seen = new Set<string>();
+  for (let look = 0; look < 3; look += 1) for (const { id } of await bot.notices(2)) seen.add(id);
+  expect(seen.size).toBe(6);
+  expect(await bot.notices(10)).toHaveLength(6);
+});
+
 describe("communities apart", () => {
   test("what is pinned in one is neither shown nor found in another", async () => {
     const { one } = twoProcesses();
