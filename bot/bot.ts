@@ -50,8 +50,8 @@ export interface Bot {
   /** At most 25 names of part kinds, variants and pinned answers near to what was typed, the nearest first; misspelling is forgiven. */
   suggest(community: string, typed: string): Promise<readonly Suggestion[]>;
   /**
-   * Notices not told yet on this door's platform, at most `limit`, the oldest of each community first and after them those that were given
-   * out before; asked every second or two.
+   * Notices not told yet on this door's platform, at most `limit`, the oldest of each community first; where more wait, those that were
+   * given out before come last. Asked every second or two.
    */
   notices(limit: number): Promise<readonly Notice[]>;
   /** Says what became of a notice. Saying it twice changes nothing. */

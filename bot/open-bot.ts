@@ -38,6 +38,7 @@ export function openBot(surroundings: Surroundings): Bot {
         const community = id.slice(0, -platform.length - 1);
         found.push(...WaitingNotices.parse(state).waiting.map((one) => noticeOf(community, one)));
       }
+      if (found.length <= limit) return found;
       const times = new Map(found.map(({ id }) => [id, givenOut.get(id) ?? 0]));
       const timesOf = ({ id }: Notice) => times.get(id) ?? 0;
       // One that cannot be told comes again after those that have not been tried so often.

@@ -53,6 +53,8 @@ export interface TurnTaken {
   readonly reply: Reply;
   readonly changes: readonly RecordChange[];
   readonly tellings: readonly Telling[];
+  /** The reply must not be kept. */
+  readonly isToldOnce: boolean;
   /** Something is to be erased before the reply is heard. */
   readonly erases: boolean;
 }
@@ -193,7 +195,8 @@ function handledTurn({ conversation, message, speaker }: CommunityScene, handled
   const after = errand === undefined ? spoken : withErrand(spoken, speaker.id, errand);
   const summary = summaryBeside(caseInHand(after, message.from));
   const reply: Reply = { blocks, summary, ...(isPrivate ? { isPrivate } : {}) };
-  return { conversation: after, reply, changes, tellings, erases: handled.erases === true };
+  const { erases = false, isToldOnce = false } = handled;
+  return { conversation: after, reply, changes, tellings, isToldOnce, erases };
 }
 
 /** A question about a part, with what the community knows of it beside the answer. */
@@ -221,6 +224,7 @@ function asked(scene: CommunityScene, said: IncomingMessage): TurnTaken {
     },
     changes: besides.flatMap(({ changes = [] }) => changes),
     tellings: besides.flatMap(({ tellings = [] }) => tellings),
+    isToldOnce: false,
     erases: false,
   };
 }
