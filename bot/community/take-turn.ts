@@ -38,6 +38,7 @@ import type { CommunityMemory } from "./community-memory.ts";
 import { keepersIn } from "./keepers/keepers-record.ts";
 import { standingOf } from "./keepers/standing.ts";
 import { learntKnowledge } from "./observations/learnt-knowledge.ts";
+import { isForNextWords } from "./observations/words-wanted.ts";
 import { withPeopleHere } from "./person/people-here.ts";
 import { stepOfMessage, wordsOfAll } from "./quoted-post.ts";
 import type { RecordChange } from "./record-change.ts";
@@ -180,11 +181,13 @@ function maskedMessage(
 }
 
 function handledBy(scene: CommunityScene): Handled | undefined {
+  const errand = errandOf(scene.conversation, scene.speaker.id);
   for (const affair of affairs) {
     const handled = affair.hear?.(scene);
-    if (handled !== undefined) return handled;
+    if (handled === undefined) continue;
+    // Whoever is asked for words and says something else gives none: their next ones are meant for something else, too.
+    return isForNextWords(errand) && handled.errand === undefined ? { ...handled, errand: null } : handled;
   }
-  const errand = errandOf(scene.conversation, scene.speaker.id);
   if (errand === undefined) return undefined;
   return affairs.find(({ name }) => name === errand.affair)?.resume?.(scene, errand.state);
 }
