@@ -95,6 +95,16 @@ describe("a community over several processes", () => {
     expect(await other.notices(10)).toHaveLength(1);
   });
 
+  test("a case that is handed over twice at the same moment is with the keepers once", async () => {
+    const { store, one, other } = twoProcesses();
+    await one.receive(said("rear spoiler, rough inside"));
+    const told = await Promise.all(
+      [one, one, other].map((bot, at) => bot.receive(said("ask a keeper", { id: `m${at}` }))),
+    );
+    expect(await store.ids("handed-over")).toHaveLength(1);
+    expect(told.filter((reply) => textOf(reply).includes("with the keepers already"))).toHaveLength(2);
+  });
+
   test("a notice is told until somebody says that it was, and then no more", async () => {
     const talk = await withKeepersPlace(communityTalk());
     await talk.bot.receive(said("rear spoiler, rough inside"));
