@@ -16,7 +16,7 @@ export function listCases(scene: Scene): readonly Block[] {
       kept.number,
       partNameOf(parts, kept),
       goalWords[kept.facts.goal],
-      kept.facts.reports.length,
+      kept.facts.reports.filter(({ value }) => value.kind !== "cannot-tell").length,
       kept.id === scene.kept.id,
     ),
   );

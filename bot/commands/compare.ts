@@ -4,6 +4,7 @@ import { findPart } from "../conversation/knowledge.ts";
 import { effortWords } from "../conversation/phrases/effort.ts";
 import { listed } from "../conversation/phrases/grammar.ts";
 import {
+  byItsDate,
   compareCaption,
   compareNeedsPart,
   compareWhich,
@@ -14,6 +15,7 @@ import {
   toldApartLead,
   toldApartLine,
 } from "../conversation/phrases/variants.ts";
+import { cautionsBlock } from "../conversation/saying/say-cautions.ts";
 import { sayClaim, sayClaimBriefly, whereItComesFrom } from "../conversation/saying/say-variant.ts";
 import { inBrackets, sourcesOfTell } from "../conversation/saying/sources-of.ts";
 import { tellsBetween } from "../conversation/tells-between.ts";
@@ -72,11 +74,21 @@ function sideBySide(scene: Scene, part: PartKind, variants: readonly Variant[]):
       feature.name,
       ...variants.map((variant) => sayClaim(feature, variant.tells[feature.id])),
     ]),
-  ].filter((row) => row.slice(1).some((cell) => cell !== ""));
+  ].filter(([name, ...cells]) => isWorthARow(name ?? "", cells));
   return [
     { kind: "table", caption: compareCaption(listed(names)), head: ["", ...names], rows },
+    // The list below says how each is looked at, so what hurts in it comes first.
+    ...[cautionsBlock(features.flatMap((feature) => feature.cautions))].filter(
+      (block) => block !== undefined,
+    ),
     apart(scene, part, variants, features),
   ];
+}
+
+/** A date mark is cut on both alike, and tells by its date: the same words in every column are no row. */
+function isWorthARow(name: string, cells: readonly string[]): boolean {
+  const isOfAll = name === originRow || name === materialRow;
+  return cells.some((cell) => cell !== "") && (isOfAll || new Set(cells).size > 1);
 }
 
 function apart(
@@ -102,8 +114,9 @@ function apart(
   };
 }
 
-/** What is seen on each, in order; none when one of them shows nothing that stands out. */
+/** What is seen on each, in order; none when one of them shows nothing that stands out, or all show the same. */
 function differences(variants: readonly Variant[], feature: Feature): readonly string[] {
+  if (feature.kind === "date") return [byItsDate];
   const seen = variants.flatMap((variant) => sayClaimBriefly(feature, variant.tells[feature.id]) ?? []);
-  return seen.length === variants.length ? seen : [];
+  return seen.length === variants.length && new Set(seen).size > 1 ? seen : [];
 }

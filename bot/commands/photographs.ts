@@ -15,13 +15,13 @@ import {
 } from "../conversation/phrases/commands.ts";
 import { listed } from "../conversation/phrases/grammar.ts";
 import { byInformation } from "../conversation/question-worth.ts";
+import { isOfMass } from "../conversation/saying/say-value.ts";
 import type { Block } from "../reply.ts";
 import type { Scene } from "./scene.ts";
 
 const mostPhotographs = 6;
 /** No seller takes a part off for a photograph. Ours, no source. */
 const dismantled = 6;
-const massUnits: ReadonlySet<string> = new Set(["g", "kg", "lb", "oz"]);
 
 export function photographs(scene: Scene): readonly Block[] {
   const { assessed } = scene;
@@ -53,7 +53,7 @@ function photographLine(assessed: Assessed, feature: Feature): string {
 
 function whatMustShow(feature: Feature): string {
   if (feature.kind === "measurement") {
-    return massUnits.has(feature.unit) ? photographOfMass(feature.name) : photographOfSize(feature.name);
+    return isOfMass(feature) ? photographOfMass(feature.name) : photographOfSize(feature.name);
   }
   if (feature.kind === "date") return photographOfDate(feature.name);
   const names = feature.states.filter((state) => state.id !== notThere).map((state) => state.name);

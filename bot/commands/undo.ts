@@ -1,9 +1,17 @@
 /** "undo": the case is again what it was before its last change, exactly, the open question included. */
 import { featureById, type Handbook, partById } from "../../knowledge/index.ts";
+import { carAsked } from "../conversation/answer-open-question.ts";
 import { carInWords } from "../conversation/apply-car.ts";
 import { type CaseFacts, takenBack } from "../conversation/case.ts";
 import { type Change, withNote } from "../conversation/change.ts";
-import { nothingToTakeBack, takenBack as takenBackWords } from "../conversation/phrases/commands.ts";
+import {
+  nothingToTakeBack,
+  takenBack as takenBackWords,
+  wantingToKnow,
+} from "../conversation/phrases/commands.ts";
+import { goalWords } from "../conversation/phrases/goals.ts";
+import { markLabel } from "../conversation/phrases/trade.ts";
+import { cannotTellValue } from "../conversation/phrases/understood.ts";
 import { sayFact } from "../conversation/saying/say-value.ts";
 
 /** The change with the last step of the case taken back, naming the facts that went. */
@@ -28,5 +36,13 @@ function factsLost(handbook: Handbook, now: CaseFacts, before: CaseFacts): reado
       const feature = part && featureById(part, report.feature);
       return feature === undefined ? [] : [sayFact(feature, report.value)];
     });
-  return [...(part !== undefined && before.part !== now.part ? [part.name] : []), ...car, ...facts];
+  const unsure = now.unanswerable
+    .filter((ask) => !before.unanswerable.includes(ask))
+    .map((ask) => `${carAsked(ask)} (${cannotTellValue})`);
+  const marks = now.marks
+    .filter(({ words }) => !before.marks.some((mark) => mark.words === words))
+    .map(({ words }) => `${markLabel} (${words})`);
+  const goal = before.goal === now.goal ? [] : [wantingToKnow(goalWords[now.goal])];
+  const named = part !== undefined && before.part !== now.part ? [part.name] : [];
+  return [...named, ...car, ...unsure, ...facts, ...marks, ...goal];
 }

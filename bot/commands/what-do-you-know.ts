@@ -1,5 +1,6 @@
 /** "what do you know so far?": every fact with who said it and in which words, the car, and where it stands. */
 import { featureById, type PartKind, type Report } from "../../knowledge/index.ts";
+import { carAsked } from "../conversation/answer-open-question.ts";
 import { carInWords } from "../conversation/apply-car.ts";
 import type { Case } from "../conversation/case.ts";
 import {
@@ -7,9 +8,12 @@ import {
   knownLead,
   knownLine,
   knownNothing,
+  knownWaiting,
   knownWords,
   noPartYet,
 } from "../conversation/phrases/commands.ts";
+import { markLabel } from "../conversation/phrases/trade.ts";
+import { cannotTellValue } from "../conversation/phrases/understood.ts";
 import { sayStanding } from "../conversation/saying/say-standing.ts";
 import { sayValue } from "../conversation/saying/say-value.ts";
 import type { Block } from "../reply.ts";
@@ -21,7 +25,10 @@ export function whatDoYouKnow(scene: Scene): readonly Block[] {
     knownLine(label, value, ""),
   );
   const facts = assessed === undefined ? [] : factLines(assessed.part, kept);
-  const lines = [...car, ...facts];
+  const marks = kept.facts.marks.map(({ words }) => knownLine(markLabel, words, ""));
+  const unsure = kept.facts.unanswerable.map((ask) => knownLine(carAsked(ask), cannotTellValue, ""));
+  const waiting = kept.facts.unplaced.map((words) => knownWaiting(words));
+  const lines = [...car, ...unsure, ...facts, ...marks, ...waiting];
   const lead = knownLead(kept.number, assessed?.part.name ?? noPartYet);
   const list: Block = { kind: "list", lead, items: lines.length === 0 ? [knownNothing] : lines };
   return assessed === undefined ? [list] : [list, ...sayStanding(assessed, [])];

@@ -18,6 +18,7 @@ import {
   withWork,
 } from "../conversation/phrases/variants.ts";
 import { cautionsBlock } from "../conversation/saying/say-cautions.ts";
+import { saysNoneFitted } from "../conversation/saying/say-standing.ts";
 import type { Block } from "../reply.ts";
 import type { Scene } from "./scene.ts";
 
@@ -32,7 +33,7 @@ export function whatFits(scene: Scene): readonly Block[] {
   if (assessed === undefined) return [{ kind: "text", text: needsPart }];
   const shares = mountingShares(assessed);
   const [first] = shares;
-  if (first === undefined) return [{ kind: "text", text: fitsUnknown }];
+  if (first === undefined) return [{ kind: "text", text: saysNoneFitted(assessed) ?? fitsUnknown }];
   const isSure = first.share >= sureOfMounting;
   const told = isSure ? [first] : shares.filter((one) => one.share >= worthAnswering);
   const lead: Block = {
@@ -41,7 +42,8 @@ export function whatFits(scene: Scene): readonly Block[] {
       ? fitsForLid(first.mounting.name, sayProbability(first.share))
       : fitsForSeveral(told.map(shareLine).join("; ")),
   };
-  return [lead, ...told.flatMap(({ mounting }) => fitsOn(assessed.part, mounting))];
+  const warned = new Set<string>();
+  return [lead, ...told.flatMap(({ mounting }) => fitsOn(assessed.part, mounting, warned))];
 }
 
 function shareLine({ mounting, share }: { readonly mounting: Mounting; readonly share: number }): string {
@@ -65,20 +67,34 @@ function mountingShares(
     .toSorted((one, other) => other.share - one.share);
 }
 
-function fitsOn(part: PartKind, mounting: Mounting): readonly Block[] {
+/** `warned`: cautions that stand further up already; those said here are added. */
+function fitsOn(part: PartKind, mounting: Mounting, warned: Set<string>): readonly Block[] {
   const by = (fit: "direct" | "with-work" | "no") => pairsOn(part, mounting, fit);
   const direct = by("direct");
   const worked = by("with-work");
-  const not = by("no").flatMap((pair) => pair.names);
-  const cautions = cautionsBlock(worked.flatMap((pair) => pair.cautions));
+  const not = by("no");
   return [
+    freshCautions(direct, warned),
     direct.length === 0
       ? ({ kind: "text", text: nothingGoesOn(mounting.name) } as const)
       : list(withoutDrilling(mounting.name), [...direct.map(pairLine), ...needs(part, direct)]),
-    worked.length === 0 ? undefined : cautions,
+    freshCautions(worked, warned),
     worked.length === 0 ? undefined : list(withWork(mounting.name), worked.map(pairLine)),
-    not.length === 0 ? undefined : ({ kind: "text", text: doesNotGo(mounting.name, listed(not)) } as const),
+    not.length === 0 ? undefined : list(doesNotGo(mounting.name), notLines(not)),
   ].filter((block) => block !== undefined);
+}
+
+/** What the handbook gives a reason for, with it, for it may be a warning; the others in one line. */
+function notLines(pairs: readonly Pair[]): readonly string[] {
+  const silent = pairs.filter(({ how }) => how === "").flatMap(({ names }) => names);
+  const reasoned = pairs.filter(({ how }) => how !== "").map(pairLine);
+  return silent.length === 0 ? reasoned : [...reasoned, listed(silent)];
+}
+
+function freshCautions(pairs: readonly Pair[], warned: Set<string>): Block | undefined {
+  const fresh = pairs.flatMap((pair) => pair.cautions).filter((caution) => !warned.has(caution));
+  for (const caution of fresh) warned.add(caution);
+  return cautionsBlock(fresh);
 }
 
 interface Pair {

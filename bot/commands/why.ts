@@ -1,8 +1,16 @@
 /** "why this?": what the answer would separate and settle, what the look costs, how often it goes wrong, who says so. */
-import { type Feature, type QuestionTable, sayProbability, stateName } from "../../knowledge/index.ts";
+import {
+  type Feature,
+  type Handbook,
+  type QuestionTable,
+  sayProbability,
+  stateName,
+} from "../../knowledge/index.ts";
+import { carInWords } from "../conversation/apply-car.ts";
 import type { Assessed, CarQuestion, NextQuestion } from "../conversation/assessed.ts";
 import { withThe } from "../conversation/phrases/grammar.ts";
 import {
+  whyAsBuilt,
   whyBuilt,
   whyEffort,
   whyMarket,
@@ -41,8 +49,21 @@ export function why(scene: Scene): readonly Block[] {
 
 /** After the answer "why?" asks for what it rests on. */
 function whyAnswer({ assessed, knowledge }: Scene): readonly Block[] {
+  if (assessed?.goal === "what-should-it-have") return [plain(whyAsBuiltOf(knowledge.handbook, assessed))];
   const evidence = assessed === undefined ? [] : sayEvidence(knowledge.handbook, assessed);
   return evidence.length > 0 ? evidence : [plain(whyNothing)];
+}
+
+/** What the works fitted goes by its periods and by the car; nothing seen on the part bears on it. */
+function whyAsBuiltOf(handbook: Handbook, { part, facts, identification }: Assessed): string {
+  const told = Object.entries(carInWords(handbook.cars, facts.car)).map(
+    ([label, value]) => `${label} ${value}`,
+  );
+  const leaders = identification.ranking.slice(0, 2).map((one) => one.variant);
+  const sources = part.variants
+    .filter((variant) => leaders.includes(variant.id))
+    .flatMap((variant) => variant.fitted.flatMap((period) => period.sources));
+  return `${whyAsBuilt(told)} ${inBrackets(handbook, sources)}`.trim();
 }
 
 function whyCar(ask: CarQuestion): string {

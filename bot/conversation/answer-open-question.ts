@@ -9,15 +9,12 @@ import {
 import { applyFacts, withReport } from "./apply-facts.ts";
 import { type CaseFacts, cannotTells } from "./case.ts";
 import { type Change, withNote } from "./change.ts";
-import { type DoubtedReading, doubtedReading, unitNamed } from "./doubted-reading.ts";
+import { type DoubtedReading, doubtedReading, unitNamed, unitQuestionPrefix } from "./doubted-reading.ts";
 import { cannotTellPart, cannotTellWhat, takenAsCannotTell, yesOrNoToWhat } from "./phrases/commands.ts";
 import { readingDropped, unitKept } from "./phrases/question.ts";
 import { cannotTellValue, carLabels, leftAsideThen } from "./phrases/understood.ts";
 import { sayValue } from "./saying/say-value.ts";
 import type { Speaker } from "./speaker.ts";
-
-/** What a question about a unit is called; the feature's id stands behind it. */
-export const unitQuestionPrefix = "unit:";
 
 /** Takes "cannot tell" for the named feature, or for the open question when none was named. */
 export function cannotTell(
@@ -56,7 +53,7 @@ export function yesOrNo(
 ): Change {
   const { open, inDoubt } = change.facts;
   if (open?.feature.startsWith(unitQuestionPrefix) === true)
-    return said === "no" ? dropReading(part, change) : confirmUnit(part, change);
+    return said === "no" ? denyUnit(part, change) : confirmUnit(part, change);
   if (part === undefined || inDoubt === undefined) return withNote(change, yesOrNoToWhat);
   return said === "no"
     ? withNote(change, leftAsideThen(inDoubt.words))
@@ -78,17 +75,31 @@ function confirmMeant(
 function carUnanswerable(change: Change, asked: string): Change {
   const known = change.facts.unanswerable;
   const unanswerable = known.includes(asked) ? known : [...known, asked];
-  const label = asked === "car.built" ? carLabels.built : asked.slice("car.".length);
   return withNote(
     { ...change, facts: { ...change.facts, unanswerable } },
-    takenAsCannotTell(label, cannotTells(change.facts) === 0),
+    takenAsCannotTell(carAsked(asked), cannotTells(change.facts) === 0),
   );
+}
+
+/** What a question about the car asks for, by its id. */
+export function carAsked(asked: string): string {
+  return asked === "car.built" ? carLabels.built : asked.slice("car.".length);
+}
+
+/** "No" to another unit than the one said: it was meant as it was said. */
+function denyUnit(part: PartKind | undefined, change: Change): Change {
+  const doubted = doubtedHere(part, change);
+  const said = doubted?.reading.value.unit ?? null;
+  if (doubted === undefined || said === null) return dropReading(part, change);
+  return withUnit(change, doubted, said);
 }
 
 function confirmUnit(part: PartKind | undefined, change: Change): Change {
   const doubted = doubtedHere(part, change);
-  if (doubted === undefined) return change;
-  const { feature, unit, reading } = doubted;
+  return doubted === undefined ? change : withUnit(change, doubted, doubted.unit);
+}
+
+function withUnit(change: Change, { feature, reading }: DoubtedHere, unit: MeasurementUnit): Change {
   const value = { ...reading.value, unit, unitConfirmed: true };
   const report: Report = { ...reading.report, value };
   const reports = withReport(change.facts.reports, report);

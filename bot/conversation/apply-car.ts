@@ -2,7 +2,17 @@
 import type { CarDescription, CarFinding, Cars } from "../../knowledge/index.ts";
 import { formatInterval } from "../../knowledge/index.ts";
 import type { CaseFacts } from "./case.ts";
-import { carLabels, historyWords, loosePartValue, notYourCar, serialMasked } from "./phrases/understood.ts";
+import { atOdds } from "./made-then.ts";
+import {
+  byItsNumber,
+  carLabels,
+  carOfLoosePart,
+  historyWords,
+  loosePartValue,
+  notYourCar,
+  replacedEarlier,
+  serialMasked,
+} from "./phrases/understood.ts";
 import type { Speaker } from "./speaker.ts";
 import { type UnderstoodItem, understoodItem } from "./understood.ts";
 
@@ -21,16 +31,47 @@ export function applyCar(
 ): CarApplied {
   if (findings.length === 0) return { facts, items: [], remarks: [] };
   if (!speaker.isOwner) return { facts, items: [], remarks: [notYourCar] };
+  const car = describedCar(facts.car, findings);
   return {
-    facts: { ...facts, car: describedCar(facts.car, findings) },
-    items: findings.filter(isShown).map((finding) => carItem(cars, finding)),
-    remarks: findings.some((finding) => finding.about === "serial") ? [serialMasked] : [],
+    facts: { ...facts, car },
+    items: itemsOf(cars, facts.car, findings),
+    remarks: [
+      ...(findings.some((finding) => finding.about === "serial") ? [serialMasked] : []),
+      ...atOdds(cars, car).filter((odd) => !atOdds(cars, facts.car).includes(odd)),
+      ...(isOfNoUse(facts, findings) ? [carOfLoosePart] : []),
+    ],
   };
+}
+
+/** The car does not bear on which kind a loose part is, nor on whether it is genuine. */
+function isOfNoUse({ car, goal }: CaseFacts, findings: readonly CarFinding[]): boolean {
+  const isAsked = goal === "which-variant" || goal === "genuine";
+  return car.isLoosePart === true && isAsked && findings.some(({ about }) => about !== "loose-part");
 }
 
 // One number may be read twice, whole and as the maker's serial within it.
 function isShown(finding: CarFinding, index: number, findings: readonly CarFinding[]): boolean {
   return finding.about !== "serial" || findings.findIndex((one) => one.about === "serial") === index;
+}
+
+/** What was taken, each beside what stood in its place before; a number that dates the car says so. */
+function itemsOf(
+  cars: Cars,
+  before: CarDescription,
+  findings: readonly CarFinding[],
+): readonly UnderstoodItem[] {
+  const known = carInWords(cars, before);
+  const after = describedCar(before, findings);
+  const byNumber =
+    after.built !== before.built && !findings.some(({ about }) => about === "built" || about === "model-year")
+      ? after.built
+      : undefined;
+  return [
+    ...findings.filter(isShown).map((finding) => carItem(cars, finding, known)),
+    ...(byNumber === undefined
+      ? []
+      : [understoodItem(carLabels.built, formatInterval(byNumber), [byItsNumber])]),
+  ];
 }
 
 /** The car with what was said of it, later words over earlier ones. */
@@ -76,24 +117,30 @@ function withoutModelYear(car: CarDescription): CarDescription {
   return rest;
 }
 
-function carItem(cars: Cars, finding: CarFinding): UnderstoodItem {
+function carItem(cars: Cars, finding: CarFinding, known: Readonly<Record<string, string>>): UnderstoodItem {
+  const item = (label: string, value: string, key: string) => {
+    const was = known[key];
+    return understoodItem(label, value, [
+      was === undefined || was === value ? undefined : replacedEarlier(was),
+    ]);
+  };
   switch (finding.about) {
     case "model":
-      return understoodItem(carLabels.model, nameIn(cars.models, finding.id));
+      return item(carLabels.model, nameIn(cars.models, finding.id), "model");
     case "trim":
-      return understoodItem(carLabels.trim, nameIn(cars.trims, finding.id));
+      return item(carLabels.trim, nameIn(cars.trims, finding.id), "trim");
     case "market":
-      return understoodItem(carLabels.market, nameIn(cars.markets, finding.id));
+      return item(carLabels.market, nameIn(cars.markets, finding.id), "market");
     case "built":
-      return understoodItem(carLabels.built, formatInterval(finding.interval));
+      return item(carLabels.built, formatInterval(finding.interval), "built");
     case "model-year":
-      return understoodItem(carLabels.modelYear, String(finding.year));
+      return item(carLabels.modelYear, String(finding.year), "model year");
     case "grade":
-      return understoodItem(carLabels.grade, historyWords(finding.grade));
+      return item(carLabels.grade, historyWords(finding.grade), "history");
     case "loose-part":
       return understoodItem(carLabels.loose, loosePartValue);
     case "serial":
-      return understoodItem(carLabels.serial, finding.masked);
+      return item(carLabels.serial, finding.masked, "serial");
   }
 }
 

@@ -11,6 +11,7 @@ import {
   type ReportValue,
 } from "../../knowledge/index.ts";
 import type { CaseFacts } from "./case.ts";
+import { unitQuestionPrefix } from "./doubted-reading.ts";
 import {
   certaintyDoubt,
   otherSays,
@@ -80,7 +81,7 @@ function applyFinding(
     by: speaker.id,
     certainty: finding.value.kind === "cannot-tell" ? 1 : finding.certainty,
     words: finding.words.slice(0, longestWords),
-    value: finding.value,
+    value: asAskedAgain(facts, feature, finding.value, earlier),
   };
   const value = sayValue(feature, report.value);
   const before = earlier === undefined ? undefined : sayValue(feature, earlier.value);
@@ -98,6 +99,20 @@ function applyFinding(
     },
     items: [...applied.items.filter((one) => one.label !== feature.name), item],
   };
+}
+
+/** A size whose unit was asked back, and that is said once more with the same unit, is meant so. */
+function asAskedAgain(
+  { open }: CaseFacts,
+  { id }: Feature,
+  value: ReportValue,
+  earlier: Report | undefined,
+): ReportValue {
+  const was = earlier?.value;
+  if (open?.feature !== `${unitQuestionPrefix}${id}`) return value;
+  if (value.kind !== "measurement" || was?.kind !== "measurement" || value.unit === null) return value;
+  const isSame = value.unit === was.unit && value.value === was.value;
+  return isSame ? { ...value, unitConfirmed: true } : value;
 }
 
 /** What somebody else said of the feature, when it is not the same; two who disagree are never averaged in silence. */

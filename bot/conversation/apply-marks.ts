@@ -15,7 +15,7 @@ export function applyMarks(
   heard: Heard,
   speaker: Speaker,
 ): Change {
-  if (heard.marks.length === 0) return change;
+  if (heard.marks.length === 0) return withDatedCar(change);
   const told = new Set(heard.reading.findings.map((finding) => finding.feature));
   const asked = change.facts.open?.feature;
   const found = part === undefined ? [] : findingsOfMarks(part, heard.marks, asked);
@@ -44,6 +44,17 @@ export function applyMarks(
 }
 
 type Mark = CaseFacts["marks"][number];
+
+/** Marks told before the car's date was: what they say of it is said once the date is told. */
+function withDatedCar(change: Change): Change {
+  const { marks, car } = change.facts;
+  const before = change.kept.facts.car.built;
+  if (car.built === undefined || JSON.stringify(car.built) === JSON.stringify(before)) return change;
+  const remarks = marks
+    .filter((mark) => !isTooYoung(mark, before))
+    .flatMap((mark) => tooYoung(mark, car.built));
+  return { ...change, remarks: [...change.remarks, ...remarks] };
+}
 
 function noteOf({ words, date }: Extract<TradeEvidence, { kind: "not-before" }>): Mark {
   return { words, notBefore: { from: date.from, to: date.to } };

@@ -12,12 +12,15 @@ import type { Assessed } from "./assessed.ts";
 import { carForGoal } from "./car-for-goal.ts";
 import type { CaseFacts } from "./case.ts";
 import { chooseQuestion } from "./choose-question.ts";
+import { answeredByDate } from "./made-then.ts";
 
 /** The assessment of a case whose part is known. */
 export function assess(compiled: CompiledPart, facts: CaseFacts): Assessed {
   const asked = { car: carForGoal(facts), goal: facts.goal, reports: facts.reports };
   const identification = identifyCase(compiled, facts);
-  const { table } = planQuestions(compiled, { ...asked, excluded: new Set(facts.unanswerable) });
+  const answered = answeredByDate(compiled.handbook.cars, facts.car);
+  const excluded = new Set([...facts.unanswerable, ...answered]);
+  const { table } = planQuestions(compiled, { ...asked, excluded });
   const found = { part: compiled.part, compiled, goal: facts.goal, facts, identification, table };
   return { ...found, question: chooseQuestion(found) };
 }

@@ -92,6 +92,8 @@ export const Case = z
     number: z.number().int().positive(),
     /** Who asked; the car is theirs, and facts by others are marked as such. */
     owner: z.string(),
+    /** Which of the owner's cars it is about, from two on; the first when not given. */
+    ofCar: z.number().int().positive().exactOptional(),
     /** Id of the handbook it is read against. */
     handbook: z.string(),
     facts: CaseFacts,

@@ -14,6 +14,7 @@ import { featuresNamed } from "./features-named.ts";
 import type { Heard } from "./hear.ts";
 import { findPart, type Knowledge } from "./knowledge.ts";
 import { mayTakeBack } from "./may-take-back.ts";
+import { withPartOnCar } from "./on-the-car.ts";
 import { needsPart, othersSaidThat } from "./phrases/commands.ts";
 import { goalWords } from "./phrases/goals.ts";
 import { sameTwice } from "./phrases/trouble.ts";
@@ -68,7 +69,7 @@ function wishes(knowledge: Knowledge, begun: Change, reading: MessageReading, sp
         return speaker.isOwner ? startOver(change) : withNote(change, othersSaidThat);
       case "withdraw":
         // "I polished it myself, so ignore that" tells something new and takes nothing back.
-        if (intent.feature === undefined && reading.findings.length > 0) return change;
+        if (intent.feature === undefined && reading.findings.length + reading.car.length > 0) return change;
         return withdraw(partOf(knowledge, change), change, intent.feature, speaker);
       case "goal":
         return withGoal(change, intent.goal);
@@ -102,12 +103,13 @@ function withFacts(
 ): Change {
   const { reading } = heard;
   const { handbook } = knowledge;
-  const car = applyCar(handbook.cars, change.facts, reading.car, speaker);
+  const found = withPartOnCar(handbook, change, reading, speaker);
+  const car = applyCar(handbook.cars, found.facts, reading.car, speaker);
   const withCar: Change = {
-    ...change,
+    ...found,
     facts: car.facts,
-    items: [...change.items, ...car.items],
-    remarks: [...change.remarks, ...car.remarks],
+    items: [...found.items, ...car.items],
+    remarks: [...found.remarks, ...car.remarks],
   };
   const part = partOf(knowledge, withCar);
   if (part === undefined) return keepForLater(withCar, heard);

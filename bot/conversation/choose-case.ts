@@ -14,6 +14,7 @@ import {
   withCaseInHand,
 } from "./conversation.ts";
 import type { Heard } from "./hear.ts";
+import { carOf, carsOf, inheritedCar, ofCar } from "./which-car.ts";
 
 export interface CaseChosen {
   readonly conversation: Conversation;
@@ -89,14 +90,8 @@ function freshCase(
   const hasOwnCar = isOfOtherCar && Object.keys(inHand.facts.car).length > 0;
   if (isEmpty(inHand) && isOwn && !hasOwnCar) return inHand;
   const car = isOfOtherCar ? {} : inheritedCar(inHand, person);
-  return newCase(conversation, person, handbook.cover.id, { car });
-}
-
-/** The car that a person's other case may be about too: its own words on the part's history stay behind. */
-export function inheritedCar(kept: Case, person: string): Case["facts"]["car"] {
-  if (kept.owner !== person || kept.facts.car.isLoosePart === true) return {};
-  const { grade: _, ...car } = kept.facts.car;
-  return car;
+  const fresh = newCase(conversation, person, handbook.cover.id, { car });
+  return ofCar(fresh, isOfOtherCar ? carsOf(conversation, person) + 1 : isOwn ? carOf(inHand) : 1);
 }
 
 function isEmpty(kept: Case): boolean {
@@ -174,9 +169,13 @@ function caseForPart(
   part: string,
   person: string,
 ): Case {
-  const known = conversation.cases.findLast((kept) => kept.facts.part === part && kept.owner === person);
+  const car = like.owner === person ? carOf(like) : 1;
+  const known = conversation.cases.findLast(
+    (kept) => kept.facts.part === part && kept.owner === person && carOf(kept) === car,
+  );
   if (known !== undefined) return known;
-  return newCase(conversation, person, handbook.cover.id, { part, car: inheritedCar(like, person) });
+  const fresh = newCase(conversation, person, handbook.cover.id, { part, car: inheritedCar(like, person) });
+  return ofCar(fresh, car);
 }
 
 function withPart(kept: Case, part: string | null): Case {

@@ -1,6 +1,9 @@
 /** The reading whose unit is in doubt: one question is about one person's words, never about everybody's. */
 import type { MeasurementUnit, Report, ReportValue } from "../../knowledge/index.ts";
 
+/** What a question about a unit is called; the feature's id stands behind it. */
+export const unitQuestionPrefix = "unit:";
+
 export interface DoubtedReading {
   readonly report: Report;
   readonly value: Extract<ReportValue, { kind: "measurement" }>;

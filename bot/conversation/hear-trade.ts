@@ -42,7 +42,16 @@ export function hearTrade(
   const isAsking = asking.test(text);
   const marks = readTradeEvidence(withoutQuestions(text), context);
   const isElse = reading.findings.length > 0 || reading.intents.length > 0 || (!isAsking && marks.length > 0);
-  return { reading, trade: isElse ? undefined : answer, marks };
+  return { reading: withoutFiguresOf(marks, reading), trade: isElse ? undefined : answer, marks };
+}
+
+/** "The glass is marked E4 43R-001234" says no size, whatever size is asked for. */
+function withoutFiguresOf(marks: readonly TradeEvidence[], reading: MessageReading): MessageReading {
+  if (!marks.some(({ kind }) => kind === "not-before")) return reading;
+  const findings = reading.findings.filter(
+    ({ value }) => value.kind !== "measurement" || value.unit !== null,
+  );
+  return { ...reading, findings };
 }
 
 /** What is told beside a question: "it says >PUR< inside, is it genuine?" tells a mark. */

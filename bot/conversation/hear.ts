@@ -13,10 +13,11 @@ import {
   type TradeEvidence,
 } from "../../knowledge/index.ts";
 import type { IncomingMessage, PressedAnswer } from "../message.ts";
-import { unitQuestionPrefix } from "./answer-open-question.ts";
+import { builtAgain } from "./built-again.ts";
 import { type Case, notYetPut } from "./case.ts";
 import { type Conversation, caseInHand, findCase } from "./conversation.ts";
 import { asksForCopies, towardsGenuine } from "./copies-asked.ts";
+import { unitQuestionPrefix } from "./doubted-reading.ts";
 import { hearTrade } from "./hear-trade.ts";
 import { inAskedUnit } from "./in-asked-unit.ts";
 import type { Knowledge } from "./knowledge.ts";
@@ -60,7 +61,9 @@ export function hear(
     knowledge,
     context.part ?? null,
     context.askedFeature,
-    readOn(knowledge, text, context, kept, message.from, read) ?? read,
+    builtAgain(knowledge, text, context, kept, message.from, read) ??
+      readOn(knowledge, text, context, kept, message.from, read) ??
+      read,
   );
   const ofOther = readOfOtherCar(text, continued, (words) => readWords(knowledge, words, context));
   const whole = ofOther ?? continued;

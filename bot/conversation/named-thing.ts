@@ -38,6 +38,7 @@ export function wordedFor(handbook: Handbook, text: string): string {
 function inPlain(text: string, one: string, many: string): string {
   const article = /^[aeiou]/iu.test(one) ? "an" : "a";
   return text
+    .replaceAll(/\b([Cc])hassis number\b/gu, (_, first: string) => (first === "C" ? "Number" : "number"))
     .replaceAll(
       /\b(a|A) car\b/gu,
       (_, a: string) => `${a === "A" ? article.replace("a", "A") : article} ${one}`,

@@ -9,8 +9,8 @@ import type {
   Report,
   ReportValue,
 } from "../../knowledge/index.ts";
-import { unitQuestionPrefix } from "./answer-open-question.ts";
 import type { Case } from "./case.ts";
+import { unitQuestionPrefix } from "./doubted-reading.ts";
 import type { Knowledge } from "./knowledge.ts";
 import { readWords } from "./read-words.ts";
 
@@ -35,7 +35,9 @@ export function readOn(
     const again = goingOn(text, report, kept);
     if (again === undefined) continue;
     const read = readWords(knowledge, again, { ...context, askedFeature: report.feature });
-    const findings = read.findings.filter((finding) => isOfKind(finding, report));
+    const findings = read.findings.filter(
+      (finding) => isOfKind(finding, report) && !isOfNoUnit(finding, again),
+    );
     if (findings.length > 0) return { ...read, findings, intents: [], isOpaque: false };
   }
   return undefined;
@@ -72,6 +74,14 @@ function completed(text: string, value: ReportValue): string | undefined {
 function isOfKind({ feature, value, words }: FeatureFinding, report: Report): boolean {
   const isSame = feature === report.feature && value.kind === report.value.kind;
   return isSame && (value.kind !== "measurement" || value.unit !== null || report.words !== words);
+}
+
+const noUnitOfOurs =
+  /\d\s*(?:tons?|tonnes?|stones?|m|met(?:er|re)s?|f(?:ee|oo)?t|yards?|lit(?:er|re)s?|degrees?)\b/iu;
+
+// "40 tons" is no bare 40.
+function isOfNoUnit({ value }: FeatureFinding, text: string): boolean {
+  return value.kind === "measurement" && value.unit === null && noUnitOfOurs.test(text);
 }
 
 function isWish({ kind }: { readonly kind: string }): boolean {

@@ -53,7 +53,7 @@ export function solowEnd(record: SightingRecord): Result<EvenEnd, Refusal> {
   const { begun, since } = sinceBegun(record);
   const count = since.length;
   const last = since.at(-1) ?? 0;
-  if (count < 2) return refused("too-few-sightings", "needs two sightings after the beginning of use");
+  if (count < 2) return refused("too-few-sightings", "it needs two sightings after the beginning of use");
   if (!(last > 0)) return refused("sightings-tied", "all sightings lie at the beginning of use");
   const whole = record.looked - begun;
   if (!(whole > last)) return refused("after-the-end", "nobody has looked beyond the last sighting");
@@ -80,7 +80,7 @@ export function straussSadlerEnd(record: SightingRecord): Result<EndEstimate, Re
   const count = rising.length;
   const least = rising[0] ?? 0;
   const most = rising.at(-1) ?? 0;
-  if (count < 3) return refused("too-few-sightings", "needs three sightings");
+  if (count < 3) return refused("too-few-sightings", "it needs three sightings");
   if (!(most > least)) return refused("sightings-tied", "all sightings lie at one place");
   const alpha = 1 - (record.level ?? 0.95);
   return found({

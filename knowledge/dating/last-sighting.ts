@@ -34,7 +34,11 @@ export interface UseLimit {
 }
 
 export interface UseEnd {
-  /** Middle of the build interval of the last (first) sighting that is as built with .9 or more; undefined for none. */
+  /**
+   * Until when (from when) use is proved: a car known to the year alone may have been built on its first day (last day).
+   * The latest beginning of a build interval, for a first sighting the last instant of the earliest to end, of those that
+   * are as built with .9 or more; undefined for none.
+   */
   readonly atLeast?: number;
   readonly solow: Result<UseLimit, Refusal>;
   readonly straussSadler: Result<UseLimit, Refusal>;
@@ -72,9 +76,9 @@ function useEnd(
     ({ built }) => midpoint(built) >= scale.window.from && midpoint(built) <= scale.window.to,
   );
   const place = (instant: number): number => (isFirst ? 1 - scale.builtBy(instant) : scale.builtBy(instant));
-  const trusted = inside.filter(({ asBuilt }) => asBuilt >= TRUSTED).map(({ built }) => midpoint(built));
+  const trusted = inside.filter(({ asBuilt }) => asBuilt >= TRUSTED).map(({ built }) => built);
   const record = {
-    places: trusted.map(place),
+    places: trusted.map((built) => place(midpoint(built))),
     looked: 1,
     ...(setting.otherEnd === undefined ? {} : { begun: place(setting.otherEnd) }),
   };
@@ -85,14 +89,26 @@ function useEnd(
   }));
   const inMonths = (estimate: Result<EndEstimate, Refusal>): Result<UseLimit, Refusal> =>
     estimate.ok ? found(useLimit(estimate.value, scale, isFirst)) : estimate;
-  const [outermost] = trusted.sort((one, other) => (isFirst ? one - other : other - one));
   return found({
-    ...(outermost === undefined ? {} : { atLeast: outermost }),
+    ...(trusted.length === 0
+      ? {}
+      : { atLeast: isFirst ? provedFrom(trusted, scale.window) : provedUntil(trusted, scale.window) }),
     solow: inMonths(solowEnd({ ...rest, places })),
     straussSadler: inMonths(straussSadlerEnd(record)),
     robertsSolow: inMonths(robertsSolowEnd(record)),
     jaricRoberts: inMonths(jaricRobertsEnd({ ...rest, sightings: doubtful })),
   });
+}
+
+/** Less than a minute, in months: the end of an interval does not belong to it. */
+const DUST = 1e-5;
+
+function provedUntil(builds: readonly Interval[], window: Interval): number {
+  return Math.max(window.from, ...builds.map(({ from }) => from));
+}
+
+function provedFrom(builds: readonly Interval[], window: Interval): number {
+  return Math.min(window.to - DUST, ...builds.map(({ from, to }) => Math.max(from, to - DUST)));
 }
 
 function useLimit(estimate: EndEstimate, scale: ProductionScale, isFirst: boolean): UseLimit {

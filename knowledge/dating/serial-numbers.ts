@@ -27,7 +27,7 @@ export interface NumbersBuilt {
  */
 export function numbersBuilt(serials: readonly number[], first = 1): Result<NumbersBuilt, Refusal> {
   const distinct = [...new Set(serials)].map((serial) => serial - first + 1);
-  if (distinct.length === 0) return refused("too-few-sightings", "needs a serial");
+  if (distinct.length === 0) return refused("too-few-sightings", "it needs a serial");
   if (distinct.some((serial) => !Number.isInteger(serial) || serial < 1)) {
     return refused("out-of-range", `serials are whole numbers from ${first} on`);
   }

@@ -30,7 +30,7 @@ const FEWEST = 5;
 export function robertsSolowEnd(record: SightingRecord): Result<ThinningEnd, Refusal> {
   const latest = [...record.places].sort((one, other) => other - one).slice(0, MOST_USED);
   const count = latest.length;
-  if (count < FEWEST) return refused("too-few-sightings", "needs five sightings");
+  if (count < FEWEST) return refused("too-few-sightings", "it needs five sightings");
   const first = latest[0] as number;
   const span = first - (latest[count - 1] as number);
   if (first === latest[1]) return refused("sightings-tied", "the last two sightings lie at one place");

@@ -11,8 +11,8 @@ import { leadAtMost } from "./lead-time.ts";
 const BROKEN = 0.02;
 
 /**
- * A link is broken when even its largest possible lead x has G(x) < .02 ("after"), or its smallest 1 − G(x) < .02
- * ("too-long-before"). The car's build date is "built"; a part that is not on a car has none.
+ * A link is broken when even its largest possible lead x has G(x) < .02 ("after" when x ≤ 0, else "hardly-time"), or its
+ * smallest 1 − G(x) < .02 ("too-long-before"). The car's build date is "built"; a part that is not on a car has none.
  */
 export function brokenLinks(
   compiled: CompiledPart,
@@ -30,7 +30,9 @@ export function brokenLinks(
     const later = way?.next === undefined ? built : marks.get(way.next);
     if (!way || !later) return [];
     const link = { earlier, later: way.next ?? "built" };
-    if (leadAtMost(way.lead, later.to - mark.from) < BROKEN) return [{ ...link, problem: "after" }];
+    const longest = later.to - mark.from;
+    if (leadAtMost(way.lead, longest) < BROKEN)
+      return [{ ...link, problem: longest <= 0 ? "after" : "hardly-time" }];
     const isTooLong = 1 - leadAtMost(way.lead, later.from - mark.to) < BROKEN;
     return isTooLong ? [{ ...link, problem: "too-long-before" }] : [];
   });

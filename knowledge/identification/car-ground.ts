@@ -7,6 +7,7 @@ import { type BuildMix, buildMix } from "./build-mix.ts";
 import type { Classes } from "./classes.ts";
 import type { CompiledPart } from "./compiled-part.ts";
 import { buildInterval } from "./eras.ts";
+import { isFittedAtAll } from "./fitted-at-all.ts";
 import { changesFor } from "./learnt-change.ts";
 import { mountingFits } from "./mounting-fit.ts";
 import { priorOf } from "./prior.ts";
@@ -16,6 +17,8 @@ import { timeGrid } from "./time-grid.ts";
 export interface CarGround {
   readonly built: Interval;
   readonly mix: BuildMix;
+  /** Whether the works fitted any kind of the part to such a car then; where not, the mix says nothing. */
+  readonly isFitted: boolean;
   /** When a part of each way but the works and used ones can have been marked, by variant. */
   readonly serviceMarks: readonly (readonly Interval[])[];
   readonly prior: Float64Array;
@@ -58,11 +61,10 @@ export function carGround(compiled: CompiledPart, described: CarDescription): Ca
 function workOut(compiled: CompiledPart, car: CarDescription): CarGround {
   const { part, space } = compiled;
   const built = buildInterval(compiled.handbook, car);
-  const mix = buildMix(timeGrid(built, compiled.yearlyProduction), {
-    ...compiled.fleet,
-    spans: spansFor(compiled.fleet.spans, car),
-    changes: changesFor(compiled.changes, car),
-  });
+  const grid = timeGrid(built, compiled.yearlyProduction);
+  const spans = spansFor(compiled.fleet.spans, car);
+  const mix = buildMix(grid, { ...compiled.fleet, spans, changes: changesFor(compiled.changes, car) });
+  const isFitted = isFittedAtAll(grid, spans);
   const earliestSale = car.built ? midpoint(built) : compiled.productionSpan.from;
   const prior = priorOf({
     part,
@@ -82,6 +84,7 @@ function workOut(compiled: CompiledPart, car: CarDescription): CarGround {
   return {
     built,
     mix,
+    isFitted,
     serviceMarks,
     prior,
     logPrior: prior.map(Math.log),

@@ -13,7 +13,10 @@ export interface Classes {
   readonly of: Int32Array;
 }
 
-/** The classes of a goal (identification method, section 7). The as-built mix decides what is "right kind". */
+/**
+ * The classes of a goal (identification method, section 7). The as-built mix decides what is "right kind"; on a car that left the
+ * works without the part none is.
+ */
 export function classesOf(compiled: CompiledPart, ground: CarGround, goal: Goal): Classes {
   const known = ground.classes.get(goal);
   if (known) return known;
@@ -32,7 +35,8 @@ function workOut(compiled: CompiledPart, ground: CarGround, goal: Goal): Classes
     const name = className(goal, way, {
       id: part.variants[variant]?.id ?? notInHandbook,
       isServicePart: part.variants[variant]?.origin === "service",
-      isRightKind: (ground.mix.average[variant] ?? 0) >= LEAST_MIX,
+      isRightKind: ground.isFitted && (ground.mix.average[variant] ?? 0) >= LEAST_MIX,
+      isFitted: ground.isFitted,
     });
     let index = indices.get(name);
     if (index === undefined) {
@@ -49,6 +53,8 @@ interface Candidate {
   readonly id: string;
   readonly isServicePart: boolean;
   readonly isRightKind: boolean;
+  /** The car left the works with some kind of the part. */
+  readonly isFitted: boolean;
 }
 
 function className(goal: Goal, way: Way, candidate: Candidate): string {
@@ -56,7 +62,7 @@ function className(goal: Goal, way: Way, candidate: Candidate): string {
   if (goal === "which-variant" || goal === "what-should-it-have") return candidate.id;
   if (way === "reproduction" || way === "other-maker") return way;
   if (goal === "genuine") return "genuine";
-  if (way === "works") return "as-built";
+  if (way === "works" && candidate.isFitted) return "as-built";
   if (candidate.isServicePart) return "service-part";
   return candidate.isRightKind ? "right-kind-replaced" : "other-year-or-model";
 }

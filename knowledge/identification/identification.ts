@@ -81,7 +81,8 @@ export interface BrokenDateLink {
   readonly earlier: string;
   /** A date feature, or "built" for the car's build date. */
   readonly later: string;
-  readonly problem: "too-long-before" | "after";
+  /** "hardly-time": it may have been made before, but there was no time to get it there. */
+  readonly problem: "too-long-before" | "hardly-time" | "after";
 }
 
 export interface Identification {

@@ -84,25 +84,59 @@ function chanceOfReading(reading: Reading, mean: number, spread: number): number
   return sum;
 }
 
+/** Steps of the maker's spread at which a true size shared by several readings is tried, from −4 to 4. */
 const STEP = 0.1;
-const sizes = Array.from({ length: 81 }, (_, index) => (index - 40) * STEP);
-const densities = sizes.map((z) => Math.exp((-z * z) / 2));
-const densityTotal = densities.reduce((sum, density) => sum + density, 0);
+const REACH = 4;
+const FINEST = 64;
+
+type TrueSizes = readonly { readonly z: number; readonly share: number }[];
+const knownSizes = new Map<number, TrueSizes>();
+
+/** Sizes in spreads from the mean, with their shares, which sum to one; `parts`: how many to each step of .1. Kept. */
+function trueSizes(parts: number): TrueSizes {
+  const known = knownSizes.get(parts);
+  if (known !== undefined) return known;
+  const side = Math.round(REACH / STEP) * parts;
+  const sizes = Array.from({ length: 2 * side + 1 }, (_, index) => ((index - side) * STEP) / parts);
+  const densities = sizes.map((z) => Math.exp((-z * z) / 2));
+  const total = densities.reduce((sum, density) => sum + density, 0);
+  const found = sizes.map((z, index) => ({ z, share: (densities[index] as number) / total }));
+  knownSizes.set(parts, found);
+  return found;
+}
+
+/** Terms less likely than this share of the likeliest are not worth finer steps. */
+const MINOR_TERM = 0.1;
+
+/**
+ * How many parts a step needs so that no reading falls between two: it may be no longer than the deviation that all
+ * readings of one size leave together. A caliper on a part that its maker let vary by centimetres needs many.
+ */
+function partsOfStep(readings: readonly Reading[], spread: number): number {
+  const closest = readings.reduce((least, { terms }) => {
+    const most = terms.reduce((greatest, { weight }) => Math.max(greatest, weight), 0);
+    return terms.reduce(
+      (own, { weight, deviation }) => (weight < MINOR_TERM * most ? own : Math.min(own, deviation)),
+      least,
+    );
+  }, Number.POSITIVE_INFINITY);
+  const parts = Math.ceil((STEP * spread * Math.sqrt(readings.length)) / closest - 1e-9);
+  return Math.min(FINEST, Math.max(1, parts));
+}
 
 /**
  * P(readings | a variant of this mean and spread). Several readings share one true size, summed over
- * mean + spread · z, z = −4 … 4 by .1; they are never multiplied as if there were two parts. No readings: 1.
+ * mean + spread · z, z = −4 … 4 by .1 or finer; they are never multiplied as if there were two parts. No readings: 1.
  */
 export function chanceOfReadings(readings: readonly Reading[], mean: number, spread: number): number {
   const [only] = readings;
   if (only === undefined) return 1;
   if (readings.length === 1) return chanceOfReading(only, mean, spread);
-  return sizes.reduce((sum, z, index) => {
-    const density = (densities[index] as number) / densityTotal;
-    return (
-      sum + readings.reduce((product, next) => product * chanceOfReading(next, mean + spread * z, 0), density)
-    );
-  }, 0);
+  return trueSizes(partsOfStep(readings, spread)).reduce(
+    (sum, { z, share }) =>
+      sum + readings.reduce((product, next) => product * chanceOfReading(next, mean + spread * z, 0), share),
+    0,
+  );
 }
 
 /**

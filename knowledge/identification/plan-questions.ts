@@ -86,7 +86,9 @@ function asBuiltBelief(compiled: CompiledPart, car: CarDescription): Belief {
   const belief = beliefOf(compiled, car, []);
   const { space } = compiled;
   const probabilities = Float64Array.from(space.ways, (way, h) =>
-    way === "works" ? (belief.ground.mix.average[space.variants[h] as number] as number) : 0,
+    way === "works" && belief.ground.isFitted
+      ? (belief.ground.mix.average[space.variants[h] as number] as number)
+      : 0,
   );
   return { ...belief, probabilities };
 }

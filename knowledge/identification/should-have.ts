@@ -7,8 +7,9 @@ import { rankingOf } from "./ranking.ts";
 
 const VERDICT = 0.5;
 
+/** No class at all for a car to which the works fitted no kind of the part. */
 export function asBuiltAnswer(compiled: CompiledPart, ground: CarGround): Identification {
-  const ranking = rankingOf(compiled.part, ground.mix.average);
+  const ranking = ground.isFitted ? rankingOf(compiled.part, ground.mix.average) : [];
   const classes = ranking.map(({ variant, probability }) => ({ class: variant, probability }));
   const first = classes[0];
   return {

@@ -5,14 +5,15 @@ import {
   type PartKind,
   sayProbability,
   successionsOf,
+  variantById,
 } from "../../../knowledge/index.ts";
+import { carsFittedTo } from "../../conversation/saying/cars-fitted-to.ts";
 import type { Block } from "../../reply.ts";
 import type { PartTally } from "../observations/observations-view.ts";
 import * as phrases from "../phrases/dating.ts";
 import { chainsOfPart } from "./chain-of-part.ts";
 import { nameOf, timelineBlock } from "./changeover-chart.ts";
 import { changeFindings } from "./changeover-findings.ts";
-import { fittedToBoth } from "./fitted-to-both.ts";
 import { chainTimelineBlock } from "./say-chain.ts";
 import { wantedOf } from "./wanted-cars.ts";
 
@@ -60,7 +61,8 @@ function wantedBlocks(handbook: Handbook, part: PartKind, tally: PartTally): rea
   const lists = wantedOf(handbook, part, tally)
     .filter(({ wanted }) => wanted.length > 0)
     .map(({ succession, wanted }): Block => {
-      const cars = fittedToBoth(handbook, part, succession);
+      const kinds = [succession.old, succession.new].flatMap((id) => variantById(part, id) ?? []);
+      const cars = carsFittedTo(handbook, kinds);
       const lead = phrases.wantedOnPage(nameOf(part, succession.old), nameOf(part, succession.new), cars);
       const items = wanted
         .slice(0, mostMonths)

@@ -1,5 +1,5 @@
 /** Beside the answer about somebody's own car: that it is one of those wanted, and whether what they told may be noted. */
-import { type PartKind, variantById } from "../../../knowledge/index.ts";
+import { type PartKind, type Report, variantById } from "../../../knowledge/index.ts";
 import type { Case } from "../../conversation/case.ts";
 import { caseInHand, pinsShown } from "../../conversation/conversation.ts";
 import { findPart } from "../../conversation/knowledge.ts";
@@ -38,11 +38,15 @@ export function wantedBeside(
   };
 }
 
-/** Somebody's own car, its build date to the month, and something seen on its part. */
+/** Somebody's own car, its build date to the month, and something seen on a part that did not come to it later. */
 function isOwnCar({ speaker }: CommunityScene, { owner, facts: { car, reports } }: Case): boolean {
-  const { built, isLoosePart } = car;
+  const { built, isLoosePart, grade } = car;
   if (owner !== speaker.id || !reaches(speaker.standing, "contributor")) return false;
-  return built !== undefined && built.to - built.from < 1.5 && isLoosePart !== true && reports.length > 0;
+  if (built === undefined || built.to - built.from >= 1.5) return false;
+  const isLater = ({ value }: Report) =>
+    value.kind === "date" && value.readings.every(({ interval }) => interval.from >= built.to);
+  const isReplaced = isLoosePart === true || grade === "known-replaced" || reports.some(isLater);
+  return !isReplaced && reports.some(({ value }) => value.kind !== "cannot-tell");
 }
 
 function hasRecorded({ memory, speaker }: CommunityScene, { facts, handbook }: Case): boolean {

@@ -50,7 +50,6 @@ export const wantedLead = (part: string, old: string, fresh: string) =>
   `Of ${withThe(part)}, when ${withThe(old)} gave way to ${withThe(fresh)} (the most telling first):`;
 export const wantedCaption = "Cars wanted, built in";
 export const wantedHead = ["part", "from", "to", "built"] as const;
-export const anyCar = "any car";
 export const wantedOnPage = (old: string, fresh: string, cars: string) =>
   `${sentence(`when ${withThe(old)} gave way to ${withThe(fresh)}`)} Look at: ${cars}; the most telling month first.`;
 export const nothingWantedOfPart = "No build month would tell more of any change of this part.";

@@ -80,6 +80,8 @@ function bestShare(knowledge: Knowledge, scope: PinScope, says: readonly string[
 
 function shareOn(compiled: CompiledPart, car: CarDescription, says: readonly string[]): Share {
   const { classes } = identify(compiled, { car, goal: "what-should-it-have", reports: [] });
+  // Of a car to which the works fitted none, the handbook says nothing against a pin.
+  if (classes.length === 0) return { share: 1, instead: notInHandbook };
   const said = classes.filter(({ class: id }) => says.includes(id));
   const instead = classes.find(({ class: id }) => !says.includes(id));
   return {

@@ -42,6 +42,11 @@ export const carNotToldAndNeverFitted = (variant: string) =>
   `For your car: the works never fitted ${withThe(variant)}.`;
 export const carShouldHave = (date: string, shares: readonly string[]) =>
   `For your car: one built ${date} left the works with ${shares.join("; or ")}.`;
+/** Of a car from before the first or after the last of the part, or of a trim or market that never had it. */
+export const noneFitted = (part: string, date: string | undefined) =>
+  `For your car: the handbook has no ${part} that the works fitted to such a car${date === undefined ? "" : `, built ${date}`}.`;
+export const fittedToOthers = "What the works fitted to which cars";
+export const fittedToOthersHead = ["kind", "cars", "when", "sources"] as const;
 export const variantShare = (variant: string, probability: string) => `${withThe(variant)}, ${probability}`;
 export const loosePart = "It is a loose part, so no car speaks for or against it.";
 

@@ -84,7 +84,7 @@ export const oneVariantWords = {
   openEnd: (estimate: string) => `about ${estimate}; it may have gone on to the last car`,
   openBeginning: (estimate: string) => `about ${estimate}; it may have begun with the first car`,
   holdsIf: (assumption: string) => `if ${assumption}`,
-  refused: (why: string) => `cannot say: it ${why}`,
+  refused: (why: string) => `cannot say: ${why}`,
 } as const;
 
 export const pictureWords = {

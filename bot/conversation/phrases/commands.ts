@@ -1,11 +1,11 @@
 /** Answers to plain wishes: help, prices, small talk, undo, cases, photographs, handing over. */
-import { capitalised, counted, listed } from "./grammar.ts";
+import { capitalised, counted, listed, quoted } from "./grammar.ts";
 
 export const helpLead = (handbook: string) =>
   `Describe a part of your ${handbook} in your own words, and I say which kind it is and how sure that is. For example:`;
-export const helpExamples = (part: string, otherPart: string): readonly string[] => [
+export const helpExamples = (part: string, otherPart: string, year: number): readonly string[] => [
   `which ${part} is this? then what you see: finish, fixings, marks, sizes`,
-  `is this ${otherPart} right for a car built in May 1980?`,
+  `is this ${otherPart} right for a car built in May ${year}?`,
   `what photographs should I ask the seller of a ${part} for?`,
 ];
 export const helpParts = (parts: readonly string[]) => `I know these parts: ${listed(parts)}.`;
@@ -25,6 +25,8 @@ export const takenBack = (gone: readonly string[], back: readonly string[]) =>
   ]
     .filter((line) => line !== undefined)
     .join(" ");
+/** In the list of what an undo took back or brought back. */
+export const wantingToKnow = (goal: string) => `that you want to know ${goal}`;
 export const nothingToTakeBack = "There is nothing to take back.";
 export const othersSaidThat =
   "That is for whoever's case it is. What you said yourself you can withdraw, by “withdraw the …” and its name.";
@@ -46,6 +48,8 @@ export const yesOrNoToWhat = "I asked nothing that yes or no would answer.";
 export const knownLead = (number: number, part: string) => `Case ${number}, ${part}. So far:`;
 export const knownNothing = "You have told me nothing yet.";
 export const knownLine = (label: string, value: string, by: string) => `${label}: ${value}${by}`;
+/** Words that wait until the part is known. */
+export const knownWaiting = (words: string) => `${quoted(words)}, kept until I know the part`;
 export const knownByAnother = ", by another member";
 export const knownWords = (words: string) => ` – “${words}”`;
 

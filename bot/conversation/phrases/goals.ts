@@ -13,7 +13,8 @@ export const notInHandbookWords = "something not in the handbook";
 
 /** Our own class for the sum of "as built" and "right kind, replaced". */
 export const kindItWasBuiltWithClass = "kind-it-was-built-with";
-const kindItWasBuiltWithWords = "the kind the car was built with";
+/** A part that came later is of a kind that was fitted then, which need not be the kind this one car had. */
+const kindItWasBuiltWithWords = "a kind that such cars left the works with";
 
 const classWords: Readonly<Record<string, string>> = {
   [kindItWasBuiltWithClass]: kindItWasBuiltWithWords,

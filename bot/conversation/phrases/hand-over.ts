@@ -8,6 +8,7 @@ export const seen = "Seen:";
 export const seenNothing = "Seen: nothing told yet.";
 export const fact = (label: string, value: string, words: string, by: string) =>
   `- ${label}: ${value}${words === "" ? "" : `, said as “${words}”`}${by}`;
+export const mark = (words: string) => `- mark: ${words}`;
 export const byAnother = " (another member)";
 export const couldNotTell = (features: string) => `Could not tell: ${features}.`;
 export const stands = (ranking: string) => `Stands at: ${ranking}.`;

@@ -17,7 +17,8 @@ export function leadTime(mark: string, next: string | undefined, months: number,
 }
 
 function mostTake({ from, to }: UsualMonths): string {
-  return `most take ${roundMonths(from)} to ${roundMonths(to)}`;
+  const [least, most] = [roundMonths(from), roundMonths(to)];
+  return least === most ? `most take about ${least}` : `most take ${least} to ${most}`;
 }
 
 function learntFrom(next: string | undefined, { taught }: UsualMonths): string {
@@ -35,7 +36,8 @@ export function usualLeadOf(
   const source = isTrade
     ? ", the trade’s usual: the handbook says nothing of it"
     : ", as the handbook has it";
-  return `from the ${mark} to the ${next ?? "car"} ${mostTake(usual)} months${usual.taught === 0 ? source : learntFrom(next, usual)}`;
+  const months = roundMonths(usual.to) === roundMonths(1) ? "" : " months";
+  return `from the ${mark} to the ${next ?? "car"} ${mostTake(usual)}${months}${usual.taught === 0 ? source : learntFrom(next, usual)}`;
 }
 
 /** What a mark and a build date say of each other. */

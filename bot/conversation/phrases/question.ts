@@ -24,6 +24,8 @@ export const lookAgain = (question: string) => `Please look again: ${question}`;
 export const measuredWhere = (question: string) =>
   `Please measure again, and say from which edge to which: ${question}`;
 
+export const weighedHow = (question: string) => `Please weigh it again, with nothing else on it: ${question}`;
+
 /** "You wrote 420 mm. That would be 42 cm; did you mean 420 cm?" has the reading as said and as meant. */
 export const isItThisUnit = (said: string, meant: string) => `You wrote ${said}. Did you mean ${meant}?`;
 export const noUnitSaid = (number: string, meant: string) =>
@@ -40,7 +42,7 @@ export const outOfReach = "out of reach: what to photograph";
 
 // Why this question?
 export const whySeparates = (names: readonly string[]) =>
-  `What is left is ${listed(names, "or")}; this tells them apart.`;
+  `What is left is ${listed(names, "or")}; this helps to tell them apart.`;
 export const whySettles = (answer: string, variant: string, probability: string) =>
   `${capitalised(answer)} would make it ${variant}, ${probability}.`;
 export const whyEffort = (effort: number, misread: number | undefined) =>
@@ -56,6 +58,9 @@ export const whyTrim = "Some kinds went to one trim only.";
 export const whyModel = "Some kinds went to one model only.";
 export const whyMarket = "Some kinds went to one market only.";
 export const whyUnit = "A number without the right unit would mislead everything after it.";
+/** `car`: what was told of it, "built June 1981". */
+export const whyAsBuilt = (car: readonly string[]) =>
+  `That goes by when the works fitted each kind, and by the car: ${car.length === 0 ? "nothing told of it yet" : listed(car)}.`;
 export const whyNothing = "Nothing is being asked at the moment.";
 
 // How do I check?

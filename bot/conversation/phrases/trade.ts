@@ -1,8 +1,8 @@
 /** How an answer from general trade knowledge is laid out, and marks that bear on the case. */
 import { capitalised, sentence } from "./grammar.ts";
 
-export const tradeReadingsLead = (topic: string, readings: number) =>
-  readings > 1 ? `${capitalised(topic)}: ${readings} readings fit.` : `${capitalised(topic)}:`;
+export const tradeReadingsLead = (topic: string, shown: number, all: number) =>
+  shown < all ? `${capitalised(topic)}, the ${shown} likeliest of ${all}:` : `${capitalised(topic)}:`;
 export const tradeReadingLine = (reading: string, why: string, basis: string) =>
   `${sentence(reading)} ${why === "" ? "" : sentence(why)} [${basis}]`.replace(/ {2,}/g, " ");
 export const markLabel = "mark";

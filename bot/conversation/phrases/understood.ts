@@ -1,5 +1,5 @@
 /** What is said about the words just read: taken, taken with doubt, left aside, not understood. */
-import { capitalised, listed, quoted } from "./grammar.ts";
+import { capitalised, listed, quoted, withThe } from "./grammar.ts";
 
 export const understoodLead = "I read";
 
@@ -72,6 +72,17 @@ export const severalReadingsLeftAside = (words: readonly string[], sizes?: reado
 };
 
 export const notYourCar = "What you say of the car I leave aside: this case is about somebody else's.";
+/** What was told of the car does not go together. */
+export const madeAtOtherTimes = (name: string, times: string, built: string) =>
+  `${capitalised(withThe(name))} was made ${times}; built ${built} does not go with that. One of the two wants checking.`;
+export const noTrimOfModel = (trim: string, model: string) =>
+  `${capitalised(withThe(trim))} was not made as ${model}. One of the two wants checking.`;
+/** The car of a part that is not on one. */
+export const carOfLoosePart =
+  "It is a loose part, so the car says nothing of which it is; “is it right for my car?” sets the two side by side.";
+export const onTheCarValue = "on the car";
+/** Beside a build date that the car's number gives. */
+export const byItsNumber = "by its number";
 export const serialMasked = "I keep the chassis number only masked.";
 
 export const didYouMean = (words: string, meant: string) =>

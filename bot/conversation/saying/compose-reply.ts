@@ -167,7 +167,8 @@ function standsBlocks(knowledge: Knowledge, turn: Turn): readonly Block[] {
 function bearsOnAnswer(before: CaseFacts, after: CaseFacts): boolean {
   const bearing = ({ part, goal, car, reports }: CaseFacts) => {
     const evidence = reports.filter((report) => report.value.kind !== "cannot-tell");
-    return JSON.stringify([part, goal, car, evidence.map((report) => ({ ...report, words: "" }))]);
+    const { maskedSerial: _, serialDigest: __, ...described } = car;
+    return JSON.stringify([part, goal, described, evidence.map((report) => ({ ...report, words: "" }))]);
   };
   return bearing(before) !== bearing(after);
 }

@@ -67,13 +67,14 @@ function factLines(kept: Case, { part, facts }: Assessed): readonly string[] {
     const by = report.by === kept.owner ? "" : notes.byAnother;
     return [notes.fact(feature.name, sayValue(feature, report.value), report.words, by)];
   });
+  const marks = facts.marks.map(({ words }) => notes.mark(words));
   const untold = facts.reports.filter((report) => report.value.kind === "cannot-tell");
   const unsure = featuresNamed(
     part,
     untold.map(({ feature }) => feature),
   ).map(({ name }) => name);
   return [
-    ...(lines.length === 0 ? [notes.seenNothing] : [notes.seen, ...lines]),
+    ...(lines.length + marks.length === 0 ? [notes.seenNothing] : [notes.seen, ...lines, ...marks]),
     ...(unsure.length === 0 ? [] : [notes.couldNotTell(listed(unsure))]),
   ];
 }

@@ -3,7 +3,7 @@
  * half of them stand in a handbook's own sentences. Quoted words, pinned answers and files stay as they were written.
  */
 import type { Block, QuestionBlock, Reply } from "../../reply.ts";
-import { unitQuestionPrefix } from "../answer-open-question.ts";
+import { unitQuestionPrefix } from "../doubted-reading.ts";
 import { inUnit, unitExample } from "../phrases/question.ts";
 import { outsideQuotes, reworded } from "../reworded.ts";
 import { askedUnit, inchesAsRuled, inOtherUnits, type Units } from "./said-size.ts";

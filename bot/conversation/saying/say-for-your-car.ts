@@ -6,6 +6,7 @@ import type { Assessed } from "../assessed.ts";
 import type { Knowledge } from "../knowledge.ts";
 import * as words from "../phrases/answer.ts";
 import { asBuiltLead } from "../phrases/standing.ts";
+import { carsFittedTo } from "./cars-fitted-to.ts";
 import { fittedTimes, whereItComesFrom } from "./say-variant.ts";
 import { inBrackets } from "./sources-of.ts";
 
@@ -33,14 +34,13 @@ function besideVerdict(handbook: Handbook, assessed: Assessed): string | undefin
     const line = isUnknown ? words.carNotKnown : words.carNotTold;
     return withSources(handbook, line(variant.name, times), [variant]);
   }
-  const named = sharesLargestFirst(assessed)
-    .filter((one, index) => index === 0 || one.share >= worthASentence)
-    .slice(0, 3);
-  if (named.length === 0) return undefined;
-  const shares = named.map((one) => words.variantShare(one.variant.name, sayProbability(one.share)));
+  const shares = sharesLargestFirst(assessed);
+  if (shares.length === 0) return words.noneFitted(part.name, formatInterval(facts.car.built));
+  const named = shares.filter((one, index) => index === 0 || one.share >= worthASentence).slice(0, 3);
+  const said = named.map((one) => words.variantShare(one.variant.name, sayProbability(one.share)));
   return withSources(
     handbook,
-    words.carShouldHave(formatInterval(facts.car.built), shares),
+    words.carShouldHave(formatInterval(facts.car.built), said),
     named.map((one) => one.variant),
   );
 }
@@ -55,18 +55,15 @@ function asBuiltAnswer(knowledge: Knowledge, assessed: Assessed): readonly Block
   const { facts } = assessed;
   const shares = sharesLargestFirst(assessed);
   const [first, second] = shares;
-  if (first === undefined) return [];
   const date = facts.car.built === undefined ? undefined : formatInterval(facts.car.built);
+  if (first === undefined) return noneFitted(knowledge.handbook, assessed, date);
   const rows = shares
     .filter((one) => one.share >= worthARow)
     .map(({ variant, share }) => [
       variant.name,
       sayProbability(share),
       whereItComesFrom(variant),
-      inBrackets(
-        knowledge.handbook,
-        variant.fitted.flatMap((period) => period.sources),
-      ),
+      sourcesOfTimes(knowledge.handbook, variant),
     ]);
   const isOverlap = second !== undefined && second.share >= worthASentence && date !== undefined;
   return [
@@ -80,6 +77,39 @@ function asBuiltAnswer(knowledge: Knowledge, assessed: Assessed): readonly Block
       : []),
     { kind: "table", caption: asBuiltLead, head: words.asBuiltHead, rows },
   ];
+}
+
+/** That no kind was fitted to such a car, and when which was fitted to others. */
+function noneFitted(handbook: Handbook, { part }: Assessed, date: string | undefined): readonly Block[] {
+  const rows = part.variants
+    .filter(({ fitted }) => fitted.length > 0)
+    .map((variant) => [
+      variant.name,
+      carsFittedTo(handbook, [variant]),
+      fittedTimes(variant) ?? "",
+      sourcesOfTimes(handbook, variant),
+    ]);
+  const text = words.noneFitted(part.name, date);
+  return [
+    { kind: "text", text, tone: "answer" },
+    ...(rows.length === 0
+      ? []
+      : [
+          {
+            kind: "table",
+            caption: words.fittedToOthers,
+            head: words.fittedToOthersHead,
+            rows,
+          } as const,
+        ]),
+  ];
+}
+
+function sourcesOfTimes(handbook: Handbook, { fitted }: Variant): string {
+  return inBrackets(
+    handbook,
+    fitted.flatMap(({ sources }) => sources),
+  );
 }
 
 /** Below one half there is no verdict, only a likeliest one. */

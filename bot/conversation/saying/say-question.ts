@@ -1,10 +1,11 @@
 /** The one question of a turn as a block, with what must stand before it: the cause of a second look, the cautions. */
-import type { Cars, Feature, Handbook } from "../../../knowledge/index.ts";
+import type { CarDescription, Cars, Feature, Handbook } from "../../../knowledge/index.ts";
 import { notThere } from "../../../knowledge/index.ts";
 import type { Block, Choice, QuestionBlock } from "../../reply.ts";
-import { unitQuestionPrefix } from "../answer-open-question.ts";
 import type { CarQuestion, NextQuestion, Reason } from "../assessed.ts";
 import type { CaseFacts, OpenQuestion } from "../case.ts";
+import { unitQuestionPrefix } from "../doubted-reading.ts";
+import { madeThen } from "../made-then.ts";
 import {
   besides,
   inUnit,
@@ -13,6 +14,7 @@ import {
   measuredWhere,
   no,
   noUnitSaid,
+  weighedHow,
   whenBuilt,
   whichMarket,
   whichModel,
@@ -20,7 +22,7 @@ import {
   whichTrim,
   yes,
 } from "../phrases/question.ts";
-import { sayNumber } from "./say-value.ts";
+import { isOfMass, sayNumber } from "./say-value.ts";
 
 /** What the case keeps of a question while it waits. */
 export function openQuestion(question: NextQuestion | null): OpenQuestion | null {
@@ -69,7 +71,7 @@ function carQuestion(cars: Cars, facts: CaseFacts, ask: CarQuestion): QuestionBl
     case "car.built":
       return { ...base, text: whenBuilt, answers: [], expects: "date" };
     case "car.trim":
-      return { ...base, text: whichTrim, answers: named(trimsOf(cars, facts.car.model)), expects: "choice" };
+      return { ...base, text: whichTrim, answers: named(trimsOf(cars, facts.car)), expects: "choice" };
     case "car.market":
       return { ...base, text: whichMarket, answers: named(cars.markets), expects: "choice" };
     case "car.model":
@@ -77,11 +79,12 @@ function carQuestion(cars: Cars, facts: CaseFacts, ask: CarQuestion): QuestionBl
   }
 }
 
-/** Trims sold with a model; all of them while the model is unknown. */
-function trimsOf(cars: Cars, model: string | undefined): Cars["trims"] {
-  return model === undefined
-    ? cars.trims
-    : cars.trims.filter((trim) => trim.models.length === 0 || trim.models.includes(model));
+/** Trims made with the model and when the car was built, as far as these are known; all where that leaves none. */
+function trimsOf(cars: Cars, { model, built }: CarDescription): Cars["trims"] {
+  const then = madeThen(cars.trims, built).filter(
+    ({ models }) => model === undefined || models.length === 0 || models.includes(model),
+  );
+  return then.length === 0 ? cars.trims : then;
 }
 
 function named(things: readonly { readonly id: string; readonly name: string }[]): readonly Choice[] {
@@ -105,7 +108,7 @@ function unitQuestion({ feature, unit, said }: Extract<NextQuestion, { about: "u
 
 function featureQuestion(feature: Feature, because: Reason): QuestionBlock {
   const asked = feature.kind === "measurement" ? inUnit(feature.question, feature.unit) : feature.question;
-  const text = putAgain(asked, because);
+  const text = putAgain(asked, because, isOfMass(feature));
   const absent = feature.none === undefined ? [] : [{ id: notThere, label: feature.none, say: feature.none }];
   const base = {
     kind: "question",
@@ -122,14 +125,14 @@ function featureQuestion(feature: Feature, because: Reason): QuestionBlock {
   return { ...base, answers: absent, expects: "measurement", unit: feature.unit };
 }
 
-function putAgain(question: string, because: Reason): string {
+function putAgain(question: string, because: Reason, isMass: boolean): string {
   switch (because.kind) {
     case "next":
       return question;
     case "contradiction":
       return lookAgain(question);
     case "outlier":
-      return measuredWhere(question);
+      return isMass ? weighedHow(question) : measuredWhere(question);
   }
 }
 

@@ -1,13 +1,21 @@
 /** Where it stands, before it is settled: the goal's classes, then which kind, with the cause of the doubt named. */
-import { type ClassProbability, type Goal, notInHandbook, sayProbability } from "../../../knowledge/index.ts";
+import {
+  type ClassProbability,
+  formatInterval,
+  type Goal,
+  notInHandbook,
+  sayProbability,
+} from "../../../knowledge/index.ts";
 import type { Block } from "../../reply.ts";
 import { asBuiltShares } from "../assess.ts";
 import type { Assessed } from "../assessed.ts";
 import { featuresNamed } from "../features-named.ts";
+import { noneFitted } from "../phrases/answer.ts";
 import { kindItWasBuiltWithClass, notInHandbookWords, wordsOfClass } from "../phrases/goals.ts";
 import { withThe } from "../phrases/grammar.ts";
 import {
   asBuiltLead,
+  cancelOut,
   closestKind,
   mayBeUnknown,
   nothingSeenYet,
@@ -34,10 +42,27 @@ type StandingItem = Extract<Block, { kind: "standing" }>["items"][number];
 export function sayStanding(assessed: Assessed, justTold: readonly string[]): readonly Block[] {
   const { goal } = assessed;
   const isCarOnly = goal === "what-should-it-have" || (goal === "right-for-car" && !hasEvidence(assessed));
-  if (isCarOnly) return [{ kind: "standing", lead: asBuiltLead, items: asBuiltItems(assessed) }];
+  if (isCarOnly) return [asBuiltStanding(assessed)];
+  if (isCarAsked(assessed))
+    return [{ kind: "standing", lead: standingLead, items: itemsOf(assessed, variantsOf(assessed)) }];
   const lead = hasEvidence(assessed) ? standingLead : nothingSeenYet;
   const standing: Block = { kind: "standing", lead, items: standingItems(assessed) };
   return [standing, ...remarks(assessed, justTold).map((text): Block => ({ kind: "text", text }))];
+}
+
+/** What the works fitted to the car, or that they fitted none to such a car. */
+function asBuiltStanding(assessed: Assessed): Block {
+  const none = saysNoneFitted(assessed);
+  return none === undefined
+    ? { kind: "standing", lead: asBuiltLead, items: asBuiltItems(assessed) }
+    : { kind: "text", text: none };
+}
+
+/** That the works fitted no kind of the part to such a car; undefined where they did, and of a loose part. */
+export function saysNoneFitted({ compiled, facts, part }: Assessed): string | undefined {
+  const { built, isLoosePart } = facts.car;
+  if (isLoosePart === true || asBuiltShares(compiled, facts).size > 0) return undefined;
+  return noneFitted(part.name, built === undefined ? undefined : formatInterval(built));
 }
 
 /** Before anything is seen the car alone speaks: what the works fitted to it. */
@@ -55,7 +80,16 @@ function asBuiltItems({ compiled, facts, part }: Assessed): readonly StandingIte
 
 /** The classes of the goal, or the variants when the goal is which one; at most three, with "not in the handbook" from .2. */
 export function standingItems(assessed: Assessed): readonly StandingItem[] {
-  return rankedAnswers(assessed)
+  return itemsOf(assessed, rankedAnswers(assessed));
+}
+
+/** "Is it right for my car?" before the car's date is told: only which kind it looks like can be said. */
+function isCarAsked({ goal, question }: Assessed): boolean {
+  return goal === "right-for-car" && question?.about === "car" && question.ask === "car.built";
+}
+
+function itemsOf(assessed: Assessed, answers: readonly ClassProbability[]): readonly StandingItem[] {
+  return answers
     .toSorted((one, other) => other.probability - one.probability)
     .filter((one, index) => isWorthNaming(one.class, one.probability, index))
     .slice(0, mostNamed)
@@ -67,14 +101,17 @@ export function standingItems(assessed: Assessed): readonly StandingItem[] {
 }
 
 /** The answers of the goal; "the kind it was built with" stands for its two classes, which differ only by history and dates. */
-export function rankedAnswers({ identification, goal }: Assessed): readonly ClassProbability[] {
-  if (isAboutVariants(goal)) {
-    return identification.ranking.map(({ variant, probability }) => ({ class: variant, probability }));
-  }
+export function rankedAnswers(assessed: Assessed): readonly ClassProbability[] {
+  const { identification, goal } = assessed;
+  if (isAboutVariants(goal)) return variantsOf(assessed);
   const { classes, kindItWasBuiltWith } = identification;
   if (goal !== "right-for-car" || kindItWasBuiltWith === undefined) return classes;
   const others = classes.filter((one) => one.class !== "as-built" && one.class !== "right-kind-replaced");
   return [{ class: kindItWasBuiltWithClass, probability: kindItWasBuiltWith }, ...others];
+}
+
+function variantsOf({ identification }: Assessed): readonly ClassProbability[] {
+  return identification.ranking.map(({ variant, probability }) => ({ class: variant, probability }));
 }
 
 export function isAboutVariants(goal: Goal): boolean {
@@ -107,6 +144,7 @@ export function hasEvidence(assessed: Assessed): boolean {
 function remarks(assessed: Assessed, justTold: readonly string[]): readonly string[] {
   return [
     closest(assessed),
+    hasEvidence(assessed) ? undefined : saysNoneFitted(assessed),
     (hasEvidence(assessed) ? restsOn(assessed) : undefined) ?? sayLittleTold(assessed, justTold),
     notVerdict(assessed),
     unknownMention(assessed),
@@ -127,9 +165,27 @@ export function restsOn(assessed: Assessed): string | undefined {
   // Two facts that cancel out did say something: their quarrel is named instead.
   if (movedBits >= movedEnoughBits || contradictions.length > 0) return undefined;
   const { car } = assessed.facts;
+  const told = disagreed(assessed);
+  if (told.length > 0) return cancelOut(told);
   if (car.isLoosePart === true) return restsOnCommonness;
   if (car.built !== undefined) return restsOnDate;
   return (car.model ?? car.trim ?? car.market) === undefined ? restsOnCommonness : restsOnCar;
+}
+
+/** Names of features of which different people told different things. */
+function disagreed({ facts, part }: Assessed): readonly string[] {
+  const told = facts.reports.filter(({ value }) => value.kind !== "cannot-tell");
+  const ids = told
+    .filter((one) =>
+      told.some(
+        (other) =>
+          other.feature === one.feature &&
+          other.by !== one.by &&
+          JSON.stringify(other.value) !== JSON.stringify(one.value),
+      ),
+    )
+    .map(({ feature }) => feature);
+  return featuresNamed(part, [...new Set(ids)]).map(({ name }) => name);
 }
 
 // While questions remain the doubt is obvious; without any left it has to be said.

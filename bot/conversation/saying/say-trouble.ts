@@ -6,17 +6,16 @@ import type { Assessed, NextQuestion } from "../assessed.ts";
 import type { Identified } from "../doubt.ts";
 import { capitalised } from "../phrases/grammar.ts";
 import {
+  brokenDates,
   builtDate,
-  dateAfter,
   datedMark,
-  dateTooLongBefore,
   farFromAll,
   farFromEverything,
   pullApart,
   pullsAlone,
 } from "../phrases/trouble.ts";
 import { partnerOf } from "./contradiction-partner.ts";
-import { lastTold, sayNumber, sayReported, sayReportedValue, sayValue } from "./say-value.ts";
+import { isOfMass, lastTold, sayNumber, sayReported, sayReportedValue, sayValue } from "./say-value.ts";
 
 /** What makes a second look necessary, to stand before its question; undefined for any other question. */
 export function sayReason(identified: Identified, question: NextQuestion | null): Block | undefined {
@@ -47,18 +46,20 @@ function farAway({ part, facts }: Identified, feature: Feature): string {
     const mean = variant.tells[feature.id]?.mean;
     return typeof mean === "number" ? [mean] : [];
   });
-  if (means.length === 0 || feature.kind !== "measurement") return farFromEverything(reading);
+  const isMass = isOfMass(feature);
+  if (means.length === 0 || feature.kind !== "measurement") return farFromEverything(reading, isMass);
   return farFromAll(
     reading,
     sayNumber(Math.min(...means)),
     `${sayNumber(Math.max(...means))} ${feature.unit}`,
+    isMass,
   );
 }
 
 function brokenLink(assessed: Assessed, link: BrokenDateLink): string {
   const earlier = capitalised(dateName(assessed, link.earlier));
   const later = dateName(assessed, link.later);
-  return link.problem === "after" ? dateAfter(earlier, later) : dateTooLongBefore(earlier, later);
+  return brokenDates[link.problem](earlier, later);
 }
 
 function dateName({ part, facts }: Assessed, id: string): string {

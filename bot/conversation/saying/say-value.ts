@@ -63,6 +63,13 @@ export function sayReportedPlainly(feature: Feature, reports: readonly Report[])
   return last === undefined ? feature.name : `${feature.name}: ${sayValue(feature, last.value)}`;
 }
 
+const massUnits: ReadonlySet<string> = new Set(["g", "kg", "lb", "oz"]);
+
+/** A weight, not a length. */
+export function isOfMass(feature: Feature): boolean {
+  return feature.kind === "measurement" && massUnits.has(feature.unit);
+}
+
 /** At most three decimals and no trailing noughts: 17.375, 412. */
 export function sayNumber(value: number): string {
   return String(Number(value.toFixed(3)));

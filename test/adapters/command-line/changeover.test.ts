@@ -111,8 +111,8 @@ test("one variant alone gets no interval but how long it was in use at least, wi
     /Solow 1993: about [A-Z][a-z]+ \d{4}, by [A-Z][a-z]+ \d{4} \(19 in 20\), if use was constant to its end/u,
   );
   const answer = JSON.parse(await answered(list, ...production, "--json"));
-  expect(answer).toMatchObject({ kind: "one-variant", endOfUse: { atLeast: "1981-10-16" } });
-  expect(answer.beginningOfUse.atLeast).toBe("1979-01-16");
+  expect(answer).toMatchObject({ kind: "one-variant", endOfUse: { atLeast: "1981-10-01" } });
+  expect(answer.beginningOfUse.atLeast).toBe("1979-01-31");
   expect(answer).not.toHaveProperty("interval");
 });
 

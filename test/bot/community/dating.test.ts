@@ -109,6 +109,16 @@ describe("the ends of use and numbers", () => {
     expect(text).toMatch(/end, by Strauss & Sadler 1989: .* if /u);
   });
 
+  test("what a method cannot say is said in a sentence of its own", async () => {
+    const tied = [1, 2, 3, 6, 6].map((month) => ({ variant: second, year: 1980, month }));
+    const text = textOf(await blocksOf(tied, "last seen second spoiler"));
+    expect(text).toContain(
+      "end, by Roberts & Solow 2003: cannot say: the last two sightings lie at one place",
+    );
+    const few = textOf(await blocksOf(tied.slice(0, 1), "last seen second spoiler"));
+    expect(few).toContain("end, by Strauss & Sadler 1989: cannot say: it needs three sightings");
+  });
+
   test("numbers built follow Goodman 1952, and less is said of fewer serials", async () => {
     const text = textOf(await blocksOf([], "how many were built: 19, 40, 42, 60"));
     expect(text).toContain("about 74 were built");
@@ -205,6 +215,16 @@ describe("lead times", () => {
     expect(
       textOf(await blocksOf([], "lead times")).match(/How long before the car/gu)?.length,
     ).toBeGreaterThan(3);
+  });
+
+  test("glass of the week before the car leaves hardly time, which is not to come after it", async () => {
+    const talk = await talkWith([]);
+    const read = "week mark on the glass is week 23 of 1982";
+    const said = await talk.say(`(ann) door mirror on my Shrike S built 14 june 1982, ${read}`);
+    expect(said).toContain(
+      "(7 to 13 June 1982) leaves hardly time before the car's build date (14 June 1982)",
+    );
+    expect(said).not.toContain("comes after");
   });
 
   test.each([

@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import { saysNothingEitherWay, shouldHaveOpen } from "../../../bot/conversation/phrases/answer.ts";
 import { effortWords, misreadWords } from "../../../bot/conversation/phrases/effort.ts";
 import { counted, listed, quoted, sentence, withThe } from "../../../bot/conversation/phrases/grammar.ts";
-import { leadTime } from "../../../bot/conversation/phrases/lead-time.ts";
+import { leadTime, usualLeadOf } from "../../../bot/conversation/phrases/lead-time.ts";
 import { noVerdictYet } from "../../../bot/conversation/phrases/standing.ts";
 import { strengthOf } from "../../../bot/conversation/phrases/strength.ts";
 import { tradeReadingLine } from "../../../bot/conversation/phrases/trade.ts";
@@ -56,6 +56,15 @@ describe("lead times in words", () => {
     expect(leadTime("week mark", undefined, 0.2, usual)).toContain("short");
     expect(leadTime("week mark", undefined, 14, usual)).toContain("About 14 months");
     expect(leadTime("week mark", undefined, 14, usual)).toContain("long");
+  });
+
+  test("says one month once where most take no more", () => {
+    const quick = { from: 0.6, to: 1.4, taught: 0 };
+    expect(leadTime("stamp", undefined, 1, quick)).toContain("(most take about one month)");
+    expect(usualLeadOf("stamp", undefined, quick, false)).toContain("to the car most take about one month,");
+    expect(usualLeadOf("stamp", undefined, { from: 1, to: 4, taught: 0 }, false)).toContain(
+      "one month to four months",
+    );
   });
 });
 

@@ -100,7 +100,7 @@ describe("how much of a stretch falls after a changeover", () => {
 describe("how many were built", () => {
   const built = granted(numbersBuilt([2, 6, 7, 14]));
   test("is refused without serials, or with one that is none", () => {
-    expect(refusal(numbersBuilt([]))).toBe("too-few-sightings: needs a serial");
+    expect(refusal(numbersBuilt([]))).toBe("too-few-sightings: it needs a serial");
     expect(refusal(numbersBuilt([3.5]))).toBe("out-of-range: serials are whole numbers from 1 on");
     expect(refusal(numbersBuilt([100, 105], 101))).toBe(
       "out-of-range: serials are whole numbers from 101 on",
@@ -191,13 +191,13 @@ describe("the end of use", () => {
     expect(refusal(solowEnd({ places: [5, 5, 5], begun: 5, looked: 9 }))).toMatch(/^sightings-tied: /);
     expect(refusal(solowEnd({ places: [1, 2, 9], begun: 0, looked: 9 }))).toMatch(/^after-the-end: /);
     expect(refusal(straussSadlerEnd({ places: [1, 2], looked: 9 }))).toBe(
-      "too-few-sightings: needs three sightings",
+      "too-few-sightings: it needs three sightings",
     );
     expect(refusal(straussSadlerEnd({ places: [4, 4, 4], looked: 9 }))).toBe(
       "sightings-tied: all sightings lie at one place",
     );
     expect(refusal(robertsSolowEnd({ places: [1, 2, 3, 4], looked: 9 }))).toBe(
-      "too-few-sightings: needs five sightings",
+      "too-few-sightings: it needs five sightings",
     );
     expect(refusal(robertsSolowEnd({ places: [1, 2, 3, 4, 4], looked: 9 }))).toBe(
       "sightings-tied: the last two sightings lie at one place",
@@ -266,14 +266,16 @@ describe("the end of use", () => {
       expect(upper).toBeCloseTo(100 + 3 * (plain[index] ?? Number.NaN), 9);
     });
   });
-  test("by cars counts a sighting on either border of the window, and the last by its middle", () => {
+  test("by cars counts a sighting on either border of the window, and the last by the beginning of its dates", () => {
     const window = { from: 0, to: 36 };
     const seen = (month: number) => ({ built: { from: month, to: month }, asBuilt: 1 });
     expect(granted(lastSighting({ window }, [seen(0), seen(36)])).atLeast).toBe(36);
     expect(granted(firstSighting({ window }, [seen(0), seen(36)])).atLeast).toBe(0);
     expect(granted(lastSighting({ window }, [{ built: { from: 10, to: 20 }, asBuilt: 0.9 }])).atLeast).toBe(
-      15,
+      10,
     );
+    const early = { built: { from: -4, to: 6 }, asBuilt: 1 };
+    expect(granted(lastSighting({ window }, [early])).atLeast).toBe(0);
     expect(
       granted(lastSighting({ window }, [{ built: { from: 10, to: 20 }, asBuilt: 0.89 }])),
     ).not.toHaveProperty("atLeast");

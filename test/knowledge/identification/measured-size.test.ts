@@ -167,6 +167,29 @@ describe("two readings of one part", () => {
   test("may be told in either order", () => {
     expect(chanceOfReadings([one, other], 400, 2)).toBeCloseTo(chanceOfReadings([other, one], 400, 2), 14);
   });
+  test("weigh the same wherever they lie, also where the maker let the part vary far more than a caliper errs", () => {
+    const calipered = (value: number): Reading => read(said(value, 0.05, { instrument: "caliper" }));
+    /** The definition: the mean over the true size, by steps of a two-thousandth of the spread. */
+    const byHand = (readings: readonly Reading[], mean: number, spread: number): number => {
+      let sum = 0;
+      let shares = 0;
+      for (let z = -6; z <= 6; z += 0.0005) {
+        const share = Math.exp((-z * z) / 2);
+        shares += share;
+        sum +=
+          share * readings.reduce((all, next) => all * chanceOfReadings([next], mean + spread * z, 0), 1);
+      }
+      return sum / shares;
+    };
+    for (const spread of [0.2, 1, 3, 10]) {
+      for (const value of [400, 400.13, 400.25, 400.5]) {
+        const pair = [calipered(value), calipered(value + 0.1)];
+        expect(chanceOfReadings(pair, 400, spread) / byHand(pair, 400, spread)).toBeCloseTo(1, 3);
+      }
+    }
+    const three = [calipered(400.3), calipered(400.35), calipered(400.4)];
+    expect(chanceOfReadings(three, 400, 6) / byHand(three, 400, 6)).toBeCloseTo(1, 3);
+  });
   test("of which one says nothing leave what the other says, summed over all sizes of the make", () => {
     // Certain to be an outlier of chance .2 wherever the part's size lies.
     const blank: Reading = { terms: [], outlierWeight: 1, outlier: 0.2, middle: 400 };

@@ -362,6 +362,12 @@ describe("the order of marks and build date", () => {
       [],
     );
   });
+  test("is no proof of a later part while the mark may have been made before the car, if only hardly", () => {
+    // A median of two months and σ .7: no more than 1.3 % take a quarter of a month or less, .4 % of them by the usual law.
+    const built = { from: march, to: march + 1 / 31 };
+    expect(links([reads("cast", march - 0.2, march)], built)).toEqual(["cast built hardly-time"]);
+    expect(links([reads("cast", march + 1 / 31, march + 0.2)], built)).toEqual(["cast built after"]);
+  });
   test("is judged by all readings of a mark that weigh anything, at their most favourable", () => {
     const readings = [
       { interval: { from: march - 1, to: march }, weight: 0 },
