@@ -51,7 +51,6 @@ async function tellOne(desk: Desk, notice: Notice): Promise<void> {
     else desk.log.warn({ trouble, notice: notice.id }, "notice not told");
     if (trouble === "lacking permission" || trouble === "channel gone")
       await desk.bot.noticeSettled(notice.id, "gone");
-    else desk.bot.noticePutOff(notice.id);
   }
 }
 

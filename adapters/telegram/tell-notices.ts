@@ -16,7 +16,6 @@ export async function tellNotices(door: Door): Promise<void> {
       await door.bot.noticeSettled(notice.id, await outcomeOf(door, notice));
     } catch (failure) {
       door.log.warn({ ...forTheLog(failure), notice: notice.id }, "a notice could not be told; it waits");
-      door.bot.noticePutOff(notice.id);
     }
   }
 }

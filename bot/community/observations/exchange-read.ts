@@ -21,8 +21,7 @@ class RowFault extends Error {
   override readonly name = "RowFault";
 }
 
-/** Whatever else is written there waits for a keeper. */
-const exported = ["accepted", "declined", "withdrawn"] as const;
+const ways = ["waiting", "accepted", "declined", "withdrawn"] as const;
 
 type CellOf = (column: Column) => string;
 
@@ -88,7 +87,8 @@ function observationOf(scene: CommunityScene, cell: CellOf): Observation {
         .filter((link) => /^https?:\/\/\S{1,500}$/u.test(link)),
       credit: cell("credit") === "yes",
     },
-    stands: exported.find((stands) => stands === cell("stands")) ?? "waiting",
+    // What a keeper has declined or its author has withdrawn does not begin to wait again.
+    stands: ways.find((one) => one === cell("stands")) ?? "waiting",
     kinds: [],
     reason: null,
     isRuledAsBuilt: cell("as built by ruling") === "yes",
@@ -96,12 +96,11 @@ function observationOf(scene: CommunityScene, cell: CellOf): Observation {
   };
 }
 
-/** Without an id the one that the message is read against. */
+/** Without a handbook's id it is the one that answers here. */
 function handbookOf({ served, knowledge }: CommunityScene, id: string): Handbook {
-  if (id === "") return knowledge.handbook;
-  const found = served.find(({ handbook }) => handbook.cover.id === id);
-  if (found === undefined) throw new RowFault(words.handbook(id));
-  return found.handbook;
+  const named = id === "" ? knowledge : served.find(({ handbook }) => handbook.cover.id === id);
+  if (named === undefined) throw new RowFault(words.handbook(id));
+  return named.handbook;
 }
 
 function carOf({ cars }: Handbook, cell: CellOf): Observation["saw"]["car"] {
