@@ -36,6 +36,24 @@ test("a keeper's question arrives, can be replied to by its button, and leaves w
   expect(complaints).toEqual([]);
 });
 
+test("what was said while a page was cut off is there once it is connected again", async () => {
+  const { address } = await webSite();
+  const { page } = await visit();
+  await page.goto(address);
+  const asleep = await page.context().newPage();
+  await asleep.route("**/events", (route) => route.abort("connectionfailed"));
+  await asleep.goto(address);
+  await page.fill("#text", "which rear spoiler is this? rough inside");
+  await page.click(".say button");
+  await page.waitForSelector(".answers");
+  expect(await asleep.locator(".turn").count()).toBe(0);
+  await asleep.unroute("**/events");
+  await asleep.waitForSelector(".answers");
+  expect(await asleep.locator(".turn").count()).toBe(1);
+  await asleep.click(".answers button >> nth=0");
+  await asleep.waitForSelector(".turn >> nth=1");
+});
+
 test("the two lines that put the ask box on a page may stand on it twice", async () => {
   const { address } = await webSite();
   const lines = `<div class="witness-mark"></div><script src="${address}/static/embed.js" async></script>`;

@@ -85,6 +85,20 @@ function show(turn) {
 function listen(path) {
   const events = new EventSource(path);
   events.addEventListener("turn", (event) => take(event.data, false));
+  events.addEventListener("last", ({ data }) => {
+    // Where it fails, the next connection says so again.
+    if (data && !document.getElementById(`turn-${data}`)) catchUp().catch(() => undefined);
+  });
+}
+
+/** What came while this page was cut off, or asleep. */
+async function catchUp() {
+  const answer = await fetch(location.pathname);
+  const template = document.createElement("template");
+  template.innerHTML = await answer.text();
+  for (const turn of template.content.querySelectorAll("#conversation > .turn")) {
+    if (!document.getElementById(turn.id)) append(turn);
+  }
 }
 
 for (const field of document.querySelectorAll("[data-copy]")) {
