@@ -54,7 +54,7 @@ test("what was said while a page was cut off is there once it is connected again
   await asleep.waitForSelector(".turn >> nth=1");
 });
 
-test("the two lines that put the ask box on a page may stand on it twice", async () => {
+test("the two lines that put the ask box on a page may stand on it twice, and each box is as tall as what is in it", async () => {
   const { address } = await webSite();
   const lines = `<div class="witness-mark"></div><script src="${address}/static/embed.js" async></script>`;
   const forum = createServer((_, response) => {
@@ -73,6 +73,15 @@ test("the two lines that put the ask box on a page may stand on it twice", async
     for (const place of await page.locator(".witness-mark").all()) {
       expect(await place.locator("iframe").count()).toBe(1);
     }
+    const height = async () => (await page.locator("iframe").first().boundingBox())?.height ?? 0;
+    await page.frameLocator("iframe >> nth=0").locator("#text").fill("which door mirror is this? cast alloy");
+    await page.frameLocator("iframe >> nth=0").locator(".say button").click();
+    await expect.poll(height, { timeout: 30_000 }).toBeGreaterThan(500);
+    const wide = await height();
+    await page.setViewportSize({ width: 330, height: 800 });
+    await expect.poll(height, { timeout: 30_000 }).toBeGreaterThan(wide);
+    await page.setViewportSize({ width: 1000, height: 800 });
+    await expect.poll(height, { timeout: 30_000 }).toBe(wide);
   } finally {
     forum.closeAllConnections();
     forum.close();

@@ -120,8 +120,9 @@ for (const field of document.querySelectorAll("[data-copy]")) {
 }
 
 if (window.parent !== window && document.querySelector(".embedded")) {
+  // Of what is in it: the whole page is never lower than the frame, and would not let it shrink.
   const tell = () =>
-    window.parent.postMessage({ witnessMarkHeight: document.documentElement.scrollHeight }, "*");
+    window.parent.postMessage({ witnessMarkHeight: document.body.getBoundingClientRect().height }, "*");
   new ResizeObserver(tell).observe(document.body);
   tell();
 }
