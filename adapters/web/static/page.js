@@ -46,7 +46,8 @@ async function send(event) {
 function refusalIn(markup) {
   const template = document.createElement("template");
   template.innerHTML = markup;
-  return template.content.querySelector("[data-refusal]")?.textContent;
+  const refusal = template.content.querySelector("[data-refusal]");
+  return refusal?.dataset.refusal || refusal?.textContent;
 }
 
 /** Puts a new turn at the end; one that is there already is left alone. What could be pressed before no longer can, once it is answered. */
