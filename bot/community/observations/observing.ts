@@ -30,11 +30,13 @@ export function resumeDraft(scene: CommunityScene, before: Draft): Handled | und
   if (said === undefined) return undefined;
   const draft = step === "photographs" ? before : withPhotographs(scene, before);
   // Photographs alone answer no other step; they are kept, and its question is put again.
-  if (said === "" && step !== "photographs") return askNext(scene, draft);
+  if (said === "" && step !== "photographs") {
+    return askNext(scene, draft, phrases.photographsKept(draft.photographs.length));
+  }
   if (leavesIt(said)) {
     return { blocks: [{ kind: "text", text: phrases.nothingRecorded }], errand: null };
   }
-  if (isRequest(said, /^back$/u)) return askNext(scene, steppedBack(draft));
+  if (isRequest(said, /^(?:(?:go )?back|undo)$/u)) return askNext(scene, steppedBack(draft));
   if (step === "confirm")
     return isRequest(said, /^(?:record[ -]it|yes|yes please)$/u) ? record(scene, draft) : undefined;
   const answered = answeredStep(scene, draft, step, said);
