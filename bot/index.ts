@@ -6,6 +6,7 @@ export { Settings } from "./bot.ts";
 export type { CarSheet, SheetPart } from "./community/car-sheet/car-sheet.ts";
 export { sharedSheetPath } from "./community/car-sheet/shared-sheet.ts";
 export { type CommunityMemories, communityMemories } from "./community/community-memory.ts";
+export { isImportToGoOn } from "./community/observations/exchange.ts";
 export { sharedAnswerKind, transcriptKind } from "./community/pages/page-records.ts";
 export {
   type CaseOnPage,
