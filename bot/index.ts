@@ -58,6 +58,7 @@ export { effortWords } from "./conversation/phrases/effort.ts";
 
 export { type PhotographRefusal, photographRefusals } from "./conversation/phrases/photograph-refusals.ts";
 export { pinnedLead } from "./conversation/phrases/pinned.ts";
+export { inUnit } from "./conversation/phrases/question.ts";
 export { type AnswerCard, answerCard } from "./conversation/saying/answer-card.ts";
 // Charts, and the tables that say the same
 export type { ChainChart } from "./conversation/saying/chain-chart.ts";
