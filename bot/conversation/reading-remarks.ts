@@ -52,7 +52,9 @@ export function readingRemarks(
 }
 
 /** The first state of this part that was too doubtful to take; one a turn is enough. */
-export function firstDoubt(part: PartKind | undefined, { inDoubt }: MessageReading) {
+export function firstDoubt(part: PartKind | undefined, { inDoubt, intents }: MessageReading) {
+  // "Compare the turbine wheel and the turned-lip one" names kinds and says nothing of what is seen.
+  if (intents.some(({ kind }) => kind === "compare")) return undefined;
   return part && inDoubt.find((each) => each.part === part.id);
 }
 

@@ -119,3 +119,23 @@ test("two kinds side by side have no row in which both say the same, and a date 
   expect(same).toEqual([]);
   expect(blocksOf(reply, "list")[0]?.items.join("\n")).toContain("week mark on the glass: by its date");
 });
+
+test("kinds that are compared by name are not asked back as something seen", () => {
+  const said = talk("road wheel", "compare the turbine wheel and the turned-lip turbine wheel");
+  expect(blocksOf(said.reply, "table")).toHaveLength(1);
+  expect(said.text).not.toContain("did you mean");
+});
+
+test("a part that is named once more after its answer is answered once more", () => {
+  const answered = [
+    "rear spoiler, it flexes, smooth inside, built june 1982, home market Shrike S",
+    "clock says 5 with 82 in the centre",
+  ];
+  expect(talk(...answered, "and the rear spoiler").text).toContain("the Moulded spoiler.");
+});
+
+test("undo of a new start brings back the question that was asked", () => {
+  const { text } = talk("rear spoiler, is it genuine?", "start over", "undo");
+  expect(text).toContain("Back again: rear spoiler and that you want to know whether it is genuine.");
+  expect(text).not.toContain("Taken back");
+});

@@ -5,15 +5,17 @@ import { talk } from "../../support/talking.ts";
 const car = (said: ReturnType<typeof talk>) => said.reply.summary.car;
 
 describe("a build date", () => {
-  test.each(["actually no, march 1978", "sorry, it was from march 1978", "no, March 1978."])(
-    "is put right by %s while a size is asked for",
-    (said) => {
-      const corrected = talk("door mirror, my car was built in march 1980", said);
-      expect(car(corrected)).toEqual({ built: "March 1978" });
-      expect(corrected.reply.summary.understood).toEqual([]);
-      expect(corrected.text).toContain("March 1978 (before: March 1980)");
-    },
-  );
+  test.each([
+    "actually no, march 1978",
+    "no wait, march 1978",
+    "sorry, it was from march 1978",
+    "no, March 1978.",
+  ])("is put right by %s while a size is asked for", (said) => {
+    const corrected = talk("door mirror, my car was built in march 1980", said);
+    expect(car(corrected)).toEqual({ built: "March 1978" });
+    expect(corrected.reply.summary.understood).toEqual([]);
+    expect(corrected.text).toContain("March 1978 (before: March 1980)");
+  });
 
   test("is put right by a year in which such cars were made, and by no other", () => {
     expect(car(talk("steering wheel, built 1980", "no, 1981"))).toEqual({ built: "1981" });
@@ -81,6 +83,15 @@ describe("a second car", () => {
       ["screws"],
       ["housing", "joint"],
     ]);
+  });
+
+  test("that is not a second one is said to be the same", () => {
+    expect(
+      talk("rear spoiler, rough inside, built may 1980", "the door mirror has a steel ball").text,
+    ).toContain("Case 2, door mirror, for the same car.");
+    expect(talk("rear spoiler", "smooth inside", "the door mirror has a steel ball").text).toContain(
+      "Case 2, door mirror.",
+    );
   });
 
   test("has its date in all of its own cases", () => {
