@@ -139,3 +139,42 @@ test("undo of a new start brings back the question that was asked", () => {
   expect(text).toContain("Back again: rear spoiler and that you want to know whether it is genuine.");
   expect(text).not.toContain("Taken back");
 });
+
+describe("sizes without a unit", () => {
+  test.each([
+    ["rear spoiler", "1180 wide, 62 high"],
+    ["rear spoiler, built may 1980", "width 1180 and height 62, it was built in june 1980"],
+    ["rear spoiler, six screws, built may 1980", "1180 wide, 62 high"],
+  ])("that are named are all taken: %s; %s", (...said) => {
+    expect(readings(talk(...said)).filter((one) => /width|height/.test(one))).toEqual([
+      "width 1180",
+      "lip-height 62",
+    ]);
+  });
+
+  test("of one thing are taken while another size is asked for", () => {
+    const asked = ["rear spoiler, rough inside, grey gel coat, four studs, built 1980", "cannot tell"];
+    expect(talk(...asked).reply.summary.question?.feature).toBe("stud-spacing");
+    expect(readings(talk(...asked, "the width is 1176"))).toContain("width 1176");
+  });
+
+  test("that are only counted, or are a year, are no sizes", () => {
+    const said = talk(
+      "rear spoiler, rough inside, grey gel coat, built 1980",
+      "cannot tell",
+      "4 studs, built 1981",
+    );
+    expect(readings(said).filter((one) => !one.endsWith("undefined"))).toEqual([]);
+  });
+});
+
+test("what gives a fake away is answered without another word for it", () => {
+  expect(talk("instrument panel", "what gives a fake away?").text).toContain(
+    "What gives copies of the instrument panel away",
+  );
+});
+
+test("of what the handbook records on one kind only, two kinds are not told apart", () => {
+  const { reply } = talk("compare the stick-on overlay and the counter blank panel");
+  expect(blocksOf(reply, "table")[0]?.rows.flat()).not.toContain("not recorded");
+});

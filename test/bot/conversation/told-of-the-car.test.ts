@@ -140,3 +140,22 @@ describe("is it right for my car?", () => {
     expect(text).toContain("That it is the one this car left with: exceptionally unlikely");
   });
 });
+
+describe("a particular of the car", () => {
+  test.each(["home", "market: home", "the market is home"])("is told by %s, whatever is asked", (said) => {
+    const asked = ["is the door mirror right for my car?", "finished 2 november 1981"];
+    expect(talk(...asked).reply.summary.question?.feature).toBe("glass-week");
+    expect(car(talk(...asked, said))).toMatchObject({ market: "Home market" });
+  });
+
+  test("is withdrawn by its name, by its owner", () => {
+    const told = ["rear spoiler, Shrike S, home market, built may 1980, rough inside, six screws"];
+    expect(car(talk(...told, "withdraw the market"))).toEqual({ trim: "Shrike S", built: "May 1980" });
+    expect(talk(...told, "withdraw the build date").text).toContain("Withdrawn: built (May 1980).");
+    const other = talk(...told, { from: "dora", text: "withdraw the trim" });
+    expect(car(other)).toMatchObject({ trim: "Shrike S" });
+    expect(talk("rear spoiler, rough inside, six screws", "withdraw the market").text).toContain(
+      "Say which one",
+    );
+  });
+});
