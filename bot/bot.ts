@@ -49,7 +49,10 @@ export interface Bot {
   changeSettings(community: string, by: string, settings: Settings): Promise<void>;
   /** At most 25 names of part kinds, variants and pinned answers near to what was typed, the nearest first; misspelling is forgiven. */
   suggest(community: string, typed: string): Promise<readonly Suggestion[]>;
-  /** The oldest notices not told yet on this door's platform, at most `limit`; asked every second or two. */
+  /**
+   * Notices not told yet on this door's platform, at most `limit`, the oldest of each community first; where more wait, those that were
+   * given out before come last. Asked every second or two.
+   */
   notices(limit: number): Promise<readonly Notice[]>;
   /** Says what became of a notice. Saying it twice changes nothing. */
   noticeSettled(id: string, outcome: NoticeOutcome): Promise<void>;

@@ -6,6 +6,7 @@ export { Settings } from "./bot.ts";
 export type { CarSheet, SheetPart } from "./community/car-sheet/car-sheet.ts";
 export { sharedSheetPath } from "./community/car-sheet/shared-sheet.ts";
 export { type CommunityMemories, communityMemories } from "./community/community-memory.ts";
+export { isImportToGoOn } from "./community/observations/exchange.ts";
 export { sharedAnswerKind, transcriptKind } from "./community/pages/page-records.ts";
 export {
   type CaseOnPage,
@@ -65,6 +66,7 @@ export { type EvidenceChart, evidenceChart, evidenceTable } from "./conversation
 export { type FittedChart, fittedChart, fittedTable } from "./conversation/saying/fitted-chart.ts";
 export { sayClaim, whereItComesFrom } from "./conversation/saying/say-variant.ts";
 export { step } from "./conversation/step.ts";
+export { isWorthSaying } from "./conversation/worth-saying.ts";
 // Editions of the handbooks
 export { EditionRecord, editionKind } from "./editions/edition-record.ts";
 export { keptHandbook } from "./editions/keep-edition.ts";

@@ -1,5 +1,5 @@
 /** The bot for one door: what it hears goes through `receiver`, and the rest is read from and kept in the community's memory. */
-import type { Bot } from "./bot.ts";
+import type { Bot, Notice } from "./bot.ts";
 import { ledgerStep } from "./community/ledger.ts";
 import { noticeOf, noticesKind, WaitingNotices } from "./community/notices/notices.ts";
 import { whySettled } from "./community/phrases/keepers.ts";
@@ -9,6 +9,8 @@ import { receiver, type Surroundings } from "./receive.ts";
 
 export function openBot(surroundings: Surroundings): Bot {
   const { store, clock, memories, platform } = surroundings;
+  /** How often each that still waits was given out. */
+  let givenOut: ReadonlyMap<string, number> = new Map();
   return {
     receive: receiver(surroundings),
     async settings(community) {
@@ -30,13 +32,20 @@ export function openBot(surroundings: Surroundings): Bot {
       return suggestions(servingIn(settingsIn(memory.settings), surroundings.knowledge()), memory, typed);
     },
     async notices(limit) {
-      const found = [];
+      const found: Notice[] = [];
       for await (const { id, state } of store.currents(noticesKind.kind, "")) {
         if (state === null || !id.endsWith(`/${platform}`)) continue;
         const community = id.slice(0, -platform.length - 1);
         found.push(...WaitingNotices.parse(state).waiting.map((one) => noticeOf(community, one)));
       }
-      return found.slice(0, limit);
+      if (found.length <= limit) return found;
+      const times = new Map(found.map(({ id }) => [id, givenOut.get(id) ?? 0]));
+      const timesOf = ({ id }: Notice) => times.get(id) ?? 0;
+      // One that cannot be told comes again after those that have not been tried so often.
+      const next = found.toSorted((one, other) => timesOf(one) - timesOf(other)).slice(0, limit);
+      for (const one of next) times.set(one.id, timesOf(one) + 1);
+      givenOut = times;
+      return next;
     },
     async noticeSettled(id, outcome) {
       // "COMMUNITY/PLATFORM/NOTICE": the record is the first two.

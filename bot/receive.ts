@@ -7,6 +7,7 @@ import type { FoundRecord, RecordQuery } from "./community/affair.ts";
 import type { CommunityMemories } from "./community/community-memory.ts";
 import { ledgerStep } from "./community/ledger.ts";
 import { noticeChanges } from "./community/notices/notices.ts";
+import { toldOnce, whyMore } from "./community/phrases/keepers.ts";
 import { eraseDue } from "./community/privacy/erase-due.ts";
 import { alongside, BehindError, type RecordChange } from "./community/record-change.ts";
 import { settingsIn } from "./community/settings-record.ts";
@@ -16,6 +17,7 @@ import type { Knowledge } from "./conversation/knowledge.ts";
 import type { IncomingMessage } from "./message.ts";
 import type { Alongside, Change, Clock, Log, Store } from "./ports.ts";
 import type { Reply } from "./reply.ts";
+import { text } from "./text-blocks.ts";
 
 export interface Surroundings {
   /** The handbooks that serve now, at least one; asked anew for every message, so that an edition can change. */
@@ -60,15 +62,14 @@ async function receive(surroundings: Surroundings, message: IncomingMessage): Pr
   const today = clock.today();
   const memory = await memories.upToDate(message.community ?? homeCommunity);
   const found = await recordsFor(store, message);
-  let erases = false;
-  let answer: Reply | undefined;
-  const reply = await store.advance(changeBy(message, begun), (state) => {
+  const turn: { erases: boolean; reply?: Reply; kept?: Reply } = { erases: false };
+  const given = await store.advance(changeBy(message, begun), (state) => {
     const served = surroundings.knowledge();
     const { secretKey } = surroundings;
     const circumstances = { served, memory, today, at: begun, secretKey, found };
     const taken = takeTurn(circumstances, kept(state, log), message);
-    erases = taken.erases;
-    answer = taken.reply;
+    const outcome = taken.isToldOnce ? withoutSecret(taken.reply) : taken.reply;
+    Object.assign(turn, { erases: taken.erases, reply: taken.reply, kept: outcome });
     const notices = noticeChanges(
       message.community ?? homeCommunity,
       taken.tellings,
@@ -77,13 +78,15 @@ async function receive(surroundings: Surroundings, message: IncomingMessage): Pr
     );
     return {
       state: taken.conversation,
-      outcome: taken.reply,
+      outcome,
       alongside: besides(message, begun, [...taken.changes, ...notices]),
     };
   });
-  // An answer that is not the one just made is that of a message that came before: of whoever took it, a crash may have left it to be done.
-  if (erases || reply !== answer)
+  // An answer that is not the one just made is that of a message that came before; what it asked for a crash may have left to be done.
+  const isOfThisTurn = given === turn.kept;
+  if (turn.erases || !isOfThisTurn)
     await eraseDue(store, message.community ?? homeCommunity, begun, surroundings.doorKinds ?? []);
+  const reply = isOfThisTurn ? (turn.reply ?? given) : given;
   log.info(
     {
       platform,
@@ -94,6 +97,11 @@ async function receive(surroundings: Surroundings, message: IncomingMessage): Pr
     "question answered",
   );
   return reply;
+}
+
+/** What a message that comes again is given in place of a secret: whoever reads the store shall not find it. */
+function withoutSecret(reply: Reply): Reply {
+  return { ...reply, blocks: [text(toldOnce)] };
 }
 
 /** A look may ask for what the one before found; more looks than this are a ring. */
@@ -147,8 +155,13 @@ function besides(message: IncomingMessage, at: number, changes: TurnTaken["chang
   return [...rows, ledgerStep(community, changed, message.from, at, saidOf(told))];
 }
 
+/** Of a long import the first few stand for all. */
+const mostSaid = 5;
+
 function saidOf(changes: readonly RecordChange[]): string {
-  return changes.map(({ why }) => why).join("; ");
+  const said = changes.slice(0, mostSaid).map(({ why }) => why);
+  const left = changes.length - said.length;
+  return [...said, ...(left === 0 ? [] : [whyMore(left)])].join("; ");
 }
 
 function changeBy(message: IncomingMessage, at: number): Change {

@@ -25,16 +25,17 @@ const actions: Readonly<Record<string, (written: readonly string[]) => Promise<v
 
 async function takeOut(written: readonly string[]): Promise<void> {
   const options = readOptions(command, written, { store: "text", community: "text", json: "flag" });
-  const blocks = await answerTo(`export observations as ${options.json ? "json" : "csv"}`, options);
+  const [blocks = []] = await answersTo(`export observations as ${options.json ? "json" : "csv"}`, options);
   process.stdout.write(blocks.find((block) => block.kind === "file")?.text ?? "");
 }
 
 async function takeIn(written: readonly string[]): Promise<void> {
   const { file, rest } = fileOf(command, written);
   const options = readOptions(command, rest, { store: "text", community: "text", handbook: "text" });
-  const blocks = await answerTo(`import observations:\n${await textOf(file)}`, options);
-  for (const block of blocks) {
-    if (block.kind === "text") process.stdout.write(`${block.text}\n`);
+  const { isImportToGoOn } = await import("../../bot/index.ts");
+  const answers = await answersTo(`import observations:\n${await textOf(file)}`, options);
+  for (const block of answers.flat()) {
+    if (block.kind === "text" && !isImportToGoOn([block])) process.stdout.write(`${block.text}\n`);
     // The only list there is: what could not be read.
     if (block.kind === "list") {
       process.stderr.write(`${file}: ${block.lead}\n${block.items.map((item) => `  ${item}\n`).join("")}`);
@@ -49,15 +50,16 @@ interface Place {
   readonly handbook?: string | undefined;
 }
 
-async function answerTo(
+/** The answers to words that are said again until nothing of them is left to do. */
+async function answersTo(
   text: string,
   { store: written, community = "home", handbook }: Place,
-): Promise<readonly Block[]> {
+): Promise<readonly (readonly Block[])[]> {
   if (!/^[\w.:-]{1,120}$/u.test(community)) throw new UsageError("--community: a name is needed", command);
   const configuration = configurationOf(written);
   const folders = handbook === undefined ? configuration.handbookFolders : [handbook];
   const handbooks = await openHandbooks(folders);
-  const { communityMemories, knowledgeOf, openBot } = await import("../../bot/index.ts");
+  const { communityMemories, isImportToGoOn, knowledgeOf, openBot } = await import("../../bot/index.ts");
   const { openLog } = await import("../log.ts");
   const { openStore, openStoreFile } = await import("../store/open-store.ts");
   const known = handbooks.map((one) => knowledgeOf(one.handbook));
@@ -76,7 +78,10 @@ async function answerTo(
       platform: "command-line",
     });
     const speaker = { from: person, name: "console", standing: "owner", isPrivate: true } as const;
-    return (await receive({ ...speaker, conversation: "command-line:observations", community, text })).blocks;
+    const said = { ...speaker, conversation: "command-line:observations", community, text };
+    const answers = [(await receive(said)).blocks];
+    while (isImportToGoOn(answers.at(-1) ?? [])) answers.push((await receive(said)).blocks);
+    return answers;
   } finally {
     await store.close();
   }

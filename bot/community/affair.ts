@@ -74,6 +74,8 @@ export interface Handled {
   readonly errand?: Errand | null;
   /** Where the conversation itself changes too. */
   readonly conversation?: Conversation;
+  /** The reply holds a secret: it goes out, and is not kept to be given again to a message that comes again. */
+  readonly isToldOnce?: true;
   /** Something was put down that is to be erased: done before anybody hears the reply. */
   readonly erases?: true;
 }

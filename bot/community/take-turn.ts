@@ -38,6 +38,7 @@ import type { CommunityMemory } from "./community-memory.ts";
 import { keepersIn } from "./keepers/keepers-record.ts";
 import { standingOf } from "./keepers/standing.ts";
 import { learntKnowledge } from "./observations/learnt-knowledge.ts";
+import { isForNextWords } from "./observations/words-wanted.ts";
 import { withPeopleHere } from "./person/people-here.ts";
 import { stepOfMessage, wordsOfAll } from "./quoted-post.ts";
 import type { RecordChange } from "./record-change.ts";
@@ -53,6 +54,8 @@ export interface TurnTaken {
   readonly reply: Reply;
   readonly changes: readonly RecordChange[];
   readonly tellings: readonly Telling[];
+  /** The reply must not be kept. */
+  readonly isToldOnce: boolean;
   /** Something is to be erased before the reply is heard. */
   readonly erases: boolean;
 }
@@ -178,11 +181,13 @@ function maskedMessage(
 }
 
 function handledBy(scene: CommunityScene): Handled | undefined {
+  const errand = errandOf(scene.conversation, scene.speaker.id);
   for (const affair of affairs) {
     const handled = affair.hear?.(scene);
-    if (handled !== undefined) return handled;
+    if (handled === undefined) continue;
+    // Whoever is asked for words and says something else gives none: their next ones are meant for something else, too.
+    return isForNextWords(errand) && handled.errand === undefined ? { ...handled, errand: null } : handled;
   }
-  const errand = errandOf(scene.conversation, scene.speaker.id);
   if (errand === undefined) return undefined;
   return affairs.find(({ name }) => name === errand.affair)?.resume?.(scene, errand.state);
 }
@@ -193,7 +198,8 @@ function handledTurn({ conversation, message, speaker }: CommunityScene, handled
   const after = errand === undefined ? spoken : withErrand(spoken, speaker.id, errand);
   const summary = summaryBeside(caseInHand(after, message.from));
   const reply: Reply = { blocks, summary, ...(isPrivate ? { isPrivate } : {}) };
-  return { conversation: after, reply, changes, tellings, erases: handled.erases === true };
+  const { erases = false, isToldOnce = false } = handled;
+  return { conversation: after, reply, changes, tellings, isToldOnce, erases };
 }
 
 /** A question about a part, with what the community knows of it beside the answer. */
@@ -221,6 +227,7 @@ function asked(scene: CommunityScene, said: IncomingMessage): TurnTaken {
     },
     changes: besides.flatMap(({ changes = [] }) => changes),
     tellings: besides.flatMap(({ tellings = [] }) => tellings),
+    isToldOnce: false,
     erases: false,
   };
 }

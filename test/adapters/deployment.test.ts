@@ -3,11 +3,13 @@ import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
 import { parse } from "yaml";
 import { parseConfiguration, variableNames } from "../../adapters/configuration.ts";
+import { againstSchema } from "../support/published-schema.ts";
 
 const read = (path: string) => readFileSync(new URL(`../../${path}`, import.meta.url), "utf8");
 const image = read("Dockerfile");
 const unit = read("adapters/deployment/witness-mark@.service");
-const { services } = parse(read("adapters/deployment/compose.yaml"));
+const compose = parse(read("adapters/deployment/compose.yaml"));
+const { services } = compose;
 const { environment, ports, deploy, build } = services["witness-mark"];
 
 test("the containers are given what the program reads, and with a password and a secret alone they start", () => {
@@ -19,6 +21,20 @@ test("the containers are given what the program reads, and with a password and a
       .replaceAll(/\$\{\w+:-\}/gu, ""),
   ]);
   expect(parseConfiguration(Object.fromEntries(given)).ok).toBe(true);
+});
+
+test("the containers are written as the Compose Specification has it", () => {
+  const faultsOf = againstSchema("compose-spec");
+  expect(faultsOf(compose)).toEqual([]);
+  const spoilt = (service: string, changed: object) => ({
+    ...compose,
+    services: { ...services, [service]: { ...services[service], ...changed } },
+  });
+  expect(faultsOf(spoilt("database", { stop_grace_priod: "60s" }))).not.toEqual([]);
+  expect(
+    faultsOf(spoilt("witness-mark", { depends_on: { database: { condition: "healthy" } } })),
+  ).not.toEqual([]);
+  expect(faultsOf(spoilt("witness-mark", { deploy: { replicas: [3] } }))).not.toEqual([]);
 });
 
 test("there is a port outside for each container, and it leads to where the image serves", () => {

@@ -12,6 +12,7 @@ import { reaches } from "../keepers/standing.ts";
 import * as phrases from "../phrases/hand-over.ts";
 import { notForYou } from "../phrases/keepers.ts";
 import { changedRecord, newRecord, type RecordChange } from "../record-change.ts";
+import { recordId } from "../record-id.ts";
 import { say } from "../say.ts";
 import { isRequest, requestAbout, spoken } from "../spoken.ts";
 import { type HandedOver, handedOverKind, knowledgeOfPart } from "./handed-over.ts";
@@ -38,8 +39,9 @@ function handToKeepers(scene: CommunityScene): Handled {
   if (kept === undefined || (kept.facts.part === null && kept.facts.unplaced.length === 0)) {
     return say(phrases.nothingToHandOver);
   }
+  const { conversation: place } = scene.message;
   const waiting = [...memory.handedOver].find(
-    ([, one]) => one.conversation === scene.message.conversation && one.case === kept.id && isOpen(one),
+    ([, one]) => one.conversation === place && one.case === kept.id && isOpen(one),
   );
   if (waiting !== undefined) return say(phrases.handedAlready(waiting[0]));
   const compiled = kept.facts.part === null ? undefined : knowledge.compiled(kept.facts.part);
@@ -47,9 +49,9 @@ function handToKeepers(scene: CommunityScene): Handled {
     compiled === undefined
       ? kept.facts.unplaced.join("\n")
       : handOver(knowledge.handbook, kept, assess(compiled, kept.facts));
-  const id = scene.newId("hand-over");
+  const id = freeId(scene, kept.id);
   const record: HandedOver = {
-    conversation: scene.message.conversation,
+    conversation: place,
     case: kept.id,
     handbook: kept.handbook,
     part: kept.facts.part,
@@ -75,6 +77,13 @@ function handToKeepers(scene: CommunityScene): Handled {
       },
     ],
   };
+}
+
+/** The first that is free for this case: of two who hand it over at the same moment the second finds the first. */
+function freeId(scene: CommunityScene, kept: string, times = 0): string {
+  const { community, message, memory } = scene;
+  const id = recordId(community, message.conversation, kept, "hand-over", String(times));
+  return memory.handedOver.has(id) ? freeId(scene, kept, times + 1) : id;
 }
 
 interface Spoken {

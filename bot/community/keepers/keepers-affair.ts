@@ -71,6 +71,7 @@ function invite(scene: CommunityScene, standing: Standing): Handled {
   return {
     blocks: [text(phrases.invited(standing, secret, dayInWords(until)))],
     isPrivate: true,
+    isToldOnce: true,
     changes: [
       changeKeepers(phrases.whyInvited(standing), (keepers) => ({
         ...keepers,

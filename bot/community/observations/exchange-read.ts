@@ -21,6 +21,8 @@ class RowFault extends Error {
   override readonly name = "RowFault";
 }
 
+const ways = ["waiting", "accepted", "declined", "withdrawn"] as const;
+
 type CellOf = (column: Column) => string;
 
 export function readRows(scene: CommunityScene, text: string): FoundRows {
@@ -85,7 +87,8 @@ function observationOf(scene: CommunityScene, cell: CellOf): Observation {
         .filter((link) => /^https?:\/\/\S{1,500}$/u.test(link)),
       credit: cell("credit") === "yes",
     },
-    stands: cell("stands") === "accepted" ? "accepted" : "waiting",
+    // What a keeper has declined or its author has withdrawn does not begin to wait again.
+    stands: ways.find((one) => one === cell("stands")) ?? "waiting",
     kinds: [],
     reason: null,
     isRuledAsBuilt: cell("as built by ruling") === "yes",
@@ -93,8 +96,11 @@ function observationOf(scene: CommunityScene, cell: CellOf): Observation {
   };
 }
 
+/** Without a handbook's id it is the one that answers here. */
 function handbookOf({ served, knowledge }: CommunityScene, id: string): Handbook {
-  return served.find(({ handbook }) => handbook.cover.id === id)?.handbook ?? knowledge.handbook;
+  const named = id === "" ? knowledge : served.find(({ handbook }) => handbook.cover.id === id);
+  if (named === undefined) throw new RowFault(words.handbook(id));
+  return named.handbook;
 }
 
 function carOf({ cars }: Handbook, cell: CellOf): Observation["saw"]["car"] {

@@ -1,6 +1,7 @@
 /** "export observations", "import observations: …": all of a community's observations as rows for a spreadsheet, and rows back in. */
 import { writeCommaSeparated } from "../../../knowledge/index.ts";
 import type { Block } from "../../reply.ts";
+import { aside, text } from "../../text-blocks.ts";
 import type { CommunityScene, Handled } from "../affair.ts";
 import { reaches } from "../keepers/standing.ts";
 import { notForYou } from "../phrases/keepers.ts";
@@ -15,6 +16,8 @@ import { observationKind } from "./observations-view.ts";
 import { readJson } from "./read-json.ts";
 
 const mostFaults = 20;
+/** A turn is one commit, and a commit has its limits; what is left is taken when the same text comes again. */
+const mostTaken = 900;
 
 /** Undefined when the words ask for neither. Rows are taken from the message as it was sent, line by line. */
 export function exchange(scene: CommunityScene): Handled | undefined {
@@ -29,7 +32,7 @@ export function exchange(scene: CommunityScene): Handled | undefined {
 
 function exported({ memory }: CommunityScene, ending: "csv" | "json"): Handled {
   const all = [...memory.observations.byId].sort(([one], [other]) => (one < other ? -1 : 1));
-  const text =
+  const written =
     ending === "json"
       ? `${JSON.stringify(
           all.map(([id, observation]) => ({ id, ...observation })),
@@ -39,26 +42,27 @@ function exported({ memory }: CommunityScene, ending: "csv" | "json"): Handled {
       : writeCommaSeparated([columns, ...all.map(([id, observation]) => rowOf(id, observation))]);
   return {
     blocks: [
-      { kind: "text", text: phrases.exported(all.length) },
+      text(phrases.exported(all.length)),
       {
         kind: "file",
         name: phrases.exportName(ending),
         mediaType: ending === "json" ? "application/json" : "text/csv",
-        text,
+        text: written,
         alternative: phrases.exportName(ending),
       },
-      ...(ending === "csv" ? [{ kind: "text", text: phrases.exportNote, tone: "aside" } as const] : []),
+      ...(ending === "csv" ? [aside(phrases.exportNote)] : []),
     ],
     isPrivate: true,
   };
 }
 
-function imported(scene: CommunityScene, text: string): Handled {
-  const { rows, faults } = text.startsWith("[") ? readJson(scene, text) : readRows(scene, text);
+function imported(scene: CommunityScene, written: string): Handled {
+  const { rows, faults } = written.startsWith("[") ? readJson(scene, written) : readRows(scene, written);
   const { byId } = scene.memory.observations;
   // What is there twice in one text is taken in once.
-  const fresh = [...new Map(rows.map((one) => [one.id, one])).values()].filter(({ id }) => !byId.has(id));
-  const known = rows.length - fresh.length;
+  const all = [...new Map(rows.map((one) => [one.id, one])).values()].filter(({ id }) => !byId.has(id));
+  const fresh = all.slice(0, mostTaken);
+  const known = rows.length - all.length;
   const records = fresh.map(({ id, observation }) => ({ id, observation: settled(scene, observation) }));
   const waiting = records.filter(({ observation }) => observation.stands === "waiting").length;
   const shown = faults.slice(0, mostFaults).map(({ place, fault }) => phrases.rowFault(place, fault));
@@ -67,7 +71,11 @@ function imported(scene: CommunityScene, text: string): Handled {
   const list: readonly Block[] =
     items.length === 0 ? [] : [{ kind: "list", lead: phrases.rowsNotRead, items }];
   return {
-    blocks: [{ kind: "text", text: phrases.imported(records.length, waiting, known) }, ...list],
+    blocks: [
+      text(phrases.imported(records.length, waiting, known)),
+      ...(all.length > fresh.length ? [text(phrases.leftToImport(all.length - fresh.length))] : []),
+      ...list,
+    ],
     changes: records.map(({ id, observation }) =>
       newRecord(observationKind, id, phrases.whyImported(id), observation),
     ),
@@ -80,4 +88,9 @@ function settled(scene: CommunityScene, observation: Observation): Observation {
   return observation.stands === "accepted" && observation.kinds.length === 0
     ? { ...observation, kinds: kindsOf(scene, observation.saw) }
     : observation;
+}
+
+/** Whether more of the text is to be taken in by saying it again. */
+export function isImportToGoOn(blocks: readonly Block[]): boolean {
+  return blocks.some((block) => block.kind === "text" && phrases.isLeftToImport(block.text));
 }

@@ -34,7 +34,7 @@ export function resumeDraft(scene: CommunityScene, before: Draft): Handled | und
   if (leavesIt(said)) {
     return { blocks: [{ kind: "text", text: phrases.nothingRecorded }], errand: null };
   }
-  if (isRequest(said, /^back$/u)) return askNext(scene, steppedBack(draft));
+  if (isRequest(said, /^(?:(?:go )?back|undo)$/u)) return askNext(scene, steppedBack(draft));
   if (step === "confirm")
     return isRequest(said, /^(?:record[ -]it|yes|yes please)$/u) ? record(scene, draft) : undefined;
   const answered = answeredStep(scene, draft, step, said);

@@ -48,7 +48,7 @@ export function answeredStep(scene: CommunityScene, draft: Draft, step: Step, sa
 }
 
 const doesNotKnow =
-  /^(?:i )?(?:(?:cannot|can['’]?t|could ?n['’]?t) (?:tell|say|remember)|(?:['’]?a?m )?not sure|(?:don['’]?t|do not) know|dunno|idk|no (?:idea|clue)|unknown)[.!]?$/iu;
+  /^(?:i )?(?:(?:cannot|can['’]?t|could ?n['’]?t)[ -](?:tell|say|remember)|(?:['’]?a?m )?not[ -]sure|(?:don['’]?t|do not) know|dunno|idk|no (?:idea|clue)|unknown)[.!]?$/iu;
 /** Of a list of kinds with what was told at its head: that, and no other of it. */
 const leavesItToFacts =
   /^(?:as (?:i )?(?:told|said)|(?:just |go by )?what i (?:told|said|saw|described)(?: decides)?|the facts(?: decide)?|yes|that|that one|same)[.!]?$/iu;
@@ -129,7 +129,7 @@ const longestMemory = 600;
 
 function seenAnswer({ today, at }: CommunityScene, draft: Draft, said: string): StepAnswer {
   const answered = [...draft.answered, "seen" as const];
-  if (doesNotKnow.test(said) || said === "not-sure") return { ...draft, answered, seen: null };
+  if (doesNotKnow.test(said)) return { ...draft, answered, seen: null };
   const era = { production: { from: today.to - longestMemory, to: today.to }, today };
   const seen =
     parseDateText(said) ??

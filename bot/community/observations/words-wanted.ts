@@ -1,5 +1,6 @@
 /** What was asked for by a button and needs words: a reason, a question, a reply. The words are asked for, and go on as if they had been said at once. */
 import { z } from "zod";
+import type { Errand } from "../../conversation/errand.ts";
 import type { CommunityScene, Handled } from "../affair.ts";
 import * as phrases from "../phrases/observations.ts";
 import { leavesIt, spoken } from "../spoken.ts";
@@ -27,6 +28,10 @@ export function askForWords({ speaker }: CommunityScene, wanted: WordsWanted, qu
     ],
     errand: { person: speaker.id, affair: observingErrand, state: z.json().parse(wanted) },
   };
+}
+
+export function isForNextWords(errand: Errand | undefined): boolean {
+  return errand?.affair === observingErrand && WordsWanted.safeParse(errand.state).success;
 }
 
 /** The whole request, now that its words are there; null: it is left; undefined: the message is about something else. */

@@ -1,5 +1,5 @@
 /** What is said when a case goes to the keepers, and when their answer comes back. */
-import { counted, quoted } from "../../conversation/phrases/grammar.ts";
+import { counted, ended, quoted } from "../../conversation/phrases/grammar.ts";
 import { toldByKeeper } from "./keepers.ts";
 
 export const handedOver = (id: string) =>
@@ -31,7 +31,7 @@ export const keeperAsks = (keeper: string, number: string) =>
 export const howToReply = (id: string) => `“reply ${id}: your words” goes back to the keepers.`;
 export const askerReplies = (name: string, id: string) => `${name} replies on ${id}:`;
 export const keeperClosed = (keeper: string, reason: string) =>
-  `${toldByKeeper(keeper)} has closed your case${reason === "" ? "" : `: ${reason}`}.`;
+  `${toldByKeeper(keeper)} has closed your case${reason === "" ? "." : `: ${ended(reason)}`}`;
 export const notYours = "Only who asked can reply to the keepers’ question.";
 export const pinThis = "pin this answer";
 export const partUnknown = "part not named";

@@ -1,6 +1,6 @@
 /** What is said while somebody records what they saw, and of what was recorded. */
 import type { ProvenanceGrade } from "../../../knowledge/index.ts";
-import { counted, quoted, withThe } from "../../conversation/phrases/grammar.ts";
+import { counted, ended, quoted, withThe } from "../../conversation/phrases/grammar.ts";
 import { toldByKeeper } from "./keepers.ts";
 
 export const whichPart = "Which part did you see?";
@@ -102,7 +102,7 @@ export const onlyAuthor = "Only who recorded it can do that.";
 export const toldAccepted = (keeper: string, id: string) =>
   `${toldByKeeper(keeper)} has accepted your observation ${id}. Thank you; it counts in answers from now on.`;
 export const toldDeclined = (keeper: string, id: string, reason: string) =>
-  `${toldByKeeper(keeper)} has declined your observation ${id} because ${reason}. “edit observation ${id}” goes through it again.`;
+  `${toldByKeeper(keeper)} has declined your observation ${id} because ${ended(reason)} “edit observation ${id}” goes through it again.`;
 export const toldAsked = (keeper: string, id: string) =>
   `${toldByKeeper(keeper)} asks about your observation ${id}:`;
 export const howToReply = (id: string) => `“reply ${id}: your words” goes back to the keepers.`;
@@ -136,6 +136,10 @@ export const exported = (count: number) => `${counted(count, "observation")} to 
 export const exportNote = "Cells that a spreadsheet would take for formulas begin with an apostrophe.";
 export const imported = (count: number, waiting: number, known: number) =>
   `${counted(count, "observation")} taken in, ${waiting} of them waiting for a keeper${known === 0 ? "" : `; ${known} were there already`}.`;
+const leftLead = "Left for the next time:";
+export const leftToImport = (count: number) =>
+  `${leftLead} ${counted(count, "observation")}. Send the same again.`;
+export const isLeftToImport = (text: string) => text.startsWith(leftLead);
 export const rowsNotRead = "These were not read:";
 export const rowFault = (place: string, fault: string) => `${place}: ${fault}`;
 export const moreFaults = (count: number) => `and ${count} more`;

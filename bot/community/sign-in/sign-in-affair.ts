@@ -36,6 +36,7 @@ function signIn(scene: CommunityScene): Handled {
       { kind: "text", text: phrases.signInOnce, tone: "aside" },
     ],
     isPrivate: true,
+    isToldOnce: true,
     changes: [
       {
         ...newRecord(signInLinkKind, signInLinkId(secret), phrases.whyLink, newSignInLink(guest, at)),

@@ -19,6 +19,11 @@ export function sentence(clause: string): string {
   return /[.?!:]$/.test(trimmed) ? capitalised(trimmed) : `${capitalised(trimmed)}.`;
 }
 
+/** The words with a full stop last, unless they end a sentence as they are. */
+export function ended(words: string): string {
+  return /[.?!…]$/u.test(words) ? words : `${words}.`;
+}
+
 /** "1 look", "3 looks". */
 export function counted(count: number, one: string, many = `${one}s`): string {
   return `${count} ${count === 1 ? one : many}`;

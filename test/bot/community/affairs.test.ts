@@ -95,6 +95,16 @@ describe("a community over several processes", () => {
     expect(await other.notices(10)).toHaveLength(1);
   });
 
+  test("a case that is handed over twice at the same moment is with the keepers once", async () => {
+    const { store, one, other } = twoProcesses();
+    await one.receive(said("rear spoiler, rough inside"));
+    const told = await Promise.all(
+      [one, one, other].map((bot, at) => bot.receive(said("ask a keeper", { id: `m${at}` }))),
+    );
+    expect(await store.ids("handed-over")).toHaveLength(1);
+    expect(told.filter((reply) => textOf(reply).includes("with the keepers already"))).toHaveLength(2);
+  });
+
   test("a notice is told until somebody says that it was, and then no more", async () => {
     const talk = await withKeepersPlace(communityTalk());
     await talk.bot.receive(said("rear spoiler, rough inside"));
@@ -105,6 +115,18 @@ describe("a community over several processes", () => {
     await talk.bot.noticeSettled(notice?.id ?? "", "told");
     expect(await talk.bot.notices(10)).toEqual([]);
   });
+});
+
+test("notices that cannot be told do not hold up those that can", async () => {
+  const { bot } = await withKeepersPlace(communityTalk());
+  for (let at = 0; at < 6; at += 1) {
+    await bot.receive(said("rear spoiler, rough inside", { conversation: `club:${at}` }));
+    await bot.receive(said("ask a keeper", { conversation: `club:${at}` }));
+  }
+  const seen = new Set<string>();
+  for (let look = 0; look < 3; look += 1) for (const { id } of await bot.notices(2)) seen.add(id);
+  expect(seen.size).toBe(6);
+  expect(await bot.notices(10)).toHaveLength(6);
 });
 
 describe("communities apart", () => {

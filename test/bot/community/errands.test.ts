@@ -56,6 +56,22 @@ describe.each(leaving)("%j", (words) => {
   });
 });
 
+test("words that were asked for are not taken from what is said after something else", async () => {
+  const { say } = await talkAfter(...recordedLines, "(kim, keeper) queue");
+  await say("(kim, keeper) decline observation <1>");
+  await say("(kim, keeper) queue");
+  expect(await say("(kim, keeper) which rear spoiler is the moulded one?")).not.toContain("Declined");
+  await say("(kim, keeper) decline observation <1>");
+  expect(await say("(kim, keeper) is it one at all?")).toContain(
+    "has declined your observation <1> because is it one at all? “edit observation <1>”",
+  );
+});
+
+test("undo takes the last answer of a recording back", async () => {
+  const { say } = await talkAfter(...recordedLines.slice(0, 5));
+  expect(await say("(ann) undo")).toContain("When did you see it?");
+});
+
 describe("photographs that come with the answer to another question of a recording", () => {
   test("are kept with it", async () => {
     const { bot, say } = await talkAfter(own, "(ann) record an observation");

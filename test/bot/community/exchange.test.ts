@@ -142,6 +142,38 @@ describe("export and import", () => {
     );
   });
 
+  test("more rows than one commit takes are taken in by saying the same again, and told in few words", async () => {
+    const { keeper } = await clubWith([]);
+    const head = "part,kind,built from,history,links";
+    const rows = Array.from(
+      { length: 1850 },
+      (_, at) => `rear spoiler,Second spoiler,1980-06,one-owner,https://example.org/${at}`,
+    );
+    const said = `import observations:\n${[head, ...rows].join("\n")}`;
+    expect(textsOf(await keeper(said))).toContain(
+      "Left for the next time: 950 observations. Send the same again.",
+    );
+    expect(textsOf(await keeper(said))).toContain("Left for the next time: 50 observations.");
+    expect(textsOf(await keeper(said))).toBe(
+      "50 observations taken in, 50 of them waiting for a keeper; 1800 were there already.",
+    );
+    expect(textsOf(await keeper("audit")).length).toBeLessThan(1000);
+  });
+
+  test("a row of a handbook that does not serve here is named, and what was declined or withdrawn stays so", async () => {
+    const { keeper } = await clubWith([]);
+    const rows = [
+      "handbook,part,kind,built from,history,stands",
+      "tarn,rear spoiler,second,1980-06,one-owner,",
+      ...["declined", "withdrawn", "accepted", "in two minds"].map(
+        (stands) => `wexcombe-shrike,rear spoiler,second,1980-06,one-owner,${stands}`,
+      ),
+    ].join("\n");
+    const text = textsOf(await keeper(`import observations:\n${rows}`));
+    expect(text).toContain("4 observations taken in, 1 of them waiting");
+    expect(text).toContain("row 2: “tarn” is no handbook that serves here");
+  });
+
   test("as JSON every record is whole", async () => {
     const { keeper } = await clubWith(cars);
     const records: readonly { readonly stands: string }[] = JSON.parse(

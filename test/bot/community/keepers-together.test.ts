@@ -1,6 +1,9 @@
 // What keepers do beside each other and before others: no word of one is lost for another's, and what only they may see stays with them.
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { memoryStore } from "../../../adapters/store/memory.ts";
+import { openStore } from "../../../adapters/store/open-store.ts";
 import {
   communityMemories,
   type IncomingMessage,
@@ -19,6 +22,7 @@ import { carefulFiles } from "../../support/careful-handbook.ts";
 import { clockFrom, silentLog } from "../../support/community-talk.ts";
 import { demoKnowledge } from "../../support/demo-knowledge.ts";
 import { keepSeen, seenCar, seenId } from "../../support/seen-cars.ts";
+import { newPlaces } from "../../support/store-places.ts";
 
 function processOn(store: Store, known: readonly Knowledge[] = [demoKnowledge()]) {
   const around = {
@@ -93,6 +97,29 @@ describe("a keeper by invitation", () => {
     expect(await pages.standing("home", guest.person, guest.standing)).toBe("keeper");
     await say("olga", "dismiss hanna", "owner");
     expect(await pages.standing("home", guest.person, guest.standing)).toBe("contributor");
+  });
+});
+
+describe("a secret", () => {
+  test.each([
+    ["invite a keeper", /redeem ([0-9a-f]{20})/u],
+    ["sign in", /sign-in\/home\/([0-9a-f]{64})/u],
+  ])("that is told to %j is told once, and stands nowhere in the store", async (words, pattern) => {
+    const place = await newPlaces.SQLite();
+    const store = await openStore(place, silentLog);
+    const { receive } = processOn(store);
+    const first = JSON.stringify(await receive("olga", words, "owner", { id: "m1" }));
+    const secret = pattern.exec(first)?.[1] ?? "none";
+    expect(first).toContain(secret);
+    const again = JSON.stringify(await receive("olga", words, "owner", { id: "m1" }));
+    expect(again).toContain("That was told once");
+    expect(again).not.toContain(secret);
+    await store.close();
+    const files = readdirSync(place.dataFolder).map((name) =>
+      readFileSync(join(place.dataFolder, name), "latin1"),
+    );
+    expect(files.join()).toContain("That was told once");
+    expect(files.join()).not.toContain(secret);
   });
 });
 

@@ -338,6 +338,9 @@ const periods: readonly CarelessHandbook[] = [
       says: "1977",
     },
   ),
+  carsDoubt("a yearly figure is a century off", "  1977: 70\n", "  1877: 70\n", "production-year-strange", {
+    says: "1877",
+  }),
 ];
 
 const features: readonly CarelessHandbook[] = [
