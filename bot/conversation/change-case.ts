@@ -59,6 +59,7 @@ function withDoubt(part: PartKind | undefined, change: Change, reading: MessageR
 }
 
 function wishes(knowledge: Knowledge, begun: Change, reading: MessageReading, speaker: Speaker): Change {
+  const lastGoal = reading.intents.findLast(({ kind }) => kind === "goal");
   return reading.intents.reduce<Change>((change, intent) => {
     switch (intent.kind) {
       case "undo":
@@ -72,7 +73,7 @@ function wishes(knowledge: Knowledge, begun: Change, reading: MessageReading, sp
         if (intent.feature === undefined && reading.findings.length + reading.car.length > 0) return change;
         return withdrawn(knowledge, change, intent.feature, reading, speaker);
       case "goal":
-        return withGoal(change, intent.goal);
+        return intent === lastGoal ? withGoal(change, intent.goal) : change;
       default:
         return change;
     }

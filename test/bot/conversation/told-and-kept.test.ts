@@ -178,3 +178,9 @@ test("of what the handbook records on one kind only, two kinds are not told apar
   const { reply } = talk("compare the stick-on overlay and the counter blank panel");
   expect(blocksOf(reply, "table")[0]?.rows.flat()).not.toContain("not recorded");
 });
+
+test("of two things wanted at once the last is the question, and only it is named", () => {
+  const { text } = talk("rear spoiler, rough inside, is it genuine and what should my car have?");
+  expect(text).toContain("You want to know what the car should have.");
+  expect(text).not.toContain("You want to know whether it is genuine.");
+});
