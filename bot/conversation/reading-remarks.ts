@@ -51,9 +51,8 @@ export function readingRemarks(
   );
 }
 
-/** The first state of this part that was too doubtful to take; one a turn is enough. */
+/** The first state of this part that was too doubtful to take; one a turn is enough. Who names two kinds to be compared tells none. */
 export function firstDoubt(part: PartKind | undefined, { inDoubt, intents }: MessageReading) {
-  // "Compare the turbine wheel and the turned-lip one" names kinds and says nothing of what is seen.
   if (intents.some(({ kind }) => kind === "compare")) return undefined;
   return part && inDoubt.find((each) => each.part === part.id);
 }
