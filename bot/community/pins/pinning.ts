@@ -13,6 +13,7 @@ import { goalWords } from "../../conversation/phrases/goals.ts";
 import { listed } from "../../conversation/phrases/grammar.ts";
 import type { Block, Choice } from "../../reply.ts";
 import type { CommunityScene, Handled } from "../affair.ts";
+import { knowledgeFor } from "../observations/step-answers.ts";
 import * as phrases from "../phrases/pins.ts";
 import { newRecord } from "../record-change.ts";
 import { isRequest, leavesIt, spoken } from "../spoken.ts";
@@ -78,7 +79,8 @@ function keep(scene: CommunityScene, draft: Pin): Handled {
   const meets = standingPins(scene.memory.pins)
     .filter(([, other]) => scopesMeet(draft.scope, other.scope))
     .map(([other]) => other);
-  const dispute = disputedByPeriods(scene.plain, scene.knowledge, draft);
+  const plain = scene.served.find(({ handbook }) => handbook.cover.id === draft.scope.handbook);
+  const dispute = plain && disputedByPeriods(plain, knowledgeFor(scene, draft.scope), draft);
   const lines = [
     phrases.pinned(id),
     ...(meets.length === 0 ? [] : [phrases.overlapsWith(meets)]),
@@ -128,7 +130,7 @@ function changedDraft(scene: CommunityScene, draft: Pin, said: string): Pin | "n
 
 /** The scope with what the words name: a build date, models, trims, markets, kinds. */
 function narrowed(scene: CommunityScene, draft: Pin, words: string): Pin | "not read" {
-  const read = readMessage(`my car: ${words}`, scene.knowledge.lexicon, readingContext(scene, draft));
+  const read = readMessage(`my car: ${words}`, lexiconOf(scene, draft), readingContext(scene, draft));
   const ids = (about: "model" | "trim" | "market") =>
     read.car.flatMap((one) => (one.about === about ? [one.id] : []));
   const built = read.car.flatMap((one): readonly Interval[] =>
@@ -155,8 +157,13 @@ function narrowed(scene: CommunityScene, draft: Pin, words: string): Pin | "not 
 }
 
 function variantsIn(scene: CommunityScene, draft: Pin, words: string): readonly string[] {
-  const { variants } = readMessage(words, scene.knowledge.lexicon, readingContext(scene, draft));
+  const { variants } = readMessage(words, lexiconOf(scene, draft), readingContext(scene, draft));
   return [...new Set(variants.filter(({ part }) => part === draft.scope.part).map(({ variant }) => variant))];
+}
+
+/** Of the handbook that the draft is for, whichever the message itself would be read against. */
+function lexiconOf(scene: CommunityScene, { scope }: Pin) {
+  return knowledgeFor(scene, scope).lexicon;
 }
 
 function readingContext({ today }: CommunityScene, { scope }: Pin) {

@@ -1,4 +1,5 @@
 /** "keepers' queue": everything that waits for a keeper, in one look. */
+import type { Knowledge } from "../../conversation/knowledge.ts";
 import { quoted } from "../../conversation/phrases/grammar.ts";
 import type { Block } from "../../reply.ts";
 import type { Affair, CommunityScene, Handled } from "../affair.ts";
@@ -9,7 +10,7 @@ import { oldestFirst } from "../oldest-first.ts";
 import { queueEmpty, queueLead } from "../phrases/hand-over.ts";
 import { notForYou } from "../phrases/keepers.ts";
 import { disputeForKeepers, disputesLead, isOfACase, reviewsLead } from "../phrases/pins.ts";
-import { isReviewDue, standingPins } from "../pins/pin.ts";
+import { isReviewDue, type Pin, standingPins } from "../pins/pin.ts";
 import { disputedByPeriods } from "../pins/pin-dispute.ts";
 import { isRequest, spoken } from "../spoken.ts";
 
@@ -40,12 +41,15 @@ function handedOverBlocks(scene: CommunityScene): readonly Block[] {
 
 /** Pinned answers that something speaks against, and those whose author wanted to look again by now. */
 function pinBlocks(scene: CommunityScene): readonly Block[] {
-  const { memory, knowledge, plain } = scene;
+  const { memory, loaded, served } = scene;
+  const ofHandbook = (all: readonly Knowledge[], { scope }: Pin) =>
+    all.find(({ handbook }) => handbook.cover.id === scope.handbook);
   const pins = standingPins(memory.pins);
   const disputes = pins.flatMap(([id, pin]) => {
     // Periods are held against it anew; what a case once said stands until the pin is changed.
     const byCase = pin.flagged !== null && isOfACase(pin.flagged) ? pin.flagged : undefined;
-    const dispute = disputedByPeriods(plain, knowledge, pin) ?? byCase;
+    const [plain, learnt] = [ofHandbook(served, pin), ofHandbook(loaded, pin)];
+    const dispute = (plain && learnt && disputedByPeriods(plain, learnt, pin)) ?? byCase;
     return dispute === undefined ? [] : [disputeForKeepers(id, pin.text, dispute)];
   });
   const due = pins
