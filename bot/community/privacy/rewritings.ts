@@ -208,6 +208,6 @@ async function answersToOthers(
         without: (state) => state,
         also: { outcome: (outcome) => (tells(outcome) ? answerErased : outcome) },
       },
-      { kind: transcriptKind, id, without: (state) => transcriptWithout(tells, state), also: {} },
+      { kind: transcriptKind, id, without: (state) => transcriptWithout(called, tells, state), also: {} },
     ]);
 }

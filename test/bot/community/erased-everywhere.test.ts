@@ -150,6 +150,26 @@ describe("a keeper who has left", () => {
     expect(await one.say("club:top", "olga", "audit", owner)).not.toMatch(/hanna|zanzibarred/iu);
   });
 
+  test("is not named on the page of somebody to whom they answered, where the answer stays", async () => {
+    const store = memoryStore();
+    const one = processOn(store);
+    await one.say("club:yard", "bert", own);
+    const asked = idIn(await one.say("club:yard", "bert", "ask a keeper"));
+    await one.say("club:keepers", "hanna", `answer ${asked}: It is the first one.`, keeper);
+    const turn = (id: string, text: string) => ({ id, said: "", blocks: [{ kind: "text", text }] });
+    const page = { turns: [turn("1", "Which part is it?"), turn("2", "Hanna, a keeper, on your case 1:")] };
+    await store.advance({ kind: "web-transcript", id: "club:yard", by: "web", at: 1, why: "said" }, () => ({
+      state: page,
+      outcome: null,
+    }));
+    await eraseAll(one, "hanna");
+    const left = await everythingKept(store, kindsOfCommunity);
+    expect(left).not.toContain("Hanna");
+    expect(left).toContain("Which part is it?");
+    expect(left).toContain("somebody who has left, a keeper, on your case 1:");
+    expect(left).toContain("It is the first one.");
+  });
+
   test("is gone from what another process knows as well", async () => {
     const store = memoryStore();
     const [one, other] = [processOn(store), processOn(store)];
