@@ -67,6 +67,7 @@ export { type EvidenceChart, evidenceChart, evidenceTable } from "./conversation
 export { type FittedChart, fittedChart, fittedTable } from "./conversation/saying/fitted-chart.ts";
 export { sayClaim, whereItComesFrom } from "./conversation/saying/say-variant.ts";
 export { step } from "./conversation/step.ts";
+export { isWorthSaying } from "./conversation/worth-saying.ts";
 // Editions of the handbooks
 export { EditionRecord, editionKind } from "./editions/edition-record.ts";
 export { keptHandbook } from "./editions/keep-edition.ts";

@@ -9,8 +9,12 @@ import { readOptions, UsageError } from "./options.ts";
 export async function run(written: readonly string[]): Promise<void> {
   const { file, into } = readOptions("schema", written, { file: "text", into: "text" });
   if (into !== undefined) {
-    const paths = await writeEditorFiles(into);
-    process.stdout.write(`${paths.map((path) => `written: ${into}/${path}`).join("\n")}\n`);
+    const { written: paths, left } = await writeEditorFiles(into);
+    const lines = [
+      ...paths.map((path) => `written: ${into}/${path}`),
+      ...left.map((line) => `left as it is: ${into}/${line}`),
+    ];
+    process.stdout.write(`${lines.join("\n")}\n`);
     return;
   }
   const schemas: Readonly<Record<string, object>> = handbookJsonSchemas();

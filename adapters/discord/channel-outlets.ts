@@ -39,7 +39,11 @@ export function threadOutlet(desk: Desk, thread: SendableChannels, user: string,
     edit: async () => undefined,
     post,
     aside: post,
-    whisper: (body) => sendDirectly(desk, user, body, nonce),
+    async whisper(body) {
+      const posted = await sendDirectly(desk, user, body, nonce);
+      if (posted === undefined) await sendOnce(thread, plainBody(words.inPrivate), `p${nonce}`);
+      return posted;
+    },
   };
 }
 

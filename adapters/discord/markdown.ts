@@ -3,10 +3,15 @@
  * a heading. Mentions are switched off in every message as well; this is so that they do not even look like one.
  */
 
-/** `text` with everything that Discord's markdown would obey made harmless; line ends stay. */
+/** An address, as far as it has none of the marks that could end in formatting: a backslash in it would lead elsewhere. */
+const address = /(https?:\/\/[^\s<>()[\]`\\|*]+)/u;
+
+/** `text` with everything that Discord's markdown would obey made harmless; line ends and addresses stay. */
 export function escaped(text: string): string {
   return withoutControls(text)
-    .replaceAll(/[\\*_~`|<]/gu, (mark) => `\\${mark}`)
+    .split(address)
+    .map((part, at) => (at % 2 === 1 ? part : part.replaceAll(/[\\*_~`|<]/gu, (mark) => `\\${mark}`)))
+    .join("")
     .replaceAll("](", "]\\(")
     .replaceAll(/@(?=everyone|here)/gu, "@\u200b")
     .replaceAll(/^(\s*)(#{1,3}|-#|>{1,3}|[-+])(?=\s)/gmu, "$1\\$2")

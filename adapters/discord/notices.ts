@@ -6,7 +6,7 @@ import { type Posted, sendableChannel, sendOnce } from "./channel-messages.ts";
 import { sendDirectly } from "./channel-outlets.ts";
 import { controlsOf } from "./controls.ts";
 import type { Desk } from "./desk.ts";
-import { bodyOf } from "./payload.ts";
+import { type Body, bodyOf, plainBody } from "./payload.ts";
 import { conversationIn, keepersNotice } from "./places.ts";
 import { renderReply } from "./render.ts";
 import { bold } from "./render-blocks.ts";
@@ -62,7 +62,9 @@ async function toKeepers(desk: Desk, notice: Notice): Promise<NoticeOutcome> {
   const { keepersChannel } = await desk.settings.of(notice.community);
   const channel = keepersChannel === null ? undefined : await sendableChannel(desk.client, keepersChannel);
   if (channel === undefined) return "gone";
-  const posted = await sendOnce(channel, await noticeBody(desk, notice), nonceOf(notice));
+  const send: Send = (body, nonce) => sendOnce(channel, body, nonce);
+  const posted = await sendAll(await noticeBodies(desk, notice), notice, send);
+  if (posted === undefined) return "gone";
   await keep(desk, notice, posted, conversationIn(posted.channel, "open", ""), keepersNotice);
   return "told";
 }
@@ -76,25 +78,49 @@ async function toPerson(
   const [, channelId = "", isPrivate] = conversation.split(":");
   const user = person.replace(/^discord:/u, "");
   const channel = isPrivate === undefined ? await sendableChannel(desk.client, channelId) : undefined;
-  const body = await noticeBody(desk, notice, channel === undefined ? undefined : nameIn(channel, user));
-  const posted =
-    channel === undefined
-      ? await sendDirectly(desk, user, body, nonceOf(notice))
-      : await sendOnce(channel, body, nonceOf(notice));
+  const bodies = await noticeBodies(desk, notice, channel && (await nameIn(channel, user)));
+  const send: Send = (body, nonce) =>
+    channel === undefined ? sendDirectly(desk, user, body, nonce) : sendOnce(channel, body, nonce);
+  const posted = await sendAll(bodies, notice, send);
   if (posted === undefined) return "gone";
   await keep(desk, notice, posted, conversationIn(posted.channel, "open", user), person, conversation);
   return "told";
 }
 
 /** Where all can read, it begins with the name of whom it is for; nobody is pinged. */
-function nameIn(channel: SendableChannels, user: string): string | undefined {
-  return channel.isDMBased() ? undefined : channel.guild.members.cache.get(user)?.displayName;
+async function nameIn(channel: SendableChannels, user: string): Promise<string | undefined> {
+  if (channel.isDMBased()) return undefined;
+  const member = await channel.guild.members.fetch(user).catch(() => undefined);
+  return member?.displayName;
 }
 
-async function noticeBody(desk: Desk, notice: Notice, name?: string) {
+/** One a page, the buttons under the last: what is not kept cannot be turned. */
+async function noticeBodies(desk: Desk, notice: Notice, name?: string): Promise<readonly Body[]> {
   const holder = { scope: "open", caseKey: keyOf(notice), reply: "0" } as const;
   const before = name === undefined ? {} : { before: bold(name) };
-  return bodyOf(renderReply(notice.reply, { holder, page: 0, address: desk.address, ...before }), desk);
+  const rendered = (page: number) =>
+    renderReply(notice.reply, { holder, page, address: desk.address, ...before });
+  const { pages } = rendered(0);
+  return Promise.all(
+    Array.from({ length: pages }, (_, page) => {
+      const one = rendered(page);
+      if (page < pages - 1) return plainBody(one.content);
+      // The last row turns the pages.
+      return bodyOf({ ...one, rows: pages === 1 ? one.rows : one.rows.slice(0, -1) }, desk);
+    }),
+  );
+}
+
+type Send = (body: Body, nonce: string) => Promise<Posted | undefined>;
+
+/** The message with the buttons; undefined when nothing can be said there. */
+async function sendAll(bodies: readonly Body[], notice: Notice, send: Send): Promise<Posted | undefined> {
+  let posted: Posted | undefined;
+  for (const [page, body] of bodies.entries()) {
+    posted = await send(body, `${nonceOf(notice)}${page === 0 ? "" : page}`);
+    if (posted === undefined) return undefined;
+  }
+  return posted;
 }
 
 /** Its reply cannot be asked for again, so what its buttons say is kept. */
@@ -125,7 +151,7 @@ function keyOf({ id }: Notice): string {
 }
 
 function nonceOf({ id }: Notice): string {
-  return `n${digest(id)}`;
+  return `n${digest(id).slice(0, 22)}`;
 }
 
 function digest(id: string): string {

@@ -6,7 +6,7 @@ import { threadOutlet } from "./channel-outlets.ts";
 import { spokenCommands } from "./commands.ts";
 import type { Desk } from "./desk.ts";
 import { deferredOutlet } from "./interaction-outlets.ts";
-import { escaped } from "./markdown.ts";
+import { escaped, fitted } from "./markdown.ts";
 import { plainBody } from "./payload.ts";
 import { takePhotographs } from "./photographs-taken.ts";
 import { trouble as words } from "./phrases.ts";
@@ -97,7 +97,7 @@ async function placeFor(
     interaction.channel !== null && !interaction.channel.isDMBased() && !interaction.channel.isThread();
   if (answers !== "thread" || scope === "private" || !mayBegin || interaction.commandName !== "ask")
     return here;
-  const shown = await here.outlet.post(plainBody(escaped(text)));
+  const shown = await here.outlet.post(plainBody(asked(text)));
   const posted = await interaction.channel.messages.fetch(shown?.message ?? "").catch(() => undefined);
   if (posted === undefined) return here;
   const begun = await threadFrom(desk, posted, text);
@@ -107,4 +107,12 @@ async function placeFor(
     conversation: conversationIn(begun.channel.id, "open", user.id),
     outlet: threadOutlet(desk, begun.channel, user.id, interaction.id),
   };
+}
+
+const LONGEST_QUESTION = 2000;
+
+/** What was asked, as it stands above its thread; with many marks to be made harmless it may be too long for a message. */
+function asked(text: string): string {
+  const whole = escaped(text);
+  return whole.length <= LONGEST_QUESTION ? whole : escaped(fitted(text, LONGEST_QUESTION / 2));
 }

@@ -9,10 +9,12 @@ import { followPrivately } from "./interaction-outlets.ts";
 import { escaped } from "./markdown.ts";
 import { conversationOf, type Said, type Standing, sayStale, takeTurn } from "./on-press.ts";
 import { once } from "./outlast.ts";
-import { plainBody } from "./payload.ts";
+import { plainBody, withFile } from "./payload.ts";
 import { trouble as words } from "./phrases.ts";
 import type { Place } from "./places.ts";
 import { replyAt } from "./show.ts";
+
+const LONGEST_GIVEN_BACK = 1200;
 
 export async function onForm(desk: Desk, interaction: ModalSubmitInteraction): Promise<void> {
   const pressed = readCustomId(interaction.customId);
@@ -30,11 +32,32 @@ export async function onForm(desk: Desk, interaction: ModalSubmitInteraction): P
   await desk.turns.run(conversation, async () => {
     const { place, isStale, said } = await look();
     if (place === undefined || isStale) {
-      const why = [words.staleForm, ...values.values()].filter((text) => text !== "").join("\n");
-      return sayStale(desk, interaction, pressed, conversation, place, why.slice(0, 1500));
+      return giveBack(desk, interaction, { pressed, conversation, place }, [...values.values()]);
     }
     if (said !== undefined) await takeTurn(desk, interaction, { pressed, conversation, place }, said);
   });
+}
+
+/** In the message itself while there is room for them, else in a file. */
+async function giveBack(
+  desk: Desk,
+  interaction: ModalSubmitInteraction,
+  { pressed, conversation, place }: Omit<Standing, "place"> & { readonly place: Place | undefined },
+  written: readonly string[],
+): Promise<void> {
+  const own = written.filter((text) => text.trim() !== "").join("\n");
+  const isShort = escaped(own).length <= LONGEST_GIVEN_BACK;
+  const why = isShort ? `${words.staleForm}\n${own}` : words.staleFormInFile;
+  if (!isShort || place === undefined) {
+    const told = plainBody(
+      why
+        .split("\n")
+        .map((line) => `-# ${escaped(line)}`)
+        .join("\n"),
+    );
+    await followPrivately(interaction, isShort ? told : withFile(told, "what-you-wrote.txt", own));
+  }
+  await sayStale(desk, interaction, pressed, conversation, place, isShort ? why : words.stale);
 }
 
 interface LookedUp {

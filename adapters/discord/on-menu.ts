@@ -32,7 +32,7 @@ export async function onMenu(desk: Desk, interaction: MessageContextMenuCommandI
       await acknowledged(
         () =>
           interaction.showModal(
-            pinForm(`${pinFormPrefix}${interaction.targetId}`, interaction.targetMessage.content),
+            pinForm(`${pinFormPrefix}${interaction.targetId}`, wordsToPin(interaction.targetMessage)),
           ),
         desk.log,
       );
@@ -40,6 +40,11 @@ export async function onMenu(desk: Desk, interaction: MessageContextMenuCommandI
     case menuNames.pinHere:
       return pinHere(desk, interaction);
   }
+}
+
+/** What the bot itself wrote is no keeper's answer. */
+function wordsToPin({ author, content, client }: Message): string {
+  return author.id === client.user.id ? "" : content;
 }
 
 /** The post is the question, its author the asker; whoever chose the menu is somebody else in the case. */
@@ -54,6 +59,11 @@ async function askAbout(
   const author = await desk.outlast(() => authorOfInteraction(desk, interaction));
   const scope = isPrivate ? "private" : "open";
   const here = deferredOutlet(desk, interaction, scope);
+  const isOwn = post.author.id === interaction.client.user.id;
+  if (isOwn && !isPrivate) {
+    await here.post(plainBody(escaped(words.ownPost)));
+    return;
+  }
   const quoted = quotedOf(interaction, post);
   if (quoted.text === "" && post.attachments.size === 0) {
     await here.post(plainBody(escaped(words.nothingToRead)));
@@ -80,7 +90,7 @@ async function askAbout(
       id: interaction.id,
       text,
       isPrivate,
-      quoted,
+      ...(isOwn ? {} : { quoted }),
       ...(taken.photographs.length === 0 ? {} : { photographs: [...taken.photographs] }),
     };
     const reply = await desk.receive(said);

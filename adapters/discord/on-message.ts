@@ -1,7 +1,7 @@
 /** A member's message: if it is spoken to us, a turn of its conversation; the answer goes below it, into its case's message or a thread. */
 import type { Message, SendableChannels } from "discord.js";
-import type { IncomingMessage, Reply } from "../../bot/index.ts";
-import { sendableChannel } from "./channel-messages.ts";
+import { type IncomingMessage, isWorthSaying } from "../../bot/index.ts";
+import { sendableChannel, sendOnce } from "./channel-messages.ts";
 import { sendDirectly, spokenOutlet } from "./channel-outlets.ts";
 import { readCustomId } from "./custom-id.ts";
 import type { Desk } from "./desk.ts";
@@ -11,9 +11,9 @@ import { lackingForAnswers, lackingForThreads } from "./permissions.ts";
 import { takePhotographs } from "./photographs-taken.ts";
 import { trouble as words } from "./phrases.ts";
 import { conversationIn, type Place, personOf } from "./places.ts";
-import { type Addressed, addressedTo, wordsOf, wordsOfPost } from "./said.ts";
+import { type Addressed, addressedTo, isHiddenFromUs, wordsOf, wordsOfPost } from "./said.ts";
 import type { ServerSettings } from "./server-settings.ts";
-import { isAboutCase, show } from "./show.ts";
+import { show } from "./show.ts";
 import { threadFrom } from "./threads.ts";
 import { troubleOf } from "./trouble.ts";
 import { authorOfMessage, communityOf } from "./where.ts";
@@ -25,6 +25,7 @@ export async function onMessage(desk: Desk, message: Message): Promise<void> {
     desk.settings.of(guildId === null ? "home" : communityOf(guildId)),
   );
   const addressed = addressedTo(client, message, settings);
+  if (addressed === undefined && isHiddenFromUs(client, message)) return sayHidden(desk, message);
   if (addressed === undefined || !desk.isNew(message.id)) return;
   const way = await desk.outlast(() => wayTo(desk, message, settings));
   if (way === undefined) return cannotAnswer(desk, message);
@@ -37,6 +38,13 @@ export async function onMessage(desk: Desk, message: Message): Promise<void> {
       await cannotAnswer(desk, message);
     }
   });
+}
+
+/** Once a thread. */
+async function sayHidden(desk: Desk, message: Message): Promise<void> {
+  const channel = await sendableChannel(desk.client, message.channelId);
+  if (channel === undefined) return;
+  await sendOnce(channel, plainBody(escaped(words.cannotReadHere)), `h${channel.id}`, message.id);
 }
 
 interface Way {
@@ -76,7 +84,7 @@ async function answer(desk: Desk, message: Message, hearing: Hearing): Promise<v
     ...(taken.photographs.length === 0 ? {} : { photographs: [...taken.photographs] }),
   };
   const reply = await desk.receive(said);
-  if (addressed === "overheard" && !isOfUse(reply)) return;
+  if (addressed === "overheard" && !isWorthSaying(reply)) return;
   const before = [...(hearing.before === undefined ? [] : [hearing.before]), ...taken.remarks];
   await show(
     desk,
@@ -133,13 +141,6 @@ export async function placeOnMessage(
     }
   }
   return undefined;
-}
-
-/** What was overheard is answered when something could be made of it, and else was not meant for us. */
-function isOfUse(reply: Reply): boolean {
-  const hasMore = reply.blocks.some(({ kind }) => kind === "pinned" || kind === "table" || kind === "list");
-  const isOnlyQuestion = reply.blocks.every(({ kind }) => kind === "question" || kind === "text");
-  return hasMore || (isAboutCase(reply) && !(isOnlyQuestion && reply.summary.part === null));
 }
 
 function mayBeginThread(channel: SendableChannels): boolean {

@@ -165,11 +165,24 @@ export async function sayStale(
     await followPrivately(interaction, plainBody(escaped(words.noCase)));
     return;
   }
-  const reply = await replyAt(desk, conversation, place);
-  const before = `-# ${escaped(why)}`;
-  await followPrivately(
-    interaction,
-    await bodyFor(desk, { reply, replyId: place.reply, scope, before }, caseKey),
+  const shown = { reply: await replyAt(desk, conversation, place), replyId: place.reply, scope };
+  const before = why
+    .split("\n")
+    .map((line) => `-# ${escaped(line)}`)
+    .join("\n");
+  const together = await bodyFor(desk, { ...shown, before }, caseKey);
+  if (!isPaged(together)) {
+    await followPrivately(interaction, together);
+    return;
+  }
+  // Further pages are made of the reply alone.
+  await followPrivately(interaction, plainBody(before));
+  await followPrivately(interaction, await bodyFor(desk, { ...shown, before: place.before }, caseKey));
+}
+
+function isPaged(body: Body): boolean {
+  return body().components.some(({ components }) =>
+    components.some((one) => "custom_id" in one && readCustomId(one.custom_id)?.key.startsWith("p") === true),
   );
 }
 
@@ -182,7 +195,8 @@ async function turnPage(
 ): Promise<void> {
   const { scope, caseKey } = pressed;
   const page = Number(pressed.key.slice(1));
-  const body = await bodyFor(desk, { reply, replyId: place.reply, scope, before: undefined }, caseKey, page);
+  const { before, reply: replyId } = place;
+  const body = await bodyFor(desk, { reply, replyId, scope, before }, caseKey, page);
   const outlet = pressedOutlet(desk, interaction, scope, caseKey);
   if ((await outlet.edit({ ...place, message: interaction.message.id }, body)) === undefined)
     await outlet.aside(body);
@@ -202,21 +216,27 @@ const LOOK_UP_MILLISECONDS = 1500;
 
 async function openForm(desk: Desk, interaction: Press, pressed: Pressed): Promise<void> {
   const conversation = conversationOf(interaction, pressed);
-  const reply = await Promise.race([
-    lookedUp(desk, conversation, pressed).then(({ reply: shown }) => shown),
+  const found = await Promise.race([
+    lookedUp(desk, conversation, pressed),
     pause(LOOK_UP_MILLISECONDS, undefined),
   ]);
-  const id = customId(pressed);
-  if (pressed.key === "f") {
-    const form = questionForm(id, reply === undefined ? undefined : controlsOf(reply).question);
-    await acknowledged(() => interaction.showModal(form), desk.log);
-    return;
+  if (found?.place !== undefined && found.reply === undefined) {
+    // Nobody shall fill in what cannot be taken. Without a place it may have been shown this moment, and is noted by then.
+    await deferUpdate(interaction, desk.log);
+    return sayStale(desk, interaction, pressed, conversation, found.place, words.stale);
   }
-  const control = reply === undefined ? undefined : numbered(controlsOf(reply))[Number(pressed.key.slice(1))];
+  const form = formFor(interaction, pressed, found?.reply);
+  await acknowledged(() => interaction.showModal(form), desk.log);
+}
+
+function formFor(interaction: Press, pressed: Pressed, reply: Reply | undefined) {
+  const id = customId(pressed);
+  const controls = reply === undefined ? undefined : controlsOf(reply);
+  if (pressed.key === "f") return questionForm(id, controls?.question);
+  const control = controls === undefined ? undefined : numbered(controls)[Number(pressed.key.slice(1))];
   const component = interaction.isButton() ? interaction.component : undefined;
   const pressedLabel = component !== undefined && "label" in component ? component.label : undefined;
-  const form = completionForm(id, control?.label ?? pressedLabel ?? forms.title);
-  await acknowledged(() => interaction.showModal(form), desk.log);
+  return completionForm(id, control?.label ?? pressedLabel ?? forms.title);
 }
 
 async function lookedUp(desk: Desk, conversation: string, pressed: Pressed): Promise<LookedUp> {

@@ -64,6 +64,11 @@ export function plainBody(content: string, rows: readonly Row[] = []): Body {
   });
 }
 
+/** The same with a text of a member's own to save. */
+export function withFile(body: Body, name: string, text: string): Body {
+  return () => ({ ...body(), files: [new AttachmentBuilder(Buffer.from(text), { name })] });
+}
+
 interface FileBytes {
   readonly name: string;
   readonly bytes: Uint8Array;

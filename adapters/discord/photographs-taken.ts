@@ -20,8 +20,8 @@ export async function takePhotographs(
   attachments: Iterable<Attachment>,
   by: string,
 ): Promise<Taken> {
-  const images = [...attachments].filter(isImage).slice(0, MOST_PHOTOGRAPHS);
-  if (images.length === 0) return { photographs: [], remarks: [] };
+  const all = [...attachments].slice(0, MOST_PHOTOGRAPHS);
+  const images = all.filter((one) => refusalOf(one) === undefined);
   const taken = await Promise.all(
     images.map(async ({ url, name }) => {
       try {
@@ -37,13 +37,15 @@ export async function takePhotographs(
   );
   return {
     photographs: taken.flatMap(({ id }) => id ?? []),
-    remarks: taken.flatMap(({ lost }) => lost ?? []),
+    remarks: [...all.flatMap((one) => refusalOf(one) ?? []), ...taken.flatMap(({ lost }) => lost ?? [])],
   };
 }
 
-function isImage({ contentType, size, name }: Attachment): boolean {
+/** Why it is not even fetched, in words. */
+function refusalOf({ contentType, size, name }: Attachment): string | undefined {
   const says = contentType?.startsWith("image/") ?? /\.(?:jpe?g|png|webp|heic|avif|gif)$/iu.test(name);
-  return says && size <= MOST_BYTES;
+  if (!says) return trouble.photographLost(name);
+  return size <= MOST_BYTES ? undefined : trouble.photographTooLarge(name);
 }
 
 async function fetched(url: string): Promise<Uint8Array> {

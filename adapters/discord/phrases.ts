@@ -26,6 +26,8 @@ export const forms = {
 export const trouble = {
   stale: "That button belongs to an earlier question. This is where the case stands now:",
   staleForm: "The case went on while you were writing, so this was not taken in. You wrote:",
+  staleFormInFile:
+    "The case went on while you were writing, so this was not taken in. What you wrote is in the file.",
   noCase: "I do not know that case any more. Ask anew, by /ask or by mentioning me.",
   lacking: (names: readonly string[]) =>
     `I may not answer there: in this channel I lack ${names.join(", ")}. Whoever runs the server can grant it.`,
@@ -39,8 +41,12 @@ export const trouble = {
   lost: "That message was lost, and nothing of it kept. What was said before still stands.",
   notShown: "Discord did not take my answer for too long. Say it again, and you see where the case stands.",
   nothingToRead: "There are no words in that post that I could read.",
+  ownPost: "That post is mine. Choose the post of a member, or ask me in your own words.",
+  cannotReadHere:
+    "Discord does not show me what is written here, unless it is said to me: reply to a message of mine, mention me, or press “in words …”.",
   notAnAnswer: "Only an answer of mine can be pinned in the channel.",
   pinnedHere: "Pinned in this channel.",
+  photographTooLarge: (name: string) => `${name} is larger than the 25 MB that I take, and was left aside.`,
   photographLost: (name: string) => `${name} could not be read as a photograph and was left aside.`,
 } as const;
 

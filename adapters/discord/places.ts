@@ -18,6 +18,8 @@ const Kept = z.strictObject({
   case: z.string().optional(),
   /** The reply that last said where the case stands, while nothing has changed it since. */
   standing: z.string().optional(),
+  /** Words of the adapter that stand first: the pages of a long answer are counted with them. */
+  before: z.string().optional(),
   /** Where presses are said, when not where the message stands. */
   speaksIn: z.string().optional(),
   /** What its buttons say, when the reply came as a notice and cannot be asked for again. */

@@ -122,6 +122,9 @@ function recordLine(head: readonly string[], [first = "", ...rest]: readonly str
   const cells = rest.flatMap((cell, index) =>
     cell === "" ? [] : [`${escaped(head[index + 1] ?? "")}: ${escaped(cell)}`],
   );
+  // Cells that are lists themselves would run into each other.
+  const areLists = cells.length > 1 && rest.some((cell) => cell.includes(";"));
+  if (areLists) return lines([`- **${escaped(first)}**`, ...cells.map((cell) => `  - ${cell}`)]);
   return `- **${escaped(first)}** – ${cells.join("; ")}`;
 }
 

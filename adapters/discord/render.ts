@@ -5,7 +5,7 @@
 import type { Block, Reply } from "../../bot/index.ts";
 import { changeoverPicture } from "../pictures/changeover-picture.ts";
 import { controlsOf } from "./controls.ts";
-import { plainLine } from "./markdown.ts";
+import { fitted, plainLine } from "./markdown.ts";
 import { blockText, bold } from "./render-blocks.ts";
 import { type Holder, type Row, rowsFor } from "./rows.ts";
 import { splitText } from "./split-text.ts";
@@ -113,5 +113,5 @@ function nameOf(path: string | null, index: number): string {
 function alternativeOf(text: string): string {
   const line = plainLine(text);
   if (line.length <= LONGEST_ALTERNATIVE) return line;
-  return line.slice(0, line.lastIndexOf(" ", LONGEST_ALTERNATIVE));
+  return fitted(line, LONGEST_ALTERNATIVE);
 }

@@ -1,5 +1,5 @@
 /** Whether a message is spoken to us, and what it says. Else we are silent: members talk to each other here. */
-import { type Client, type Message, MessageType } from "discord.js";
+import { type Client, GatewayIntentBits, type Message, MessageType } from "discord.js";
 import type { ServerSettings } from "./server-settings.ts";
 
 /** How a message came to be for us; undefined when it is not. */
@@ -53,4 +53,17 @@ function nameOfChannel(client: Client, id: string): string {
 /** What another's post says, for a question about it. */
 export function wordsOfPost(client: Client<true>, message: Message): string {
   return namesIn(client, message, message.content);
+}
+
+/**
+ * Written where we answer, and not shown to us: without the privileged intent Discord empties what is not said to us by name. Whoever writes
+ * in a thread of ours does not know that.
+ */
+export function isHiddenFromUs(client: Client<true>, message: Message): boolean {
+  const { author, content, attachments, mentions, webhookId } = message;
+  const channel = client.channels.cache.get(message.channelId);
+  const isOurs = channel?.isThread() === true && channel.ownerId === client.user.id;
+  const isWords = message.type === MessageType.Default && !author.bot && webhookId === null;
+  const isEmpty = content === "" && attachments.size === 0 && mentions.users.size === 0;
+  return isOurs && isWords && isEmpty && !client.options.intents.has(GatewayIntentBits.MessageContent);
 }

@@ -41,7 +41,10 @@ export function settingsReader(bot: Bot, now: () => number): SettingsReader {
       return settings;
     },
     async change(community, by, change) {
-      const changed = change(await bot.settings(community));
+      const before = await bot.settings(community);
+      const changed = change(before);
+      // Who goes on without choosing has decided nothing that the audit should tell.
+      if (JSON.stringify(changed) === JSON.stringify(before)) return before;
       await bot.changeSettings(community, by, changed);
       remembered.delete(community);
       return changed;

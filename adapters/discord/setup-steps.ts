@@ -25,10 +25,7 @@ const steps: readonly Step[] = [
     id: "handbooks",
     asks: words.handbooks,
     row: ({ handbooks }, served) => handbookRow(served, handbooks),
-    take: (settings, values) => ({
-      ...settings,
-      handbooks: values.includes("*") || values.length === 0 ? null : [...values],
-    }),
+    take: (settings, values) => ({ ...settings, handbooks: handbooksOf(settings, values) }),
   },
   {
     id: "answers",
@@ -74,6 +71,13 @@ const steps: readonly Step[] = [
         : settings,
   },
 ];
+
+/** "Every handbook" is chosen already when nothing is set: whoever adds one to it means that one. */
+function handbooksOf({ handbooks }: Settings, values: readonly string[]): string[] | null {
+  const named = values.filter((value) => value !== "*");
+  const isEvery = values.includes("*") && (handbooks !== null || named.length === 0);
+  return isEvery || named.length === 0 ? null : named;
+}
 
 export interface SetupMessage {
   readonly content: string;

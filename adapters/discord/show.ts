@@ -145,8 +145,9 @@ async function keepAside(
   await desk.places.keep(standsIn, key, { ...place, ...elsewhere });
 }
 
-function placeOf({ replyId, from, asker, community, reply }: Showing, posted: Posted): Place {
-  return { ...posted, reply: replyId, from, asker, community, case: reply.summary.case };
+function placeOf({ replyId, from, asker, community, reply, before }: Showing, posted: Posted): Place {
+  const lead = before === undefined ? {} : { before };
+  return { ...posted, reply: replyId, from, asker, community, case: reply.summary.case, ...lead };
 }
 
 /** Whether a reply says where a case stands or asks on about it; else it is an answer by the way. */

@@ -80,13 +80,18 @@ async function readOne(
   }
 }
 
-/** No more than the size that was looked at, even if the file grows meanwhile. */
+/** No more than the size that was looked at, even if the file grows meanwhile; one reading may bring less than was asked for. */
 async function readAtMost(path: string, size: number): Promise<Uint8Array> {
   const handle = await open(path, "r");
   try {
     const bytes = new Uint8Array(size);
-    const { bytesRead } = await handle.read(bytes, 0, size, 0);
-    return bytes.subarray(0, bytesRead);
+    let end = 0;
+    while (end < size) {
+      const { bytesRead } = await handle.read(bytes, end, size - end, end);
+      if (bytesRead === 0) break;
+      end += bytesRead;
+    }
+    return bytes.subarray(0, end);
   } finally {
     await handle.close();
   }

@@ -16,6 +16,8 @@ const QUARTER_TICK = 7;
 /** Ticks closer than this run together on a phone. */
 const CLOSEST_TICKS = 2.4;
 const ROOM_FOR_YEAR = 32;
+/** Its name stands beside the tick then, not between two. */
+const ROOM_FOR_YEARS = 36;
 
 /** Whole years, at least one; the width from `left` to `right` shared evenly among the months. */
 export function timeScale(span: Interval, left: number, right: number): TimeScale {
@@ -55,7 +57,8 @@ function tickOf(at: number, scale: TimeScale, height: number): number {
 }
 
 function yearsApart(scale: TimeScale): number {
-  return [1, 2, 5, 10, 20].find((years) => years * 12 * scale.perMonth >= ROOM_FOR_YEAR) ?? 50;
+  if (12 * scale.perMonth >= ROOM_FOR_YEAR) return 1;
+  return [2, 5, 10, 20].find((years) => years * 12 * scale.perMonth >= ROOM_FOR_YEARS) ?? 50;
 }
 
 /** Each named year in the middle of its stretch, or at its tick when several years share a name. */
@@ -65,7 +68,7 @@ function years(scale: TimeScale, baseline: number): readonly string[] {
   for (let at = scale.from; at < scale.to; at += 12 * apart) {
     const isAlone = apart === 1;
     const room = scale.at(at + 12 * apart) - scale.at(at);
-    if (room < ROOM_FOR_YEAR - 1) continue;
+    if (room < (isAlone ? ROOM_FOR_YEAR : ROOM_FOR_YEARS) - 1) continue;
     const x = round(isAlone ? scale.at(at + 6) : scale.at(at) + 3);
     named.push(`<text x="${x}" y="${baseline}"${isAlone ? ' text-anchor="middle"' : ""}>${at / 12}</text>`);
   }

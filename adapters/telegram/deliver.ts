@@ -2,8 +2,11 @@
  * A reply brought to its place: into the message that shows the case, where it moves that case on, else as messages of its own. What is
  * about to be sent is written down before, and that it was sent after, so that whoever is interrupted knows to look first.
  */
-import type { Reply, Store } from "../../bot/index.ts";
+import type { Log, Reply, Store } from "../../bot/index.ts";
+import { attachments } from "./attachments.ts";
 import { keyboardOf } from "./buttons.ts";
+import { standingSaid, withStanding } from "./carried-standing.ts";
+import { forTheLog } from "./for-the-log.ts";
 import { answerHint } from "./phrases.ts";
 import type { Place } from "./places.ts";
 import type { Post, Posted } from "./post.ts";
@@ -11,6 +14,7 @@ import { type Page, type Rendered, renderReply } from "./render.ts";
 import { type Said, showingOf } from "./showing.ts";
 import { type Board, changeShown, keyOf, type Shown, withAnswered, withBoard } from "./shown.ts";
 import type { Photographs } from "./take-photograph.ts";
+import { isRefused } from "./trouble.ts";
 
 export interface Delivering {
   readonly store: Store;
@@ -18,6 +22,7 @@ export interface Delivering {
   readonly pictureOf: (svg: string) => Promise<Uint8Array>;
   readonly photographs: Pick<Photographs, "read">;
   readonly publicAddress: string | undefined;
+  readonly log: Log;
 }
 
 export interface Delivery {
@@ -44,7 +49,9 @@ export async function deliver(delivering: Delivering, delivery: Delivery): Promi
   const renderings = { whole: renderReply(reply, page), beside: renderReply(withoutQuestion(reply), page) };
   const plan = await planned(store, delivery, key, renderings);
   if (plan === undefined) return;
-  const rendered = plan.isBeside ? renderings.beside : renderings.whole;
+  const rendered = plan.isBeside
+    ? renderings.beside
+    : renderReply(withStanding(reply, plan.board.standing), page);
   const messages = await carriedOut(delivering, delivery, plan, rendered);
   await changeShown(store, place.conversation, "shown", (shown) =>
     withAnswered(
@@ -95,7 +102,7 @@ async function planned(
   key: string,
   { whole, beside }: Renderings,
 ): Promise<Plan | undefined> {
-  const { place, reply, person, after, saidIn } = delivery;
+  const { place, reply } = delivery;
   let plan: Plan | undefined;
   await changeShown(store, place.conversation, "showing", (shown) => {
     plan = undefined;
@@ -118,18 +125,7 @@ async function planned(
       return shown;
     }
     const edited = showing.where === "in" ? showing.board : undefined;
-    const board: Board = {
-      key,
-      case: reply.summary.case,
-      person,
-      messages: edited?.messages ?? [],
-      question: rendered.question,
-      subject: rendered.subject,
-      buttons: rendered.buttons.flat().map(({ pressed }) => pressed),
-      after: Math.max(after, ...known),
-      isSent: false,
-      ...(saidIn === undefined ? {} : { saidIn }),
-    };
+    const board = newBoard(delivery, key, { rendered, edited, isBeside, known });
     plan = { board, isSuspect: false, known, replyTo, isBeside, outdated: outdatedBy(shown, board, edited) };
     const others = shown.boards.filter((one) => one.key !== edited?.key);
     return withBoard({ ...shown, boards: others }, board);
@@ -137,9 +133,38 @@ async function planned(
   return plan;
 }
 
-/** Where several people talk: what was written, or, when nobody spoke, what the person was told last. */
+interface Showing {
+  readonly rendered: Rendered;
+  readonly edited: Board | undefined;
+  readonly isBeside: boolean;
+  readonly known: ReadonlySet<number>;
+}
+
+function newBoard(
+  { reply, person, after, saidIn }: Delivery,
+  key: string,
+  { rendered, edited, isBeside, known }: Showing,
+): Board {
+  const standing = isBeside ? undefined : standingSaid(reply, edited?.standing);
+  return {
+    key,
+    case: reply.summary.case,
+    person,
+    messages: edited?.messages ?? [],
+    question: rendered.question,
+    subject: rendered.subject,
+    buttons: rendered.buttons.flat().map(({ pressed }) => pressed),
+    after: Math.max(after, ...known),
+    isSent: false,
+    ...(standing === undefined ? {} : { standing }),
+    ...(saidIn === undefined ? {} : { saidIn }),
+  };
+}
+
+/** Where several people talk: what was written or pressed, or, when nobody spoke, what the person was told last. */
 function answeredBy({ boards }: Shown, { place, said, person }: Delivery): number | undefined {
-  if (place.isPrivate || said.by === "pressing") return undefined;
+  if (place.isPrivate) return undefined;
+  if (said.by === "pressing") return said.board.messages.at(-1);
   if (said.by === "writing") return said.message;
   return person === null ? undefined : boards.findLast((board) => board.person === person)?.messages.at(-1);
 }
@@ -162,10 +187,22 @@ async function carriedOut(
   const send = sender(delivering.post, delivery, plan);
   const attached = await attachments(delivering, rendered);
   const isEdit = board.messages.length > 0;
-  if (!isEdit) for (const posted of attached) await send(posted);
+  if (!isEdit) await sendAttached(delivering.log, attached, send);
   const messages = await showPages(delivering.post, delivery.place, board, rendered, send);
-  if (isEdit) for (const posted of attached) await send(posted);
+  if (isEdit) await sendAttached(delivering.log, attached, send);
   return messages;
+}
+
+/** A picture that the platform does not take is left out: the words stand without it. */
+async function sendAttached(log: Log, attached: readonly Posted[], send: Send): Promise<void> {
+  for (const posted of attached) {
+    try {
+      await send(posted);
+    } catch (failure) {
+      if (!isRefused(failure)) throw failure;
+      log.error(forTheLog(failure), "picture or file refused, left out");
+    }
+  }
 }
 
 type Send = (posted: Posted) => Promise<number>;
@@ -204,27 +241,4 @@ async function showPages(
   }
   for (const surplus of board.messages.slice(pages.length)) await post.retire(place, surplus, "message");
   return messages;
-}
-
-const mostInAlbum = 10;
-
-/** Drawings and charts as pictures, members' photographs, files; several pictures travel as one album. */
-async function attachments(
-  { pictureOf, photographs: keeper }: Delivering,
-  { pictures, photographs, files }: Rendered,
-): Promise<readonly Posted[]> {
-  const items: { readonly bytes: Uint8Array; readonly caption: string }[] = [];
-  for (const { svg, caption } of pictures) items.push({ bytes: await pictureOf(svg), caption });
-  for (const { photograph, caption } of photographs) {
-    const kept = await keeper.read(photograph);
-    if (kept !== undefined) items.push({ bytes: kept.bytes, caption });
-  }
-  const posted: Posted[] = [];
-  for (let from = 0; from < items.length; from += mostInAlbum) {
-    posted.push({ kind: "photographs", items: items.slice(from, from + mostInAlbum) });
-  }
-  for (const { name, text, caption } of files) {
-    posted.push({ kind: "file", name, bytes: new TextEncoder().encode(text), caption });
-  }
-  return posted;
 }

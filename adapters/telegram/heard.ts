@@ -8,8 +8,12 @@ export interface Heard {
   readonly text: string;
   /** A command, its name in small letters; the text is then what stands behind it. */
   readonly command?: string;
+  /** The command was given by the bot's name, as "/help@name". */
+  readonly isNamed?: true;
   /** The message of ours that is answered. */
   readonly inAnswerTo?: number;
+  /** Not said to the bot by name, by answering it or in private: read along in a chat set aside. */
+  readonly isOverheard?: true;
   /** Somebody else's post that is asked about. */
   readonly quoted?: { readonly from: User; readonly text: string; readonly post: Message };
 }
@@ -24,12 +28,12 @@ export function heardIn(message: Message, me: UserFromGetMe, isSetAside: boolean
   const isCalled = command !== undefined || entities.some((entity) => callsBot(entity, words, me));
   const answered = answeredPost(message);
   const text = withoutName(command?.rest ?? words, me);
-  const isHeard =
-    isCalled || message.chat.type === "private" || isSpokenTo(message, text, answered, me, isSetAside);
-  if (!isHeard) return undefined;
+  const isDirect = isCalled || message.chat.type === "private";
+  if (!isDirect && !isSpokenTo(message, text, answered, me, isSetAside)) return undefined;
   return {
     text,
-    ...(command === undefined ? {} : { command: command.name }),
+    ...(isDirect || answered !== undefined ? {} : { isOverheard: true }),
+    ...commandHeard(command),
     ...(answered?.from?.id === me.id ? { inAnswerTo: answered.message_id } : {}),
     ...(isCalled ? quotedIn(message, answered, me) : {}),
   };
@@ -70,6 +74,11 @@ function answeredPost({
   if (answered === undefined) return undefined;
   const opensTopic = is_topic_message === true && answered.message_id === message_thread_id;
   return opensTopic || answered.forum_topic_created !== undefined ? undefined : (answered as Message);
+}
+
+function commandHeard(command: ReturnType<typeof commandIn>): Pick<Heard, "command" | "isNamed"> {
+  if (command === undefined) return {};
+  return { command: command.name, ...(command.bot === undefined ? {} : { isNamed: true }) };
 }
 
 function commandIn(words: string, entities: readonly MessageEntity[]) {

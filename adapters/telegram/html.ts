@@ -69,3 +69,8 @@ export function entitiesOf({ spans, look }: Section): number {
   const marked = spans.filter(({ mark, link }) => mark !== undefined || link !== undefined).length;
   return marked + (look === "plain" ? 0 : 1);
 }
+
+/** The first `most` units of a text, never half a character. */
+export function begun(text: string, most: number): string {
+  return text.slice(0, most).replace(/[\uD800-\uDBFF]$/u, "");
+}

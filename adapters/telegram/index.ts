@@ -16,7 +16,7 @@ import { moveFollower } from "./follow-move.ts";
 import { forTheLog } from "./for-the-log.ts";
 import { hearMessages } from "./hear-message.ts";
 import { hearPress } from "./hear-press.ts";
-import { answerInline } from "./inline.ts";
+import { inlineAnswerer } from "./inline.ts";
 import { newestMessages } from "./newest-messages.ts";
 import { oneAtATime } from "./one-at-a-time.ts";
 import { persistently } from "./persistent.ts";
@@ -131,7 +131,7 @@ function doorFor(
     post,
     followMove,
     standings: standingsBy(api, records),
-    delivering: { store, post, pictureOf, photographs, publicAddress },
+    delivering: { store, post, pictureOf, photographs, publicAddress, log },
     inOrder: oneAtATime(),
     takePhotograph: photographTaker(api, { root, token }, photographs),
   };
@@ -147,13 +147,14 @@ function listen(client: Client, door: Door, wait: TelegramOptions["wait"]): void
       (failure) => sayMessageLost(door, first, failure),
     ),
   );
+  const answerWhileTyped = inlineAnswerer(door);
   client.on("message", async ({ message }) => {
     const move = movedBy(message);
     if (move === undefined) await hear(message);
     else await inPlace(message.chat.id, () => door.followMove(move.from, move.to), noWord);
   });
   client.on("inline_query", async ({ inlineQuery }) => {
-    await inPlace(inlineQuery.from.id, () => answerInline(door, inlineQuery), noWord);
+    await answerWhileTyped(inlineQuery);
   });
   client.on("callback_query", async ({ callbackQuery }) => {
     const chat = callbackQuery.message?.chat.id ?? callbackQuery.from.id;

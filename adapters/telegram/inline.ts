@@ -2,9 +2,12 @@
  * Inline mode: somebody types the bot's name and a few words in any chat, and chooses what to post there: two kinds side by side, or a
  * pinned answer. It is answered in a conversation of its own, so that no case is moved by it.
  */
+import { createHash } from "node:crypto";
 import type { InlineQuery, InlineQueryResultArticle } from "grammy/types";
 import type { IncomingMessage, Reply, Suggestion } from "../../bot/index.ts";
 import type { Door } from "./door.ts";
+import { forTheLog } from "./for-the-log.ts";
+import { begun } from "./html.ts";
 import { patiently } from "./patiently.ts";
 import { inlineHint } from "./phrases.ts";
 import { renderReply } from "./render.ts";
@@ -16,7 +19,7 @@ const mostPins = 8;
 const mostComparisons = 5;
 const cacheSeconds = 20;
 
-export async function answerInline(door: Door, { id, from, query }: InlineQuery): Promise<void> {
+async function answerInline(door: Door, { id, from, query }: InlineQuery): Promise<void> {
   const typed = query.trim().slice(0, 200);
   const results = typed.length < fewestLetters ? [] : await resultsFor(door, id, from.id, typed);
   const hint = results.length > 0 ? {} : { button: { text: inlineHint, start_parameter: "inline" } };
@@ -78,7 +81,9 @@ function kindOf({ say }: Suggestion): string {
   return say.slice(say.indexOf(": ") + 2);
 }
 
+/** Only what tells something: a question back helps nobody in whose chat it is posted. */
 function article(title: string, reply: Reply): readonly InlineQueryResultArticle[] {
+  if (!reply.blocks.some(({ kind }) => kind === "table" || kind === "pinned")) return [];
   const [page] = renderReply({
     ...reply,
     blocks: reply.blocks.filter(({ kind }) => kind !== "question"),
@@ -88,7 +93,7 @@ function article(title: string, reply: Reply): readonly InlineQueryResultArticle
     {
       type: "article",
       id: idOf(title),
-      title: title.slice(0, 100),
+      title: begun(title, 100),
       input_message_content: {
         message_text: page,
         parse_mode: "HTML",
@@ -98,7 +103,29 @@ function article(title: string, reply: Reply): readonly InlineQueryResultArticle
   ];
 }
 
-/** Ids have 64 bytes at most. */
+/** Ids have 64 bytes at most, and no two results the same: two comparisons often begin alike. */
 function idOf(title: string): string {
-  return Buffer.from(title).toString("base64url").slice(0, 64);
+  return createHash("sha256").update(title).digest("base64url");
+}
+
+/**
+ * Each letter that is typed asks anew: only the newest is answered, once, and in a row of its own. What comes too late is no use to anybody,
+ * and must not keep the person's messages waiting.
+ */
+export function inlineAnswerer(door: Door): (query: InlineQuery) => Promise<void> {
+  const newest = new Map<number, string>();
+  return async (query) => {
+    const { id, from } = query;
+    newest.set(from.id, id);
+    await door.inOrder(`inline:${from.id}`, async () => {
+      if (newest.get(from.id) !== id) return;
+      try {
+        await answerInline(door, query);
+      } catch (failure) {
+        door.log.warn(forTheLog(failure), "what was typed could not be answered in time");
+      } finally {
+        if (newest.get(from.id) === id) newest.delete(from.id);
+      }
+    });
+  };
 }

@@ -7,7 +7,7 @@ const mostPhotographs = 20;
 
 export interface PhotographsIn {
   readonly ids: readonly string[];
-  /** What to tell the sender when one of them could not be taken; then none counts. */
+  /** What to tell the sender when one of them could not be taken; the others and the words count. */
   readonly problem?: string;
 }
 
@@ -21,12 +21,14 @@ export async function photographsIn(
     .flatMap(fileOf)
     .slice(0, mostPhotographs);
   const ids: string[] = [];
+  const problems: string[] = [];
   for (const file of files) {
     const taken = await takePhotograph(file, by);
-    if (!taken.ok) return { ids: [], problem: taken.problem };
-    ids.push(taken.id);
+    if (taken.ok) ids.push(taken.id);
+    else problems.push(taken.problem);
   }
-  return { ids };
+  const [problem] = problems;
+  return { ids, ...(problem === undefined ? {} : { problem }) };
 }
 
 /** The largest size of a photograph, or a picture that was sent as a file. */

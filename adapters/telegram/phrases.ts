@@ -9,10 +9,18 @@ export const answerHint = "Answer by replying to this message.";
 /** Shown beside a pressed button that stands for nothing any more. */
 export const buttonHasLapsed = "This button has lapsed. Ask again, and use the newest message.";
 
+/** A command that is touched in the list is sent at once, with nothing behind it. */
+export const saidTogether = (example: string) =>
+  `That needs a few words behind the command, in one message, as in “${example}”.`;
+
 export const onlyInPrivate =
   "The answer is for you alone, and I may not write to you first. Open a private chat with me, press start, and ask again there.";
+export const onlyToAPerson =
+  "The answer is for one person alone, and you speak as the group. Say it here under your own name, and I answer you in private.";
 export const openPrivateChat = "open a private chat";
 
+export const onlyWords =
+  "I take in words and photographs, nothing else. Say in words what you see on the part.";
 export const photographTooLarge =
   "That file is larger than the 20 MB that Telegram hands over to me. Send it as a photograph, not as a file.";
 export const photographNotRead = "That photograph could not be read. Send it once more, as a photograph.";
@@ -28,6 +36,8 @@ export const chooseInTheGroup = "Send this in the club's group, not here.";
 
 export const listensHere =
   "From now on I read everything that is written here, and answer what is about a part.";
+export const listensOnceAllowed =
+  "I will, but Telegram still shows me only what is said to me. Make me an administrator of this group, or have my privacy mode switched off with BotFather and add me again.";
 export const listensNoMore =
   "From now on I answer here only when I am called by name, asked by a command, or replied to.";
 

@@ -2,6 +2,7 @@
 import type { Message } from "grammy/types";
 import type { Standing } from "../../bot/index.ts";
 import type { Door } from "./door.ts";
+import { patiently } from "./patiently.ts";
 import {
   chooseInTheGroup,
   chooseKeepersGroup,
@@ -9,6 +10,7 @@ import {
   keepersMeetHere,
   listensHere,
   listensNoMore,
+  listensOnceAllowed,
   onlyKeepersChoose,
 } from "./phrases.ts";
 import { chatOfCommunity, communityOf, type Place } from "./places.ts";
@@ -63,7 +65,8 @@ export async function obeyPlaceCommand(door: Door, obeying: Obeying): Promise<vo
       await changeTelegramPart(door.bot, place.community, `telegram:${obeying.speaker.id}`, {
         setAside: listens ? [...others, place.conversation] : others,
       });
-      return say(listens ? listensHere : listensNoMore);
+      if (!listens) return say(listensNoMore);
+      return say((await isShownAll(door, place.chat)) ? listensHere : listensOnceAllowed);
     }
   }
 }
@@ -88,4 +91,11 @@ async function mayChoose(door: Door, { id, isGroupItself }: Speaker, community: 
   const settings = telegramPart(await door.bot.settings(community));
   const standing = await door.standings.of(community, id, settings);
   return (["keeper", "owner"] satisfies Standing[] as readonly unknown[]).includes(standing);
+}
+
+/** Whether the platform hands over what is not said to the bot: its privacy mode is off, or it administers the chat. */
+async function isShownAll({ api, me }: Door, chat: number): Promise<boolean> {
+  if (me.can_read_all_group_messages) return true;
+  const { status } = await patiently(() => api.getChatMember(chat, me.id));
+  return status === "administrator";
 }

@@ -18,7 +18,10 @@ export interface Polling {
 }
 
 const POLL_SECONDS = 25;
+const MOST_AT_ONCE = 100;
 const NOT_ELECTED_MILLISECONDS = 300;
+/** So many that wait are brought again if this process dies. */
+const MOST_UNCONFIRMED = 90;
 /** How long what is being handled may keep us from looking for more. */
 const BUSY_MILLISECONDS = 500;
 /** How long a process that ends waits for what it is handling. */
@@ -57,7 +60,7 @@ type Book = ReturnType<typeof handlingBook>;
 async function fetched(polling: Polling, book: Book, waited: number, signal: AbortSignal): Promise<number> {
   const { api, allowed, log } = polling;
   const timeout = book.isBusy() ? 0 : POLL_SECONDS;
-  const wanted = { ...book.offset(), limit: 100, timeout, allowed_updates: [...allowed] };
+  const wanted = { ...book.offset(), limit: MOST_AT_ONCE, timeout, allowed_updates: [...allowed] };
   try {
     book.take(await api.getUpdates(wanted, signal as never));
     if (book.isBusy()) await Promise.race([book.oneHandled(), rest(BUSY_MILLISECONDS, signal)]);
@@ -117,9 +120,14 @@ function handlingBook(handle: Polling["handle"]) {
         );
       }
     },
+    /**
+     * The first that is not handled yet. The platform gives no more than a hundred from there: what would keep newer ones from everybody
+     * is confirmed before it is handled, and only lost if this process dies.
+     */
     offset(): { readonly offset?: number } {
-      const lowest = Math.min(...running.keys(), next ?? Number.POSITIVE_INFINITY);
-      return Number.isFinite(lowest) ? { offset: lowest } : {};
+      if (next === undefined) return {};
+      const oldest = next - MOST_UNCONFIRMED;
+      return { offset: Math.min(...[...running.keys()].filter((id) => id >= oldest), next) };
     },
     isBusy: () => running.size > 0,
     oneHandled: () => Promise.race(running.values()),

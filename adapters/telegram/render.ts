@@ -12,7 +12,7 @@ import {
 } from "../../bot/index.ts";
 import { changeoverPicture } from "../pictures/changeover-picture.ts";
 import { evidenceSection, standingSection, tableSections, withColon } from "./figures.ts";
-import { clean, type Mark, type Section, type Span } from "./html.ts";
+import { begun, clean, type Mark, type Section, type Span } from "./html.ts";
 import { captionOf, pagesOf } from "./pages.ts";
 
 /** What a button stands for: an answer, or words. */
@@ -199,7 +199,7 @@ function saying(choice: Choice): Button {
 
 function labelOf({ label, say }: Choice): string {
   const shown = [label, say].map((text) => clean(text).trim()).find((text) => text !== "") ?? "…";
-  return shown.length <= longestLabel ? shown : `${shown.slice(0, longestLabel - 1).trimEnd()}…`;
+  return shown.length <= longestLabel ? shown : `${begun(shown, longestLabel - 1).trimEnd()}…`;
 }
 
 /** As many beside each other as a telephone shows whole. */

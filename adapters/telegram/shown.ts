@@ -6,6 +6,7 @@
 import { createHash } from "node:crypto";
 import { z } from "zod";
 import { PressedAnswer, type Store } from "../../bot/index.ts";
+import { StandingSaid } from "./carried-standing.ts";
 
 const Pressed = z.union([z.strictObject({ answer: PressedAnswer }), z.strictObject({ say: z.string() })]);
 
@@ -26,6 +27,8 @@ const Board = z
     /** The newest message known in the chat when sending began: what is sent comes after it. */
     after: z.number(),
     isSent: z.boolean(),
+    /** Where its case stands, as the messages show it. */
+    standing: StandingSaid.optional(),
     /** Where its buttons are said, when that is another place than the one that shows it: a private answer to a group. */
     saidIn: z.strictObject({ conversation: z.string(), community: z.string() }).readonly().optional(),
   })
@@ -44,7 +47,8 @@ export type Shown = z.output<typeof Shown>;
 
 const kind = "telegram-place";
 const nothingShown: Shown = { boards: [], answered: [] };
-const mostBoards = 12;
+/** In a club's group a dozen people may be asked something at once, and come back from the garage after the others. */
+const mostBoards = 40;
 /** Updates wait a day at most on the platform; a place hears fewer than this of them at once. */
 const mostAnswered = 60;
 

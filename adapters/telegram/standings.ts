@@ -8,7 +8,7 @@ import { patiently } from "./patiently.ts";
 import { chatOfCommunity } from "./places.ts";
 import type { Records } from "./records.ts";
 import type { TelegramSettings } from "./settings.ts";
-import { troubleOf } from "./trouble.ts";
+import { isPassing, troubleOf } from "./trouble.ts";
 
 const FRESH_MILLISECONDS = 60_000;
 
@@ -54,7 +54,9 @@ async function asked(api: Api, chat: number): Promise<ReadonlyMap<number, Standi
       members.map(({ user, status }) => [user.id, status === "creator" ? "owner" : "keeper"] as const),
     );
   } catch (failure) {
-    if (troubleOf(failure).kind === "other") throw failure;
+    const trouble = troubleOf(failure);
+    // What passes is tried again: an administrator must not be told for a minute that they are none.
+    if (trouble.kind === "other" || isPassing(trouble)) throw failure;
     return new Map();
   }
 }

@@ -4,7 +4,7 @@ import type { Delivery } from "./deliver.ts";
 import { deliver } from "./deliver.ts";
 import type { Door } from "./door.ts";
 import { escapeHtml } from "./html.ts";
-import { onlyInPrivate, openPrivateChat } from "./phrases.ts";
+import { onlyInPrivate, onlyToAPerson, openPrivateChat } from "./phrases.ts";
 import { type Place, privatePlace } from "./places.ts";
 import { troubleOf } from "./trouble.ts";
 
@@ -19,6 +19,9 @@ export async function tellReply(door: Door, telling: Telling): Promise<void> {
     return;
   }
   const { conversation, community } = place;
+  const asked = telling.said.by === "writing" ? telling.said.message : undefined;
+  // An administrator who speaks as the group: that number is everybody's.
+  if (person < 0) return tellPlainly(door, place, asked, onlyToAPerson);
   const alone: Delivery = {
     place: await privatePlace(door.records, person),
     message: `${conversation} ${message}`,
@@ -30,16 +33,7 @@ export async function tellReply(door: Door, telling: Telling): Promise<void> {
   };
   if (await isTold(door, alone)) return;
   const url = `https://t.me/${door.me.username}?start=here`;
-  await tellPlainly(
-    door,
-    place,
-    telling.said.by === "writing" ? telling.said.message : undefined,
-    onlyInPrivate,
-    {
-      text: openPrivateChat,
-      url,
-    },
-  );
+  await tellPlainly(door, place, asked, onlyInPrivate, { text: openPrivateChat, url });
 }
 
 /** False when the place cannot be written to; other failures are thrown. */

@@ -57,6 +57,11 @@ export function isPassing({ kind }: Trouble): boolean {
   return kind === "unknown fate" || kind === "not sent" || kind === "too many";
 }
 
+/** The platform does not take what it was given, however often it is tried. */
+export function isRefused(failure: unknown): boolean {
+  return failure instanceof GrammyError && failure.error_code === 400 && troubleOf(failure).kind === "other";
+}
+
 /** Failures of the way there: no address, nobody listening. After that, nobody knows. */
 function wasNotSent({ error }: HttpError): boolean {
   const code = typeof error === "object" && error !== null && "code" in error ? error.code : undefined;

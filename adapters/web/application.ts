@@ -2,8 +2,9 @@
 import type { Context, MiddlewareHandler } from "hono";
 import { Hono } from "hono";
 import { matchedRoutes } from "hono/route";
+import { UnavailableError } from "../errors.ts";
 import { clientAddress } from "./client-address.ts";
-import { refuse } from "./respond.ts";
+import { isWebhook, refuse } from "./respond.ts";
 import { answerRoutes } from "./routes/answer.ts";
 import { carSheetRoutes } from "./routes/car-sheet.ts";
 import { chatRoutes } from "./routes/chat.ts";
@@ -16,8 +17,10 @@ import { handbookRoutes } from "./routes/handbook.ts";
 import { signInRoutes } from "./routes/sign-in.ts";
 import { watchingRoutes } from "./routes/watching.ts";
 import { webhookRoutes } from "./routes/webhook.ts";
+import { isFromHere } from "./same-origin.ts";
 import { securityHeaders } from "./security-headers.ts";
 import type { Site } from "./site.ts";
+import { formOf } from "./uploads.ts";
 
 export function applicationOf(site: Site): Hono {
   const app = new Hono();
@@ -37,20 +40,29 @@ export function applicationOf(site: Site): Hono {
   deskRoutes(app, site);
   deskExportRoutes(app, site);
   app.notFound((context) => refuse(context, site, "notFound"));
-  app.onError((failure, context) => {
+  app.onError(async (failure, context) => {
     // Whoever hung up in the middle waits for no answer, and is no fault of ours.
     if (context.req.raw.signal.aborted) return context.body(null, 400);
-    site.log.error({ err: failure, route: routeOf(context) }, "request failed");
-    return refuse(context, site, "fault");
+    const why = failure instanceof UnavailableError ? "unavailable" : "fault";
+    const told = { err: failure, route: routeOf(context) };
+    if (why === "fault") site.log.error(told, "request failed");
+    else site.log.warn(told, "request could not be answered now");
+    return refuse(context, site, why, await sentBy(context, site));
   });
   return app;
 }
 
-function limited({ limits, metrics, assets }: Site): MiddlewareHandler {
+/** What a form of ours had brought. */
+async function sentBy(context: Context, { address }: Site): Promise<Readonly<Record<string, string>>> {
+  const isForm = context.req.method === "POST" && !isWebhook(context) && isFromHere(context, address);
+  return isForm ? (await formOf(context)).fields : {};
+}
+
+function limited(site: Site): MiddlewareHandler {
   return async (context, next) => {
-    if (limits.requests.take(clientAddress(context))) return next();
-    metrics.refused("rate");
-    return refuse(context, { assets }, "tooMuch");
+    if (site.limits.requests.take(clientAddress(context, site))) return next();
+    site.metrics.refused("rate");
+    return refuse(context, site, "tooMuch");
   };
 }
 

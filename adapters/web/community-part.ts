@@ -27,12 +27,13 @@ export async function pinnedEntries(
   shown: CommunityShown,
 ): Promise<readonly Entry[]> {
   const parts = knowledge().flatMap(({ handbook: { cover, parts: kinds } }) =>
-    kinds.map(({ id, name }) => ({ book: cover.id, id, name })),
+    kinds.map(({ id, name }) => ({ book: cover.id, bookName: cover.name, id, name })),
   );
   return (await pages.pins(shown.id)).flatMap(({ block, handbook, part, question }) => {
     const place = parts.find(({ book, id }) => book === handbook && (part === null || id === part));
     if (place === undefined) return [];
     const path = `/handbook/${place.book}/${place.id}#pinned`;
-    return [{ kind: "pin" as const, name: question ?? block.text.slice(0, 120), context: place.name, path }];
+    const context = part === null ? place.bookName : place.name;
+    return [{ kind: "pin" as const, name: question ?? block.text.slice(0, 120), context, path }];
   });
 }

@@ -13,7 +13,11 @@ export function deskConversation({ id }: OpenSession): string {
 
 /** What was said last at the desk in this session, with its reply. */
 export async function lastAtDesk(site: Site, session: OpenSession): Promise<Turn | undefined> {
-  return (await turnsOf(site.store, deskConversation(session))).at(-1);
+  return (await turnsAtDesk(site, session)).at(-1);
+}
+
+function turnsAtDesk({ store }: Site, session: OpenSession): Promise<readonly Turn[]> {
+  return turnsOf(store, deskConversation(session));
 }
 
 /** Says what a form of the desk says; nothing when it says nothing. */
@@ -22,7 +26,7 @@ export async function sayAtDesk(
   session: OpenSession,
   fields: Readonly<Record<string, string>>,
 ): Promise<void> {
-  const said = saidIn(wordsOf(fields), await lastAtDesk(site, session));
+  const said = saidIn(wordsOf(fields), await turnsAtDesk(site, session));
   if (said === undefined) return;
   const { guest } = session;
   const speaker = { conversation: deskConversation(session), ...guest };

@@ -3,6 +3,7 @@
  * They are shown as images and never put into a page: whatever a drawing holds, it can do nothing there.
  */
 import { createHash } from "node:crypto";
+import type { QuestionBlock } from "../../bot/index.ts";
 import { type Feature, featureById, type Handbook, partById } from "../../knowledge/index.ts";
 
 export interface Drawings {
@@ -14,10 +15,12 @@ export interface Drawings {
   readonly found: (name: string) => string | undefined;
   /** What a drawing says of itself. */
   readonly words: (svg: string) => string;
-  /** Address and words of a feature's drawing, in whichever handbook has that part. */
-  readonly ofFeature: (part: string, feature: string) => Shown | undefined;
-  readonly ofState: (part: string, feature: string, state: string) => Shown | undefined;
+  /** Address and words of the drawing of what is asked, in the handbook that has that part and asks so. */
+  readonly ofFeature: (part: string, asked: Asked) => Shown | undefined;
+  readonly ofState: (part: string, asked: Asked, state: string) => Shown | undefined;
 }
+
+type Asked = Pick<QuestionBlock, "feature" | "text">;
 
 export interface Shown {
   readonly address: string;
@@ -27,6 +30,9 @@ export interface Shown {
 // Drawings are in one colour, that of the text around them; as an image there is none, so the theme is said here.
 const THEME =
   "<style>svg{color:#1c1b19}@media(prefers-color-scheme:dark){svg{color:#e9e6de}}@media print{svg{color:#000}}</style>";
+
+/** Black or coloured by itself: it keeps its paper. */
+const OWN_PAPER = "<style>@media(prefers-color-scheme:dark){svg{background:#e9e6de}}</style>";
 
 const nameForm = /^[0-9a-f]{20}\.svg$/u;
 
@@ -54,13 +60,15 @@ export function drawingsOf(handbooks: () => readonly Handbook[]): Drawings {
     if (nameForm.test(short)) return `/drawings/${short}`;
     return `data:image/svg+xml;base64,${Buffer.from(svg).toString("base64")}`;
   };
-  const featureIn = (part: string, id: string) => {
-    for (const handbook of served()) {
+  const featureIn = (part: string, { feature: id, text }: Asked) => {
+    const found = served().flatMap((handbook) => {
       const kind = partById(handbook, part);
       const feature = kind && featureById(kind, id);
-      if (feature !== undefined) return { handbook, feature };
-    }
-    return undefined;
+      return feature === undefined ? [] : [{ handbook, feature }];
+    });
+    const asking = found.filter(({ feature }) => text.includes(feature.question));
+    const [whole] = asking.toSorted((one, other) => lengthOf(other.feature) - lengthOf(one.feature));
+    return whole ?? found[0];
   };
   const shown = (handbook: Handbook, path: string | undefined): Shown | undefined => {
     const svg = path === undefined ? undefined : handbook.drawings.get(path);
@@ -71,15 +79,19 @@ export function drawingsOf(handbooks: () => readonly Handbook[]): Drawings {
     shortened,
     words: wordsOf,
     found: (name) => byName.get(name),
-    ofFeature(part, id) {
-      const found = featureIn(part, id);
+    ofFeature(part, asked) {
+      const found = featureIn(part, asked);
       return found && shown(found.handbook, found.feature.drawing);
     },
-    ofState(part, id, state) {
-      const found = featureIn(part, id);
+    ofState(part, asked, state) {
+      const found = featureIn(part, asked);
       return found && shown(found.handbook, stateDrawing(found.feature, state));
     },
   };
+}
+
+function lengthOf({ question }: Feature): number {
+  return question.length;
 }
 
 function stateDrawing(feature: Feature, state: string): string | undefined {
@@ -91,7 +103,8 @@ function nameOf(svg: string): string {
 }
 
 function themed(svg: string): string {
-  return svg.replace(/<svg\b[^>]*>/u, (tag) => `${tag}${THEME}`);
+  const theme = svg.includes("currentColor") ? THEME : OWN_PAPER;
+  return svg.replace(/<svg\b[^>]*>/u, (tag) => `${tag}${theme}`);
 }
 
 /** What a drawing says of itself: its description, else its title. */

@@ -4,6 +4,7 @@
  */
 import { createHash } from "node:crypto";
 import type { Notice } from "../../bot/index.ts";
+import { chatFields } from "./render/rendering.ts";
 import { renderTurn } from "./render/turns.ts";
 import type { Site } from "./site.ts";
 import { addTurn, lightened, type Turn } from "./transcript.ts";
@@ -49,6 +50,8 @@ async function tell(site: Site, { id, to, reply }: Notice): Promise<void> {
     blocks: lightened(reply.blocks, site.drawings),
   };
   await addTurn(site.store, to.conversation, "web", turn);
-  const rendering = { drawings: site.drawings, units: "metric", part: null } as const;
+  // Whose page it arrives on puts its own token in.
+  const controls = { action: "/said", hidden: chatFields("", turn.id) };
+  const rendering = { drawings: site.drawings, units: "metric", part: null, controls } as const;
   site.live.tell(to.conversation, renderTurn(turn, rendering).markup);
 }

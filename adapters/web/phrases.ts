@@ -13,6 +13,8 @@ export const pageTitle = (title: string) => `${title} · ${siteName}`;
 
 export const visitorCalled = (mark: string) => `visitor ${mark}`;
 
+const withArticle = (noun: string) => `${/^[aeiou]/iu.test(noun) ? "an" : "a"} ${noun}`;
+
 // The chat
 export const chat = {
   title: "Ask about a part",
@@ -24,25 +26,26 @@ export const chat = {
   saySomething: "What do you see?",
   photographs: "Photographs",
   photographsHint: "JPEG, PNG or WebP, up to four, 8 MB each. Their place and camera data are removed.",
+  tooManyPhotographs: "Send at most four photographs at once, of 8 MB each.",
   send: "Send",
   sending: "Sending…",
   sendReading: "Give this",
-  reading: "Reading",
+  fields: { measurement: "Reading", date: "Date", words: "Your answer", choice: "Your answer" },
   unit: "Unit",
   dateHint: "Month and year is best, such as May 1980",
   examples: "For example",
+  whichIsThis: (part: string) => `which ${part} is this?`,
   answers: "Answers",
   share: "Make a page of this answer",
   shareHint: "It gets an address that anybody who has it can read. You can withdraw it.",
   lost: "That did not get through. Nothing was kept; please send it again.",
   savedFile: (name: string) => `Save ${name}`,
-  drawing: "Drawing",
 } as const;
 
 // Page of an answer
 export const answerPage = {
   asked: "Asked",
-  wanted: (part: string, goal: string) => `About a ${part}: ${goal}.`,
+  wanted: (part: string, goal: string) => `About ${withArticle(part)}: ${goal}.`,
   thing: (thing: string) => `The ${thing}`,
   seen: "What was seen",
   saidAs: (words: string) => `said as “${words}”`,
@@ -53,7 +56,6 @@ export const answerPage = {
   answer: "Answer",
   open: "What is open",
   sources: "Sources",
-  basis: "What it rests on",
   cite: "Cite",
   citeHint: "To quote this page:",
   copy: "Copy",
@@ -68,7 +70,6 @@ export const answerPage = {
 
 export const evidence = {
   speaksFor: (name: string) => `for ${name}`,
-  towards: (name: string) => `towards ${name}`,
   caption:
     "Weights of evidence: bars to the right speak for the first, to the left, hatched, for the second; longer is heavier.",
 } as const;
@@ -81,13 +82,18 @@ export const refusals = {
   tooMuchText: "Wait a minute, then try again.",
   tooLarge: "Too large",
   tooLargeText: "Send fewer or smaller photographs, or a shorter text.",
+  noAnswer: "There is no answer to make a page of",
+  noAnswerText: "The handbook it came from may no longer answer here. Ask again, then share the new answer.",
   stale: "This page has grown old",
   staleText: "Open it again and repeat what you did; nothing was changed.",
   notAllowed: "Not for you",
   notAllowedText: "This is open to keepers who have signed in.",
   fault: "Something went wrong here",
   faultText: "It is noted. What was said before still stands.",
-  notAPicture: "That is no photograph that can be read.",
+  unavailable: "Not able to answer just now",
+  unavailableText:
+    "What you sent was not kept. Send it again in a minute; what was said before still stands.",
+  sent: "What you sent, to copy it",
 } as const;
 
 // Handbook
@@ -125,7 +131,6 @@ export const handbookPage = {
   each: "Each version",
   tells: "Tells, and how to check them",
   check: "How to check",
-  why: "Why it tells",
   effort: "Effort",
   tools: "Tools",
   photographDoes: "A photograph does.",
@@ -134,21 +139,17 @@ export const handbookPage = {
   noPins: "Nothing is pinned here yet.",
   needs: "Also needs",
   material: "Material",
-  remarks: "Remarks",
   resembles: "Easily taken for it",
   sources: "Sources",
   noSources: "The handbook names no source.",
   edition: (name: string, edition: string, edited: string) => `${name}, edition ${edition}, closed ${edited}`,
-  askAbout: (part: string) => `Ask about a ${part}`,
+  askAbout: (part: string) => `Ask about ${withArticle(part)}`,
   kinds: { part: "part", version: "version", tell: "tell", misbelief: "often said", pin: "pinned answer" },
 } as const;
 
 // Doors for forums
 export const embed = {
   title: "Ask about a part",
-  say: "What do you see?",
-  send: "Ask",
-  again: "Ask something else",
   openPage: "Open in a window of its own",
 } as const;
 
@@ -175,6 +176,7 @@ export const doors = {
     ["409", "this delivery was made before"],
     ["413", "too large"],
     ["429", "too many deliveries in a minute"],
+    ["503", "not able to answer just now: nothing was kept, send it again later"],
   ] as const,
 } as const;
 
@@ -187,7 +189,6 @@ export const signIn = {
   spent: "This link was used or is too old. Ask for a new one.",
   out: "Sign out",
   isOut: "You have signed out.",
-  signedInAs: (name: string) => `Signed in as ${name}`,
 } as const;
 
 // The keepers' desk
@@ -240,6 +241,7 @@ export const desk = {
   dismiss: "Dismiss",
   exportHint:
     "As files, to keep or to work with elsewhere. The sightings are in the form that the changeover command reads.",
+  everything: "Of all handbooks",
   sightings: (part: string) => `Sightings of the ${part}, as CSV`,
   sayAnything: "Say anything else to the bot as yourself",
   say: "Say",
@@ -247,7 +249,8 @@ export const desk = {
 
 // The car sheet
 export const carSheet = {
-  title: (handbook: string) => `Car sheet: ${handbook}`,
+  title: (thing: string, handbook: string) =>
+    `${thing.charAt(0).toUpperCase()}${thing.slice(1)} sheet: ${handbook}`,
   asPdf: "The same as PDF",
   thingUnknown: (thing: string) => `Nothing was told of the ${thing} itself.`,
   atAGlance: "At a glance",

@@ -30,10 +30,10 @@ export interface Said {
   readonly shown: string;
 }
 
-/** What was said; undefined when the form says nothing. `last`: the turn before, whose labels name what was pressed. */
+/** What was said; undefined when the form says nothing. `turns`: those before, whose labels name what was pressed. */
 export function saidIn(
   fields: Readonly<Record<string, unknown>>,
-  last: Turn | undefined,
+  turns: readonly Turn[],
   photographs: readonly string[] = [],
 ): Said | undefined {
   const parsed = SaidForm.safeParse(fields);
@@ -42,7 +42,7 @@ export function saidIn(
   const id = messageId(form, photographs);
   if (form.feature !== "" && form.state !== "") {
     const answer = { feature: form.feature, state: form.state };
-    return { id, answer, shown: labelOf(last, answer) };
+    return { id, answer, shown: labelOf(turns, answer) };
   }
   if (form.feature !== "" && form.reading.trim() !== "") {
     const reading = withUnit(form.reading.trim(), form.unit);
@@ -58,8 +58,9 @@ function withUnit(reading: string, unit: string): string {
   return unit === "" || /[a-z"'″′]\s*$/iu.test(reading) ? reading : `${reading} ${unit}`;
 }
 
-function labelOf(last: Turn | undefined, { feature, state }: { feature: string; state: string }): string {
-  for (const block of last?.blocks ?? []) {
+function labelOf(turns: readonly Turn[], { feature, state }: { feature: string; state: string }): string {
+  // A keeper's answer may have come in between.
+  for (const block of turns.toReversed().flatMap(({ blocks }) => blocks)) {
     if (block.kind !== "question" || block.feature !== feature) continue;
     const pressed = block.answers.find(({ id }) => id === state);
     if (pressed !== undefined) return pressed.label;

@@ -24,7 +24,8 @@ export const securityHeaders: MiddlewareHandler = async (context, next) => {
   const isEmbedded = /^\/embed(?:\/|$)/u.test(context.req.path);
   context.header("content-security-policy", isEmbedded ? framed : alone);
   context.header("x-content-type-options", "nosniff");
-  context.header("referrer-policy", "no-referrer");
+  // Not "no-referrer": forms would then come with the origin "null" (Fetch standard, "append a request Origin header").
+  context.header("referrer-policy", "same-origin");
   context.header("cross-origin-opener-policy", "same-origin");
   context.header("cross-origin-resource-policy", isEmbedded ? "cross-origin" : "same-origin");
   context.header("permissions-policy", "camera=(), geolocation=(), microphone=()");

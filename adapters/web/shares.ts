@@ -45,11 +45,16 @@ export async function sharedAnswer(
   return card === null ? undefined : { ...share, card };
 }
 
-/** Withdraws a page; false when it is not that person's. */
-export async function withdrawShare(store: Store, clock: Clock, id: string, by: string): Promise<boolean> {
+/** Withdraws a page; false when it is none of these persons', as whom one and the same is known. */
+export async function withdrawShare(
+  store: Store,
+  clock: Clock,
+  id: string,
+  persons: readonly string[],
+): Promise<boolean> {
   const share = await sharedAnswer(store, id);
-  if (share?.by !== by) return false;
-  const change = { kind: sharedAnswerKind, id, by, at: clock.milliseconds(), why: "withdrawn" };
+  if (share === undefined || !persons.includes(share.by)) return false;
+  const change = { kind: sharedAnswerKind, id, by: share.by, at: clock.milliseconds(), why: "withdrawn" };
   return await store.advance(change, (state) => {
     const parsed = Share.safeParse(state);
     if (!parsed.success) return { state, outcome: false };

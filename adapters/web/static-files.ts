@@ -38,8 +38,13 @@ export function staticFile(name: string): StaticFile | undefined {
 export const assets: Assets = { styles: versioned("styles.css"), script: versioned("page.js") };
 
 function versioned(name: string): string {
+  return `/static/${name}?v=${versionOf(name)}`;
+}
+
+/** What stands for the content of a file that is there. */
+export function versionOf(name: string): string {
   const digest = createHash("sha256")
     .update(files.get(name)?.text ?? "")
     .digest("hex");
-  return `/static/${name}?v=${digest.slice(0, 12)}`;
+  return digest.slice(0, 12);
 }

@@ -46,7 +46,7 @@ export async function takenIn(
 ): Promise<TakenIn> {
   const isFit = files.length <= mostPhotographs && files.every(({ size }) => size <= photographBytes);
   if (!isFit || (keeper === undefined && files.length > 0)) {
-    return { ok: false, message: chat.photographsHint };
+    return { ok: false, message: chat.tooManyPhotographs };
   }
   const ids: string[] = [];
   for (const file of files) {

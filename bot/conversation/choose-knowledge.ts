@@ -5,7 +5,7 @@ import { type Conversation, caseInHand, findCase } from "./conversation.ts";
 import { contextOf, longestMessage } from "./hear.ts";
 import type { Knowledge } from "./knowledge.ts";
 
-/** Ties go to the case in hand, then to the order of the list. Throws RangeError on an empty list. */
+/** Ties go to the longer name ("hand wheel" to the book that has more than wheels), to the case in hand, then to the order of the list. Throws RangeError on an empty list. */
 export function chooseKnowledge(
   loaded: readonly Knowledge[],
   conversation: Conversation,
@@ -22,7 +22,9 @@ export function chooseKnowledge(
   const text = (message.text ?? "").slice(0, longestMessage);
   const spoken = (knowledge: Knowledge): number => {
     const { parts, car } = readMessage(text, knowledge.lexicon, contextOf(undefined, today));
-    return parts.length + 2 * car.filter((finding) => finding.about === "model").length;
+    const named = parts.length + 2 * car.filter((finding) => finding.about === "model").length;
+    const letters = parts.reduce((sum, { words }) => sum + words.length, 0);
+    return named + letters / (2 * longestMessage);
   };
   return loaded.reduce((best, one) => (spoken(one) > spoken(best) ? one : best), current);
 }

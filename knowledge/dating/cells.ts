@@ -87,3 +87,13 @@ export function cellsOf(grid: CellGrid, interval: Interval): CellRange | undefin
 export function instantOf(grid: CellGrid, border: number): number {
   return grid.from + border * grid.cell;
 }
+
+/** An instant of the window: a border that lies beyond either end counts as that end. */
+export function instantWithin(grid: CellGrid, border: number): number {
+  return instantOf(grid, Math.min(grid.cells, Math.max(0, border)));
+}
+
+/** From half a cell before one border to half a cell after another, cut at the window: no car was built before or after it. */
+export function stretchAround(grid: CellGrid, first: number, last: number): Interval {
+  return { from: instantWithin(grid, first - 0.5), to: instantWithin(grid, last + 0.5) };
+}

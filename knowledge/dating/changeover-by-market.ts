@@ -4,7 +4,7 @@ import type { Interval } from "../calendar/interval.ts";
 import { byCodeUnit } from "../handbook/problem.ts";
 import { sharesOf } from "./as-built-shares.ts";
 import { borderLikelihoods, type LikelihoodGround } from "./border-likelihood.ts";
-import { type CellGrid, cellGrid, instantOf } from "./cells.ts";
+import { type CellGrid, cellGrid, instantWithin, stretchAround } from "./cells.ts";
 import { borderPrior, circumstances, overlapMonths, widthPrior } from "./change-priors.ts";
 import type { AsBuiltShares } from "./changeover.ts";
 import { aroundCommonDate, type GroupSums } from "./common-date.ts";
@@ -101,8 +101,8 @@ function described(
   const shares = sharesOf(sums.joint, widths, grid.cells).map((sum) => sum / total);
   return {
     market,
-    interval: { from: instantOf(grid, run.first - 0.5), to: instantOf(grid, run.last + 0.5) },
-    median: instantOf(grid, spreadQuantile(weights, 0.5)),
+    interval: stretchAround(grid, run.first, run.last),
+    median: instantWithin(grid, spreadQuantile(weights, 0.5)),
     onCommonDate: sums.common / total,
     sightings,
     asBuilt: { from: grid.from, cell: grid.cell, new: shares },

@@ -3,7 +3,7 @@
 import type { Interval } from "../calendar/interval.ts";
 import { betaAtMost } from "../numbers/beta-distribution.ts";
 import { normaliseLogarithms } from "../numbers/log-sum-exp.ts";
-import { type CellGrid, cellGrid, instantOf } from "./cells.ts";
+import { type CellGrid, cellGrid, instantWithin, stretchAround } from "./cells.ts";
 import { type MeanShares, meanShares, withImprecise } from "./chain-imprecise.ts";
 import { type ChainPass, type ChainPriors, chainPass } from "./chain-passes.ts";
 import { type ChainGroup, type ChainSighting, groupChain } from "./chain-reports.ts";
@@ -181,9 +181,9 @@ function described(ground: ChainGround, ramp: Float64Array): ChainChangeover {
   });
   const run = shortestRun(middles, LEVEL);
   return {
-    interval: { from: instantOf(grid, run.first / 2 - 0.5), to: instantOf(grid, run.last / 2 + 0.5) },
+    interval: stretchAround(grid, run.first / 2, run.last / 2),
     intervalChance: run.chance,
-    median: instantOf(grid, spreadQuantile(middles, 0.5) / 2),
+    median: instantWithin(grid, spreadQuantile(middles, 0.5) / 2),
     overlaps,
     middles,
   };

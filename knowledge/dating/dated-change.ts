@@ -2,7 +2,7 @@
 // with every sighting.
 import type { Interval } from "../calendar/interval.ts";
 import { borderLikelihoods, type LikelihoodGround, type LikelihoodMemory } from "./border-likelihood.ts";
-import { type CellGrid, instantOf } from "./cells.ts";
+import { type CellGrid, instantWithin, stretchAround } from "./cells.ts";
 import { borderPrior, circumstances, overlapMonths, type StatedChange, widthPrior } from "./change-priors.ts";
 import {
   borderWeights,
@@ -105,9 +105,9 @@ export function whenChanged(posterior: PosteriorMargin): DatedChange {
   const weights = borderWeights(posterior);
   const run = shortestRun(weights, LEVEL);
   return {
-    interval: { from: instantOf(grid, run.first - 0.5), to: instantOf(grid, run.last + 0.5) },
+    interval: stretchAround(grid, run.first, run.last),
     intervalChance: run.chance,
-    median: instantOf(grid, spreadQuantile(weights, 0.5)),
+    median: instantWithin(grid, spreadQuantile(weights, 0.5)),
     newThroughout: (weights[0] as number) / total,
     oldThroughout: (weights[grid.cells] as number) / total,
   };

@@ -35,11 +35,12 @@ export interface UseLimit {
 
 export interface UseEnd {
   /**
-   * Until when (from when) use is proved: a car known to the year alone may have been built on its first day (last day).
-   * The latest beginning of a build interval, for a first sighting the last instant of the earliest to end, of those that
-   * are as built with .9 or more; undefined for none.
+   * Until when (from when) use is proved, by the sightings that are as built with .9 or more; undefined for none. A car known
+   * to the year alone may have been built on its first day (last day).
    */
   readonly atLeast?: number;
+  /** The build dates of the car that proves it; of several the closest known. */
+  readonly atLeastBuilt?: Interval;
   readonly solow: Result<UseLimit, Refusal>;
   readonly straussSadler: Result<UseLimit, Refusal>;
   readonly robertsSolow: Result<UseLimit, Refusal>;
@@ -89,10 +90,11 @@ function useEnd(
   }));
   const inMonths = (estimate: Result<EndEstimate, Refusal>): Result<UseLimit, Refusal> =>
     estimate.ok ? found(useLimit(estimate.value, scale, isFirst)) : estimate;
+  const proving = outermost(trusted, isFirst);
   return found({
-    ...(trusted.length === 0
+    ...(proving === undefined
       ? {}
-      : { atLeast: isFirst ? provedFrom(trusted, scale.window) : provedUntil(trusted, scale.window) }),
+      : { atLeast: proved(proving, scale.window, isFirst), atLeastBuilt: proving }),
     solow: inMonths(solowEnd({ ...rest, places })),
     straussSadler: inMonths(straussSadlerEnd(record)),
     robertsSolow: inMonths(robertsSolowEnd(record)),
@@ -103,12 +105,17 @@ function useEnd(
 /** Less than a minute, in months: the end of an interval does not belong to it. */
 const DUST = 1e-5;
 
-function provedUntil(builds: readonly Interval[], window: Interval): number {
-  return Math.max(window.from, ...builds.map(({ from }) => from));
+/** The interval that begins last, or for a first sighting the one that ends first; of several the shortest. */
+function outermost(builds: readonly Interval[], isFirst: boolean): Interval | undefined {
+  const length = ({ from, to }: Interval): number => to - from;
+  const [found] = [...builds].sort(
+    (one, other) => (isFirst ? one.to - other.to : other.from - one.from) || length(one) - length(other),
+  );
+  return found;
 }
 
-function provedFrom(builds: readonly Interval[], window: Interval): number {
-  return Math.min(window.to - DUST, ...builds.map(({ from, to }) => Math.max(from, to - DUST)));
+function proved({ from, to }: Interval, window: Interval, isFirst: boolean): number {
+  return isFirst ? Math.min(window.to - DUST, Math.max(from, to - DUST)) : Math.max(window.from, from);
 }
 
 function useLimit(estimate: EndEstimate, scale: ProductionScale, isFirst: boolean): UseLimit {

@@ -10,13 +10,16 @@ export interface LikelyMonth {
 }
 
 /**
- * The calendar month with the greatest chance, ties to the earlier one; undefined when all of the weight says that the window
- * saw no change. A border's weight is spread half a cell to either side, as for the interval. O(borders).
+ * The calendar month with the greatest chance, ties to the earlier one; undefined when none holds one chance in twenty, or
+ * all of the weight says that the window saw no change. A border's weight is spread half a cell to either side, as for the interval. O(borders).
  */
 export function likelyMonth(posterior: ChangeoverPosterior): LikelyMonth | undefined {
   const { grid, total } = posterior;
   return likeliestMonth(borderWeights(posterior), (border) => instantOf(grid, border), total);
 }
+
+/** A month less likely than this does not stand out. Ours, no source. */
+const STANDS_OUT = 0.05;
 
 /** The same from weights on places at even distances, of which the first and the last say that nothing changed. */
 export function likeliestMonth(
@@ -33,5 +36,6 @@ export function likeliestMonth(
     }
   });
   const [best] = [...months].sort(([one, first], [other, second]) => second - first || one - other);
-  return best && { month: { from: best[0], to: best[0] + 1 }, chance: best[1] / total };
+  const chance = best === undefined ? 0 : best[1] / total;
+  return best && chance >= STANDS_OUT ? { month: { from: best[0], to: best[0] + 1 }, chance } : undefined;
 }

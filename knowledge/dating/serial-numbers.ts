@@ -19,9 +19,12 @@ export interface NumbersBuilt {
   readonly chanceAbove: (built: number) => number;
 }
 
+/** Beyond nine figures the logarithms of the formula lose the digits that tell one number from the next. */
+const MOST = 999_999_999;
+
 /**
- * Numbers built from observed serials, first number `first` (1 when left out); refused for no serials, or one below the
- * first. With k serials up to m: P(N = n) = (k−1)/k · C(m−1, k−1)/C(n, k), P(N > x) = C(m−1, k−1)/C(x, k−1),
+ * Numbers built from observed serials, first number `first` (1 when left out); refused for no serials, one below the
+ * first, or one of more than nine figures. With k serials up to m: P(N = n) = (k−1)/k · C(m−1, k−1)/C(n, k), P(N > x) = C(m−1, k−1)/C(x, k−1),
  * mean (m−1)(k−1)/(k−2), variance (m−1)(m−k+1)(k−1)/((k−3)(k−2)²).
  * L. A. Goodman, "Serial number analysis", Journal of the American Statistical Association 47, 1952.
  */
@@ -30,6 +33,9 @@ export function numbersBuilt(serials: readonly number[], first = 1): Result<Numb
   if (distinct.length === 0) return refused("too-few-sightings", "it needs a serial");
   if (distinct.some((serial) => !Number.isInteger(serial) || serial < 1)) {
     return refused("out-of-range", `serials are whole numbers from ${first} on`);
+  }
+  if (distinct.some((serial) => serial > MOST)) {
+    return refused("out-of-range", "a serial has no more than nine figures");
   }
   const k = distinct.length;
   const m = distinct.reduce((most, serial) => Math.max(most, serial), 0);

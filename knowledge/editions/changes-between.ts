@@ -29,7 +29,7 @@ export function* findingChanges(older: Handbook, newer: Handbook): InPieces<read
     ...thingChanges("market", before.markets, after.markets, {}, rest),
     ...otherwise(before.production, after.production, "the yearly production"),
     ...otherwise(before.serials, after.serials, "the serial scheme"),
-    ...thingChanges("source", named(older.sources), named(newer.sources), {}, rest),
+    ...thingChanges("source", named(older.sources), named(newer.sources), {}, restBut("short")),
     ...otherwise(coverOf(older), coverOf(newer), "the cover"),
     ...otherwise([...older.drawings], [...newer.drawings], "the drawings"),
     ...learntAnew(older, newer),
@@ -56,7 +56,7 @@ function partChanges(older: PartKind, newer: PartKind): readonly HandbookChange[
     ...both(older.features, newer.features).flatMap(([one, other]) =>
       thingChanges("state", states(one), states(other), { part }, rest),
     ),
-    ...thingChanges("misbelief", claimed(older), claimed(newer), { part }, rest),
+    ...thingChanges("misbelief", claimed(older), claimed(newer), { part }, restBut("claim")),
     ...thingChanges("mounting", older.mountings, newer.mountings, { part }, rest),
     ...otherwise(older.fits, newer.fits, "what fits what", part),
     ...otherwise(older.causes, newer.causes, "the hidden causes", part),
@@ -96,6 +96,14 @@ function thingChanges<T extends Thing>(
 }
 
 const rest: Rest<Thing> = ({ id: _, name: __, ...others }) => ({ description: others });
+
+/** The same without what it is called by: a new name is told as one. */
+const restBut =
+  (called: string): Rest<Thing> =>
+  (thing) => {
+    const others = Object.entries(thing).filter(([key]) => key !== "id" && key !== "name" && key !== called);
+    return { description: Object.fromEntries(others) };
+  };
 
 const featureRest: Rest<Feature> = (feature) => {
   const {

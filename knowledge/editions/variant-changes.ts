@@ -14,9 +14,11 @@ export function variantChanges(part: PartKind, older: Variant, newer: Variant): 
     const [before, after] = [older[which].map(periodText), newer[which].map(periodText)];
     return before.join() === after.join() ? [] : [{ about: "periods", ...where, which, before, after }];
   });
-  const words = Object.entries(restOf(newer)).flatMap(([key, said]) =>
-    JSON.stringify(said) === JSON.stringify(restOf(older)[key]) ? [] : [key],
-  );
+  const [was, is] = [restOf(older), restOf(newer)];
+  const words = [
+    ...Object.keys(is).filter((key) => JSON.stringify(is[key]) !== JSON.stringify(was[key])),
+    ...(areSourcesSame(older, newer) ? [] : ["sources"]),
+  ];
   const reworded: readonly HandbookChange[] =
     words.length === 0
       ? []
@@ -74,6 +76,17 @@ function periodText({ from, to, share = 1, models = [], trims = [], markets = []
   return `${from} to ${to}${limits.length === 0 ? "" : ` (${limits.join("; ")})`}`;
 }
 
+/** A claim that is new or gone is told as such; of the others each has its own, in whatever order they stand. */
+function areSourcesSame(older: Variant, newer: Variant): boolean {
+  const isSame = (one: readonly string[], other: readonly string[]) => one.join() === other.join();
+  return (
+    isSame(older.sources, newer.sources) &&
+    Object.entries(newer.tells).every(([feature, { sources }]) =>
+      isSame(older.tells[feature]?.sources ?? sources, sources),
+    )
+  );
+}
+
 function restOf(variant: Variant): Readonly<Record<string, unknown>> {
   const { origin, summary, material, mounting, needs, resembles, remarks, drawing } = variant;
   return {
@@ -86,7 +99,6 @@ function restOf(variant: Variant): Readonly<Record<string, unknown>> {
     remarks,
     drawing,
     "other words": variant.also,
-    sources: [variant.sources, Object.values(variant.tells).map(({ sources }) => sources)],
     "how sure its dates are": variant.fitted.map(({ start, end, sources }) => [start, end, sources]),
   };
 }

@@ -92,7 +92,7 @@ function unknownKey(key: string, path: Path, known: string): Complaint {
 function badKey(issue: Issue, path: Path): Complaint {
   const key = String(path.at(-1) ?? "");
   const code = issue.message.startsWith("a year") ? "value-date" : "value-id";
-  return { code, path, at: "key", message: `"${showValue(key)}" cannot be a key here`, mend: issue.message };
+  return { code, path, at: "key", message: `${showValue(key)} cannot be a key here`, mend: issue.message };
 }
 
 function isFrequencyPlace(issue: Issue, path: Path): boolean {

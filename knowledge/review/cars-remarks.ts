@@ -1,5 +1,6 @@
 /** The cars against themselves: serials, trims and yearly figures outside the years of production. */
 import { parseDateText } from "../calendar/date-text.ts";
+import { yearInterval } from "../calendar/interval.ts";
 import type { Handbook } from "../handbook/schema.ts";
 import { productionSpan, spanOfTexts } from "../identification/eras.ts";
 import { type Margin, note } from "./remark.ts";
@@ -10,6 +11,7 @@ const SLACK = 2;
 export function remarkCars(margin: Margin, handbook: Handbook): void {
   remarkAnchors(margin, handbook);
   remarkTrims(margin, handbook);
+  remarkStrangeYears(margin, handbook);
   const { production } = handbook.cars;
   const span = productionSpan(handbook);
   for (let year = Math.floor(span.from / 12); year * 12 < span.to; year += 1) {
@@ -21,6 +23,23 @@ export function remarkCars(margin: Margin, handbook: Handbook): void {
       at: "key",
       message: `production has no figure for ${year}`,
       mend: `add ${year}: with the number made, a rough one is better than none`,
+    });
+  }
+}
+
+/** A figure for 1877 among models of 1970 to 1979 is a slip of the pen, and one that goes unseen: the right year then has none. */
+function remarkStrangeYears(margin: Margin, handbook: Handbook): void {
+  const span = productionSpan(handbook);
+  for (const [year, made] of Object.entries(handbook.cars.production)) {
+    const { from, to } = yearInterval(Number(year));
+    if (made === 0 || (to > span.from - SLACK && from < span.to + SLACK)) continue;
+    note(margin, {
+      severity: "doubt",
+      code: "production-year-strange",
+      path: ["production", year],
+      at: "key",
+      message: `production has a figure for ${year}, when no model was made`,
+      mend: "correct the year, or the years of the models",
     });
   }
 }

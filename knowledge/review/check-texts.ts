@@ -11,26 +11,40 @@ interface Harm {
   readonly instead: string;
 }
 
+/** A verb of advice, and no noun: "scratch the paint", but not "look for a scratch" nor "it is cut off square". */
+const advised = String.raw`(?<!\b(?:an?|the|any|each|every|this|that|no|deep|fine|long|is|are|was|were|be|been|being) )`;
+
 const harms: readonly Harm[] = [
   {
-    words: /\b(?:burn(?:ing)?|flame|cigarette lighter|lit match|matches|hot needle|soldering iron)\b/iu,
+    words:
+      /\bburn(?:ing)? (?:it|an?|the|off|through|some)\b|\bflame(?![ -](?:red|orange|cut|shaped))|\bcigarette lighter\b|\blit match\b|\b(?:with|of|using) matches\b|\bhot needle\b|\bsoldering iron\b/iu,
     why: "fire or heat spoils the part, and the smoke of old resins and paints is poison",
     instead: "ask for weight, a knock with the knuckle, or a look at a broken edge",
   },
   {
-    words: /\b(?:acetone|thinners?|brake fluid|paint stripper|petrol|trichlor\w*)\b/iu,
+    words:
+      /\bacetone\b|\bthinners\b|\b(?:cellulose|paint|lacquer) thinner\b|\b(?:with|in|into|using|some|of) (?:brake fluid|petrol)(?![ -](?:tank|cap|flap|filler|gauge|pump|pipe|line|door|engine|car|reservoir|bottle|level))|\bpaint stripper\b|\btrichlor\w*/iu,
     why: "solvents dissolve plastics, paint and print, and their vapour burns",
     instead: "soap, water and a soft brush show a mark as well",
   },
   {
-    words:
-      /\b(?:dry[- ]sand\w*|sand(?:ing)? (?:it|the|down|back|through|a)|grind\w*|wire brush|scour\w*)\b/iu,
+    words: new RegExp(
+      String.raw`\b(?:dry[- ])?sand(?:ing)? (?:it|the|down|back|through|an?|off)\b|${advised}\bgrind(?:ing)? (?:it|the|off|away|down|back|an?|through|into)\b|\bwire brush(?! (?:marks?|finish|scratches))\b|${advised}\bscour(?:ing)? (?:it|the|off|away|an?)\b|\bscouring pad\b`,
+      "iu",
+    ),
     why: "the evidence goes with the surface, and the dust is harmful",
     instead: "look where the surface is bare anyhow: inside, under a trim, at an edge",
   },
   {
-    words:
-      /\b(?:scrap(?:e|ing)|scratch(?:ing)?|file (?:it|a|the|off)|filing|drill(?:ing)? (?:a|into|through|it)|cut (?:a|into|off)|chip (?:a|off)|break off|prise hard|hammer)\b/iu,
+    words: new RegExp(
+      [
+        String.raw`${advised}\b(?:scrap(?:e|ing)|scratch(?:ing)?) (?:it|the|an?|at|off|away|some|through|into|down|lightly|gently)\b`,
+        String.raw`${advised}\bfil(?:e|ing) (?:it|an?|the|off|down|away)\b(?! (?:photograph|picture|note|report|copy))`,
+        String.raw`${advised}\b(?:drill(?:ing)? (?:an?|into|through|it)|cut (?:an?|into|off)|chip (?:an?|off)|break off|prise hard)\b`,
+        String.raw`\b(?:with|using|use|take) an? (?:\w+ )?hammer\b|${advised}\bhammer (?:it|the|on|at|against)\b`,
+      ].join("|"),
+      "iu",
+    ),
     why: "it leaves a scar on the part",
     instead: "use raking light, a mirror, a magnet or a thin feeler",
   },
@@ -41,13 +55,15 @@ const harms: readonly Harm[] = [
   },
 ];
 
-const forbidding = /\b(?:do not|don't|never|no|not|without|instead of|rather than|nothing)\b/iu;
+/** What stands before the advice and turns it round; some words do so within their clause alone: "if there is no mark, scratch …". */
+const forbidding =
+  /\b(?:do not|don't|never|must not|may not|should not|avoid)\b|\b(?:no|not|nothing|without|instead of|rather than)\b[^,;:]*$/iu;
 
 const needs: readonly { readonly words: RegExp; readonly caution: string }[] = [
   { words: /\bair ?bags?\b|\bpretensioner/iu, caution: "airbag" },
   {
     words:
-      /\b(?:connector|wiring|loom|terminal|fuse box|plug)s?\b.*\b(?:pull|off|unplug|undo|part)\b|\b(?:pull|unplug|undo|disconnect)\b.*\b(?:connector|wire|loom|terminal|plug)s?\b|\bmains\b/iu,
+      /\b(?:connector|wiring|loom|terminal|fuse box|plug)s?\b.*\b(?:pull(?:ed)?|off(?!-)|unplug(?:ged)?|undone?|undo|apart)\b|\b(?:pull|unplug|undo|disconnect)\b.*\b(?:connector|wire|loom|terminal|plug)s?\b|\bmains\b/iu,
     caution: "battery",
   },
   {
@@ -65,8 +81,8 @@ export function remarkCheckTexts(margin: Margin, part: PartKind): void {
   for (const [index, { id, check, cautions }] of part.features.entries()) {
     const path = ["features", index, "check"];
     for (const sentence of check.split(/(?<=[.;!?])\s+/u)) {
-      const harm = harms.find(({ words }) => words.test(sentence));
-      if (harm !== undefined && !forbidding.test(sentence)) noteHarm(margin, sentence, harm, path);
+      const harm = harms.find(({ words }) => isAdvised(sentence, words));
+      if (harm !== undefined) noteHarm(margin, sentence, harm, path);
     }
     const missing = needs.filter(({ words, caution }) => words.test(check) && !cautions.includes(caution));
     for (const { caution } of missing) {
@@ -87,6 +103,11 @@ export function remarkCheckTexts(margin: Margin, part: PartKind): void {
       mend: "say where, with what light or tool, and what to compare with",
     });
   }
+}
+
+function isAdvised(sentence: string, words: RegExp): boolean {
+  const found = words.exec(sentence);
+  return found !== null && !forbidding.test(sentence.slice(0, found.index));
 }
 
 function noteHarm(margin: Margin, sentence: string, harm: Harm, path: readonly (string | number)[]): void {

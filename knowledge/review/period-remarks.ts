@@ -13,6 +13,7 @@ import {
   placedPeriods,
 } from "./fitted-coverage.ts";
 import { type Margin, note } from "./remark.ts";
+import { crowdsOf, noteCrowd } from "./share-remarks.ts";
 
 /** How far an end may be off, in months; as surely as identification takes it. */
 const endMonths: Readonly<Record<FittedPeriod["start"], number>> = { exact: 0.5, about: 2, rough: 6 };
@@ -118,7 +119,34 @@ function remarkOverlaps(
         noteOverlap(margin, part, one, other);
       }
     }
+    remarkCrowds(margin, part, kind, own, noted);
   }
+}
+
+function remarkCrowds(
+  margin: Margin,
+  part: PartKind,
+  kind: CarKind,
+  own: readonly PlacedPeriod[],
+  noted: Set<string>,
+): void {
+  for (const crowd of crowdsOf(kind, own, surely)) {
+    const key = crowd.periods.map(({ variant, position }) => `${variant} ${position}`).join();
+    const isLong = crowd.to - crowd.from > ORDINARY_OVERLAP;
+    if (noted.has(key) || !isLong || hasPair(crowd.periods, kind)) continue;
+    noted.add(key);
+    noteCrowd(margin, part, crowd);
+  }
+}
+
+/** A period as far as it is sure of its ends. */
+function surely({ from, to, period }: PlacedPeriod): Interval {
+  return { from: from + endMonths[period.start], to: to - endMonths[period.end] };
+}
+
+/** Whether two of them are remarked on already. */
+function hasPair(periods: readonly PlacedPeriod[], kind: CarKind): boolean {
+  return periods.some((one, index) => periods.slice(index + 1).some((other) => contradict(one, other, kind)));
 }
 
 function contradict(one: PlacedPeriod, other: PlacedPeriod, kind: CarKind): boolean {

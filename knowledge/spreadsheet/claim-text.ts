@@ -5,8 +5,13 @@ import type { NewVariant } from "./new-variant.ts";
 /** `{ rough: "usually, 17 of 20", smooth: rarely, sources: [parts-list] }` */
 export function claimText({ said, sources }: NonNullable<NewClaim>): string {
   const pieces = Object.entries(said).map(([key, value]) => `${scalar(key)}: ${scalar(value)}`);
-  const named = sources.length === 0 ? [] : [`sources: [${sources.map(scalar).join(", ")}]`];
+  const named = sources.length === 0 ? [] : [`sources: ${sourcesText(sources)}`];
   return `{ ${[...pieces, ...named].join(", ")} }`;
+}
+
+/** `[parts-list, survey]` */
+export function sourcesText(sources: readonly string[]): string {
+  return `[${sources.map(scalar).join(", ")}]`;
 }
 
 /** Claims in one line: `{ width: { mean: 3, spread: 1 } }`. */
@@ -35,7 +40,7 @@ export function newVariantText(variant: NewVariant, indent: number): string {
 }
 
 /** Words that need no quotes anywhere; everything else gets them, and a number stays one. */
-function scalar(value: string | number): string {
+export function scalar(value: string | number): string {
   if (typeof value === "number") return String(value);
   const isPlain = /^[A-Za-z][A-Za-z0-9 _/-]*$/u.test(value) && value.trim() === value;
   return isPlain && !/^(?:true|false|null|yes|no|on|off|nan|inf)$/iu.test(value) ? value : quoted(value);

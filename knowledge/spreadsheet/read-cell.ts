@@ -38,12 +38,19 @@ export function readFrequency(cell: Cell | undefined): ReadCell<string | undefin
   return refused("no frequency", didYouMean(text, Object.keys(frequencyWords)));
 }
 
-/** A positive figure; a decimal comma is read, a unit is not. Undefined for an empty cell. */
+/** A positive figure; a decimal comma is read where it can be no other, a unit is not. Undefined for an empty cell. */
 export function readFigure(cell: Cell | undefined): ReadCell<number | undefined> {
   const text = cellText(cell);
   if (text === "") return { ok: true, value: undefined };
   if (typeof cell === "object" && cell !== null) {
     return refused("the spreadsheet has made a date of it", "format the column as number");
+  }
+  if (/^[1-9]\d{0,2},\d{3}$/u.test(text)) {
+    const [whole, decimal] = [text.replace(",", ""), text.replace(",", ".")];
+    return refused(
+      `${text} can be read as ${whole} and as ${Number(decimal)}`,
+      `write ${whole} or ${Number(decimal)}`,
+    );
   }
   const plain = /^\d+,\d+$/u.test(text) ? text.replace(",", ".") : text;
   const value =
@@ -78,17 +85,28 @@ export function readWhole(feature: Feature, cell: Cell | undefined): ReadCell<Sa
   const text = cellText(cell);
   if (text === "") return { ok: true, value: undefined };
   return feature.kind === "measurement" && !text.includes(":")
-    ? readMeasure(text)
+    ? readMeasure(text, feature.unit)
     : readStates(feature, text);
 }
 
-function readMeasure(text: string): ReadCell<Said> {
-  const match = /^([\d.,]+)\s*[a-z"]*\s*(?:±|\+\/-|\+-)\s*([\d.,]+)\s*[a-z"]*$/iu.exec(text);
-  const [mean, spread] = [readFigure(match?.[1]), readFigure(match?.[2])];
+/** Figures may carry the feature's own unit and no other. */
+function readMeasure(text: string, unit: string): ReadCell<Said> {
+  const match = /^([\d.,]+)\s*([a-z"]*)\s*(?:±|\+\/-|\+-)\s*([\d.,]+)\s*([a-z"]*)$/iu.exec(text);
+  const other = [match?.[2] ?? "", match?.[4] ?? ""].find(
+    (written) => written !== "" && !isUnit(written, unit),
+  );
+  if (other !== undefined)
+    return refused(`the feature is in ${unit}, not in ${other}`, `write the figures in ${unit}`);
+  const [mean, spread] = [readFigure(match?.[1]), readFigure(match?.[3])];
+  for (const figure of [mean, spread]) if (match !== null && !figure.ok) return figure;
   if (mean.ok && spread.ok && mean.value !== undefined && spread.value !== undefined) {
     return { ok: true, value: { mean: mean.value, spread: spread.value } };
   }
   return refused("no mean with its spread", "write 1180 ± 3, or use the columns mean and spread");
+}
+
+function isUnit(written: string, unit: string): boolean {
+  return written.toLowerCase() === unit || (unit === "in" && written === '"');
 }
 
 function readStates(feature: Feature, text: string): ReadCell<Said> {

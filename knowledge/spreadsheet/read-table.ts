@@ -4,7 +4,7 @@
  */
 import type { PartKind, Source, Variant } from "../handbook/schema.ts";
 import { type ClaimOfRow, claimOfRow, type NewClaim } from "./claim-of-row.ts";
-import { type Column, featureOf, noteMark, readHead } from "./columns.ts";
+import { type Column, featureOf, folded, noteMark, readHead, type VariantKey } from "./columns.ts";
 import { type NewVariant, newVariantOf } from "./new-variant.ts";
 import type { Refuse, RowPlace } from "./row-place.ts";
 import { type Cell, type CellRemark, cellName, cellText, type Sheet } from "./sheet.ts";
@@ -15,7 +15,7 @@ export interface ReadTable {
   readonly added: readonly NewVariant[];
   /** Cells that were not read, in the order of the sheet. */
   readonly unread: readonly CellRemark[];
-  /** How many cells were read. */
+  /** How many cells there are under heads, in rows of variants. */
   readonly cells: number;
 }
 
@@ -44,19 +44,23 @@ export function readTable(question: TableQuestion): ReadTable {
   const claims = new Map<string, ReadonlyMap<string, NewClaim>>();
   const added: NewVariant[] = [];
   const seen = new Set<string>();
+  const headless = new Set<number>();
   let cells = 0;
   for (const [index, row] of rows.entries()) {
     const place: RowPlace = { row, number: index + 1, columns, refuse };
     const id = cellText(row[key]);
     if (id.startsWith(noteMark) || row.every((cell) => cellText(cell) === "")) continue;
     cells += row.filter((cell, column) => columns[column] !== undefined && cellText(cell) !== "").length;
-    if (seen.has(id)) {
-      refuse(index + 1, key, `the variant "${id}" has two rows`, "keep one of them");
+    refuseHeadless(place, heads, headless);
+    const variant = variantNamed(part, id);
+    const known = variant?.id ?? id;
+    if (seen.has(known)) {
+      refuse(index + 1, key, `the variant "${known}" has two rows`, "keep one of them");
       continue;
     }
-    seen.add(id);
-    const variant = variantNamed(part, id);
+    seen.add(known);
     if (variant !== undefined) {
+      refuseOther(variant, place);
       const changed = changedClaims(question, variant, place);
       if (changed.size > 0) claims.set(variant.id, changed);
       continue;
@@ -90,6 +94,53 @@ function readHeads(
     refuse(0, index, "a second column for the same: it is left out", "keep one of them");
     return undefined;
   });
+}
+
+/** A column without a head is named once, a cell beyond the last head each time: it is what an unquoted comma of a CSV leaves. */
+function refuseHeadless(
+  { row, number, refuse }: RowPlace,
+  heads: readonly Cell[],
+  headless: Set<number>,
+): void {
+  for (const [index, cell] of row.entries()) {
+    const isHeadless = cellText(heads[index]) === "" && cellText(cell) !== "";
+    if (!isHeadless || headless.has(index)) continue;
+    if (index < heads.length) {
+      headless.add(index);
+      refuse(number, index, "the column has no head: it is left out", "head it, or empty it");
+    } else {
+      refuse(
+        number,
+        index,
+        "the row has more cells than there are heads",
+        "put a cell that holds a comma into quotes",
+      );
+    }
+  }
+}
+
+/** What a row says of a known variant beside its claims, and otherwise than the handbook. */
+function refuseOther(variant: Variant, { row, number, columns, refuse }: RowPlace): void {
+  const periods = [...variant.fitted, ...variant.sold];
+  const known: Readonly<Record<VariantKey, readonly string[]>> = {
+    name: [variant.name, ...variant.also],
+    origin: [variant.origin],
+    summary: [variant.summary],
+    from: periods.map(({ from }) => from),
+    to: periods.map(({ to }) => to),
+  };
+  for (const [index, column] of columns.entries()) {
+    const written = cellText(row[index]);
+    if (column?.kind !== "about" || written === "") continue;
+    if (known[column.key].some((one) => folded(one) === folded(written))) continue;
+    const message = `the handbook has another ${column.key} for ${variant.id}, which a table does not change`;
+    refuse(
+      number,
+      index,
+      message,
+      `change it in the file of the part kind; here: ${known[column.key].join(", ") || "nothing"}`,
+    );
+  }
 }
 
 function variantNamed(part: PartKind, written: string): Variant | undefined {

@@ -3,20 +3,15 @@
  * its values, because a historian's comments, order and line breaks are theirs.
  */
 import { isMap, isScalar, isSeq, type Pair, parseDocument, type YAMLMap } from "yaml";
+import { claimCuts } from "./claim-cuts.ts";
 import type { NewClaim } from "./claim-of-row.ts";
 import { claimText, flowClaims, newVariantText } from "./claim-text.ts";
 import type { NewVariant } from "./new-variant.ts";
+import { type Cut, columnOf, endOfValue, lineEnd, lineStart, nextLine, startOf } from "./yaml-cuts.ts";
 
 export interface TableChanges {
   readonly claims: ReadonlyMap<string, ReadonlyMap<string, NewClaim>>;
   readonly added: readonly NewVariant[];
-}
-
-/** A stretch of the text and what is to stand there. */
-interface Cut {
-  readonly from: number;
-  readonly to: number;
-  readonly put: string;
 }
 
 /** The text of parts/KIND.yaml with the changes in it; everything else stays byte for byte. `text` is a sound part kind. */
@@ -36,7 +31,9 @@ export function withTable(text: string, { claims, added }: TableChanges): string
     const blocks = added.map((variant) => newVariantText(variant, Math.max(0, indent)));
     cuts.push({ from: end, to: end, put: `\n\n${blocks.join("\n\n")}` });
   }
+  // From the end, and of two at one place the later one first: so each finds its place as it was.
   return cuts
+    .toReversed()
     .toSorted((one, other) => other.from - one.from)
     .reduce((rest, { from, to, put }) => rest.slice(0, from) + put + rest.slice(to), text);
 }
@@ -79,7 +76,7 @@ function blockCuts(text: string, tells: YAMLMap, changes: ReadonlyMap<string, Ne
       continue;
     }
     end = to;
-    if (claim !== undefined) cuts.push({ from, to, put: `${feature}: ${claimText(claim)}` });
+    if (claim !== undefined) cuts.push(...claimCuts(text, key, value, claim));
   }
   const indent = " ".repeat(columnOf(text, startOf(tells.items[0]?.key)));
   const put = [...changes]
@@ -115,46 +112,4 @@ function addTells(text: string, variant: YAMLMap, claims: readonly string[]): re
 
 function tellsText(claims: readonly string[], indent: number): string {
   return ["tells:", ...claims.map((claim) => `${" ".repeat(indent + 2)}${claim}`)].join("\n");
-}
-
-function rangeOf(node: unknown): readonly [number, number] | undefined {
-  if (typeof node !== "object" || node === null || !("range" in node) || !Array.isArray(node.range))
-    return undefined;
-  return [Number(node.range[0]), Number(node.range[1])];
-}
-
-function startOf(node: unknown): number {
-  return rangeOf(node)?.[0] ?? 0;
-}
-
-/** Where a value's own text ends: a block takes its line ends and what follows with it, which are not its own. */
-function endOfValue(text: string, node: unknown): number {
-  if (isMap(node) && node.flow !== true) {
-    const last = node.items.at(-1);
-    return endOfValue(text, last?.value ?? last?.key);
-  }
-  if (isSeq(node) && node.flow !== true) return endOfValue(text, node.items.at(-1));
-  const end = rangeOf(node)?.[1] ?? 0;
-  return end - (/\s*$/u.exec(text.slice(startOf(node), end))?.[0].length ?? 0);
-}
-
-function lineStart(text: string, offset: number): number {
-  return text.lastIndexOf("\n", offset - 1) + 1;
-}
-
-/** The offset of the line end at or after `offset`; the length of a text that has none. */
-function lineEnd(text: string, offset: number): number {
-  const end = text.indexOf("\n", offset);
-  if (end < 0) return text.length;
-  return text[end - 1] === "\r" ? end - 1 : end;
-}
-
-/** Where the line after the one at `offset` begins; the length of a text that has none. */
-function nextLine(text: string, offset: number): number {
-  const end = text.indexOf("\n", offset);
-  return end < 0 ? text.length : end + 1;
-}
-
-function columnOf(text: string, offset: number): number {
-  return offset - lineStart(text, offset);
 }

@@ -13,6 +13,8 @@ import { afterAll, afterEach, vi } from "vitest";
 // Two busy cores start a browser and draw pages here.
 vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 });
 
+export const networkName = "club.example";
+
 let browser: Promise<Browser> | undefined;
 const open: BrowserContext[] = [];
 
@@ -27,7 +29,9 @@ async function started(): Promise<Browser> {
   const executablePath = process.env.CHROMIUM_PATH ?? (await packaged.executablePath());
   // What the package is made for runs all in one process, which dies with its first page.
   const args = packaged.args.filter((one) => one !== "--single-process" && one !== "--no-zygote");
-  return chromium.launch({ executablePath, args, headless: true });
+  // A name that is not this machine's own: browsers treat plain http there as they do on a network.
+  const names = `--host-resolver-rules=MAP ${networkName} 127.0.0.1`;
+  return chromium.launch({ executablePath, args: [...args, names], headless: true });
 }
 
 export interface Visit {

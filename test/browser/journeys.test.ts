@@ -7,7 +7,7 @@ import { systemClock } from "../../adapters/clock.ts";
 import { makeSignInPath } from "../../adapters/web/sign-in-links.ts";
 import { webSite } from "../adapters/web/web-site.ts";
 import { keepSeen, seenCar, seenPanels, seenSpoilers } from "../support/seen-cars.ts";
-import { barriersOn, overhangOf, visit } from "./browser.ts";
+import { barriersOn, networkName, overhangOf, visit } from "./browser.ts";
 
 const question = "which rear spoiler is this? rough inside, square tips, home market car built may 1980";
 /** On a busy machine a page takes its time. */
@@ -46,6 +46,22 @@ test("the same journey without script", async () => {
   expect(page.url()).toMatch(/\/answers\/[\w-]{22}$/u);
 });
 
+test("on a club's own network, over plain http, forms are taken for our own, with script and without", async () => {
+  const { address, store } = await webSite();
+  const there = address.replace("127.0.0.1", networkName);
+  for (const javaScriptEnabled of [true, false]) {
+    const { page } = await visit({ javaScriptEnabled });
+    await page.goto(there);
+    await page.fill("#text", question);
+    await page.click(".say button");
+    await page.click(".share button");
+    expect(await page.textContent("h1")).toContain("Rear spoiler");
+    await page.goto(there + (await makeSignInPath(store, systemClock(), owner)));
+    await page.click("main button");
+    expect(page.url()).toBe(`${there}/desk`);
+  }
+});
+
 test("the same journey with the keyboard alone", async () => {
   const { address } = await webSite();
   const { page } = await visit();
@@ -73,6 +89,28 @@ test("the same journey with the keyboard alone", async () => {
   await press("Enter");
   await page.waitForSelector(".turn >> nth=1");
   await tabTo(".turn:last-of-type button");
+});
+
+test("what is refused is said beside the field with its reason, and nothing that was written is lost", async () => {
+  const { address } = await webSite();
+  const { page } = await visit();
+  await page.goto(address);
+  await page.fill("#text", question);
+  const telephone = Buffer.from("\0\0\0\x18ftypheic\0\0\0\0mif1heic", "latin1");
+  await page.setInputFiles("#photographs", { name: "a.heic", mimeType: "image/heic", buffer: telephone });
+  await page.click(".say button");
+  await page.waitForSelector("[role=status]:has-text('HEIC')");
+  expect(await page.inputValue("#text")).toBe(question);
+  expect(await page.evaluate("document.activeElement.textContent")).toBe("Send");
+  await page.context().clearCookies();
+  await page.setInputFiles("#photographs", []);
+  await page.click(".say button");
+  await page.waitForSelector("[role=status]:has-text('Open it again')");
+  expect(await page.inputValue("#text")).toBe(question);
+  await page.context().setOffline(true);
+  await page.click(".say button");
+  await page.waitForSelector("[role=status]:has-text('did not get through')");
+  expect(await page.locator(".turn").count()).toBe(0);
 });
 
 test("what is said in one window arrives in the other by itself", async () => {

@@ -34,6 +34,12 @@ test("the chances of all numbers sum to one", () => {
   for (let n = 60; n <= 5000; n += 1) sum += built.chanceOf(n);
   expect(sum + built.chanceAbove(5000)).toBeCloseTo(1, 9);
 });
+test("serials of eight figures are estimated as those of two, a million times as large", () => {
+  // m + m/k − 1, and the limit with P(N > x) = C(m−1, 3)/C(x, 3) = .05, which for large numbers is m · 20^(1/3).
+  const built = granted(numbersBuilt([19e6, 40e6, 42e6, 60e6]));
+  expect(built.unbiased).toBeCloseTo(75e6 - 1, 3);
+  expect(granted(built.quantile(0.95)) / (60e6 * 20 ** (1 / 3))).toBeCloseTo(1, 5);
+});
 test("plates that begin at 101 count from there, and a serial seen twice counts once", () => {
   const built = granted(numbersBuilt([102, 106, 107, 114, 114], 101));
   expect(built.unbiased).toBeCloseTo(16.5, 6);
@@ -47,4 +53,5 @@ test("a mean needs three serials, a deviation four, a limit two", () => {
   expect(granted(numbersBuilt([9])).quantile(0.9)).toMatchObject({ ok: false });
   expect(numbersBuilt([])).toMatchObject({ ok: false });
   expect(numbersBuilt([99], 101)).toMatchObject({ ok: false, problem: { code: "out-of-range" } });
+  expect(numbersBuilt([4, 1_000_000_000])).toMatchObject({ ok: false, problem: { code: "out-of-range" } });
 });

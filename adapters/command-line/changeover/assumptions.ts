@@ -20,13 +20,14 @@ export function assumptionsOf(question: ChangeoverQuestion, findings: Changeover
     .join(", ");
   const ruled = findings.judged.filter(({ sighting }) => sighting.isRuledAsBuilt).length;
   const isChange = findings.kind === "change";
-  const order = assumptionWords.order(sideName(question, "old"), sideName(question, "new"));
+  const sides = [sideName(question, "old"), sideName(question, "new")] as const;
   const stated = setting.stated === undefined ? assumptionWords.notStated : assumptionWords.stated;
   return [
     assumptionWords.window(formatInterval(setting.window), windowFrom),
     setting.production === undefined ? assumptionWords.evenProduction : assumptionWords.production,
     ...(isChange ? [stated] : []),
-    ...(chosen === "order" ? [order] : []),
+    ...(chosen === "order" ? [assumptionWords.order(...sides)] : []),
+    ...(chosen === "handbook" ? [assumptionWords.orderByHandbook(...sides)] : []),
     isChange ? assumptionWords.swaps(swaps) : assumptionWords.swapsFixed(swaps),
     ...(ruled > 0 ? [assumptionWords.rulings(ruled)] : []),
     ...(isChange ? [replacementsTaken(question)] : []),

@@ -52,6 +52,8 @@ export const optionRefusals = {
   noneBuilt: (when: string) => `no sighting was built within production, ${when}`,
   which: (counts: string) =>
     `--old and --new are needed: the handbook has not two of them fitted by the works; the list has ${counts}`,
+  sameDates: (counts: string) =>
+    `--old and --new are needed: the cars of both are equally old on average, so nothing tells which gave way; the list has ${counts}`,
   picture: "--picture: a file name that ends in .svg or .png is needed",
   twoForms: "--json and --csv: one of the two",
 } as const;
@@ -98,7 +100,7 @@ export const labels = {
   firstTrusted: "first new that is no suspect",
 } as const;
 
-export const noMonth = "none stands out: it may be that nothing changed within production";
+export const noMonth = "none stands out";
 export const asBuiltWords = (chance: string) => `as built: ${chance}`;
 export const endsAreNoInterval =
   "The stretch between the two is no interval: it misses the change about as often as not.";
@@ -124,6 +126,8 @@ export const assumptionWords = {
   notStated: "no period is known beforehand",
   order: (old: string, fresh: string) =>
     `${old} was the old one and ${fresh} the new: its cars are later on average`,
+  orderByHandbook: (old: string, fresh: string) =>
+    `${old} was the old one and ${fresh} the new: the handbook has them begin so`,
   swaps: (chances: string) => `chance of a swap, to be corrected by the sightings: ${chances}`,
   swapsFixed: (chances: string) => `chance of a swap: ${chances}`,
   rulings: (count: number) => `${sightingsCounted(count)} counted as built by a keeper's ruling`,

@@ -38,8 +38,11 @@ export interface ChangeoverQuestion {
   /** Ids of the variants that gave way and of those that came; one side may be empty. */
   readonly old: readonly string[];
   readonly new: readonly string[];
-  /** asked: by option; order: of two in the list, the one on the older cars is the old one; alone: the list has but one. */
-  readonly chosen: "asked" | "order" | "alone";
+  /**
+   * asked: by option; handbook: of two in the list, the one that the handbook has begin first is the old one; order: the one on the
+   * older cars; alone: the list has but one.
+   */
+  readonly chosen: "asked" | "handbook" | "order" | "alone";
   /** All variants of the list in the order in which they followed each other, when they are more than two and none was asked for; else none. */
   readonly chain: readonly string[];
   readonly setting: ChangeoverSetting;
@@ -149,7 +152,7 @@ function sidesOf(
   return { ...sides, chosen: "asked", chain: [] };
 }
 
-/** Of two variants the one on the older cars gave way; more are a chain. */
+/** Of two variants the one that the handbook has begin first gave way, else the one on the older cars; more are a chain. */
 function sidesFound(
   sightings: readonly Sighting[],
   counts: ReadonlyMap<string, number>,
@@ -171,19 +174,42 @@ function sidesFound(
   if (first === undefined || second === undefined) {
     return { old: first === undefined ? [] : [first], new: [], chosen: "alone", chain: [] };
   }
+  const [began, followed] = part === undefined ? [] : fittedInTurn(part, counts);
+  if (began !== undefined && followed !== undefined) {
+    return { old: [began], new: [followed], chosen: "handbook", chain: [] };
+  }
+  if (Math.abs(meanDate(first) - meanDate(second)) < SAME_DATE) {
+    throw new OutsideError(optionRefusals.sameDates(oneLine(listedCounts(counts))));
+  }
   return { old: [first], new: [second], chosen: "order", chain: [] };
 }
 
+/** Less than a minute, in months: mean dates so near tell no order. */
+const SAME_DATE = 1e-5;
+
 /** Those of the list that the works fitted, by the beginning of their first period. */
 function fittedInOrder(part: PartKind, counts: ReadonlyMap<string, number>): readonly string[] {
+  return beginningsOf(part, counts).map(({ id }) => id);
+}
+
+/** The same, but none where two of them began together. */
+function fittedInTurn(part: PartKind, counts: ReadonlyMap<string, number>): readonly string[] {
+  const beginnings = beginningsOf(part, counts);
+  const isTied = beginnings.some(({ began }, at) => began === beginnings[at - 1]?.began);
+  return isTied ? [] : beginnings.map(({ id }) => id);
+}
+
+function beginningsOf(
+  part: PartKind,
+  counts: ReadonlyMap<string, number>,
+): readonly { readonly id: string; readonly began: number }[] {
   return part.variants
     .filter(({ id, origin, fitted }) => counts.has(id) && origin === "production" && fitted.length > 0)
     .map(({ id, fitted }) => ({
       id,
       began: Math.min(...fitted.map(({ from }) => parseDateText(from)?.from ?? Number.POSITIVE_INFINITY)),
     }))
-    .sort((one, other) => one.began - other.began)
-    .map(({ id }) => id);
+    .sort((one, other) => one.began - other.began);
 }
 
 export function countsOf(sightings: readonly Sighting[]): ReadonlyMap<string, number> {

@@ -1,5 +1,11 @@
 /** What can be said when one variant alone was seen: how long it was in use at least, and four published limits. */
-import type { Refusal, Result, UseEnd, UseLimit } from "../../../knowledge/index.ts";
+import {
+  formatInterval,
+  type Refusal,
+  type Result,
+  type UseEnd,
+  type UseLimit,
+} from "../../../knowledge/index.ts";
 import type { OneVariantFindings } from "./findings.ts";
 import { sideName } from "./names.ts";
 import { headings, monthWords, oneVariantWords } from "./phrases.ts";
@@ -31,7 +37,7 @@ function sayOneEnd(use: UseEnd, isBeginning: boolean): readonly string[] {
   const atLeast = isBeginning ? inUseFrom : inUseUntil;
   return [
     "",
-    use.atLeast === undefined ? notTrusted : atLeast(monthWords(use.atLeast)),
+    use.atLeastBuilt === undefined ? notTrusted : atLeast(formatInterval(use.atLeastBuilt)),
     `${isBeginning ? beginningLead : endLead}:`,
     ...useMethods.map(([method, name]) => `- ${name}: ${sayLimit(use[method], isBeginning)}`),
   ];

@@ -68,7 +68,8 @@ sources:
 
 function partKind({ part, feature, variants }: Beginning, id: string): string {
   const seen = variants.map((variant) => variant.seen);
-  const states = stateIds(seen);
+  const states = ownIds(seen, reservedStates);
+  const ids = ownIds(variants.map(({ name }) => name));
   return `id: ${id}
 name: ${quoted(part)}
 also: []
@@ -89,12 +90,12 @@ ${seen.map((name, index) => `      - { id: ${states[index]}, name: ${quoted(name
 
 # The versions. How often: always, nearly always, usually, often, about half, sometimes, rarely, never, or a count, 17 of 20.
 variants:
-${variants.map((variant, index) => version(variant, idOf(feature.name), states[index] ?? "")).join("\n")}
+${variants.map((variant, index) => version(variant, ids[index] ?? "", idOf(feature.name), states[index] ?? "")).join("\n")}
 `;
 }
 
-function version(variant: FirstVariant, feature: string, state: string): string {
-  return `  - id: ${idOf(variant.name)}
+function version(variant: FirstVariant, id: string, feature: string, state: string): string {
+  return `  - id: ${id}
     name: ${quoted(variant.name)}
     also: []
     origin: production
@@ -106,12 +107,14 @@ function version(variant: FirstVariant, feature: string, state: string): string 
       ${feature}: { ${state}: usually }`;
 }
 
-/** Two sights may have names that make one id. */
-function stateIds(names: readonly string[]): readonly string[] {
-  const taken = new Set(["not-there", "cannot-tell", "sources", "drawing", "mean", "spread"]);
+const reservedStates = ["not-there", "cannot-tell", "sources", "drawing", "mean", "spread"];
+
+/** Two sights, or two versions, may have names that make one id ("Mk 1", "Mk-1"). */
+function ownIds(names: readonly string[], reserved: readonly string[] = []): readonly string[] {
+  const taken = new Set(reserved);
   return names.map((name) => {
     const id = idOf(name);
-    const own = taken.has(id) ? `${id}-seen` : id;
+    const own = taken.has(id) ? `${id}-${reserved.includes(id) ? "seen" : "too"}` : id;
     taken.add(own);
     return own;
   });

@@ -90,7 +90,7 @@ async function readTables(
         ({ sheet: name, cell, written, message, mend }) =>
           `${name}!${cell}${written === "" ? "" : ` “${written}”`}: ${message}\n    → ${mend}`,
       ),
-      `${sheet.name}: ${read.cells} cells read, ${read.unread.length} not`,
+      `${sheet.name}: ${read.cells} cells, ${read.unread.length} not read`,
     ]);
     tables.set(part.id, read);
   }

@@ -2,7 +2,7 @@
 import type { Block, CarSheet, SheetPart } from "../../../bot/index.ts";
 import { answerPage, carSheet, evidence } from "../phrases.ts";
 import { sheetSources } from "../render/car-sheet.ts";
-import { type Paper, paper } from "./paper.ts";
+import { type Paper, type Photograph, paper } from "./paper.ts";
 
 /** Two bans, a hundred to one, fill a side. */
 const FULL_BANS = 2;
@@ -12,7 +12,7 @@ export async function carSheetPdf(
   sheet: CarSheet,
   { at, address, photograph }: SheetSurroundings,
 ): Promise<Uint8Array> {
-  const title = carSheet.title(sheet.handbookName);
+  const title = carSheet.title(sheet.thing, sheet.handbookName);
   const on = paper(title, at);
   on.heading(title, 1);
   on.paragraph(`${answerPage.sharedOn(sheet.date)} · ${sheet.edition}`, "quiet");
@@ -91,10 +91,12 @@ async function writePhotographs(
   { name, photographs }: SheetPart,
   read: SheetSurroundings["photograph"],
 ): Promise<void> {
+  const found: Photograph[] = [];
   for (const [index, id] of photographs.entries()) {
     const jpeg = await read(id);
-    if (jpeg !== undefined) on.photograph(jpeg, carSheet.photograph(name, index + 1));
+    if (jpeg !== undefined) found.push({ jpeg, alternative: carSheet.photograph(name, index + 1) });
   }
+  on.photographs(found);
 }
 
 function writeSources(on: Paper, { parts }: CarSheet): void {

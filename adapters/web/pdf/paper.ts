@@ -14,9 +14,15 @@ export interface Paper {
   bar(name: string, words: string, share: number): void;
   /** A fact in words over a bar that goes from the middle to the right, or hatched to the left; `weight` is from -1 to 1. */
   balance(words: string, weight: number): void;
-  photograph(jpeg: Uint8Array, alternative: string): void;
+  /** Two to a row. */
+  photographs(all: readonly Photograph[]): void;
   /** All bytes, with page numbers and `foot` on every page. */
   finished(foot: string, pageWords: (page: number, of: number) => string): Promise<Uint8Array>;
+}
+
+export interface Photograph {
+  readonly jpeg: Uint8Array;
+  readonly alternative: string;
 }
 
 const MARGIN = 56;
@@ -24,6 +30,9 @@ const FOOT = 40;
 const SIZES = { 1: 18, 2: 13, 3: 11 } as const;
 const TEXT = 10;
 const LABEL_WIDTH = 150;
+const PHOTOGRAPH_HEIGHT = 180;
+const GAP = 8;
+const ROOM_FOR_NUMBER = 60;
 const INK = "#000000";
 const QUIET = "#444444";
 const RULE = "#999999";
@@ -112,7 +121,8 @@ export function paper(title: string, at: Date): Paper {
           document.fillColor(QUIET).text(label, MARGIN, top, { width: LABEL_WIDTH - 8 });
           document.fillColor(INK).text(value, MARGIN + LABEL_WIDTH, top, { width: wide });
         });
-        document.y = top + height + 2;
+        // What is longer than a page has gone on to the next, and ends there.
+        document.y = (top + height > bottom() ? document.y : top + height) + 2;
       }
       document.moveDown(0.3);
     },
@@ -144,15 +154,20 @@ export function paper(title: string, at: Date): Paper {
       forTheEye(() => drawBalance(document, centre, document.y + 1, weight > 0 ? length : -length));
       document.y += 12;
     },
-    photograph(jpeg, alternative) {
-      room(190);
-      const top = document.y;
-      tagged(
-        "Figure",
-        () => document.image(Buffer.from(jpeg), MARGIN, top, { fit: [width, 180] }),
-        alternative,
-      );
-      document.y = top + 188;
+    photographs(all) {
+      const each = (width - GAP) / 2;
+      let top = document.y;
+      for (const [index, { jpeg, alternative }] of all.entries()) {
+        const isLeft = index % 2 === 0;
+        if (isLeft) {
+          room(PHOTOGRAPH_HEIGHT + GAP);
+          top = document.y;
+        }
+        const left = isLeft ? MARGIN : MARGIN + each + GAP;
+        const fit: [number, number] = [each, PHOTOGRAPH_HEIGHT];
+        tagged("Figure", () => document.image(Buffer.from(jpeg), left, top, { fit }), alternative);
+        document.y = top + PHOTOGRAPH_HEIGHT + GAP;
+      }
     },
     finished(foot, pageWords) {
       const { start, count } = document.bufferedPageRange();
@@ -163,7 +178,11 @@ export function paper(title: string, at: Date): Paper {
         document.page.margins.bottom = 0;
         forTheEye(() => {
           document.fontSize(TEXT - 2).fillColor(QUIET);
-          document.text(foot, MARGIN, y, { width: width - 60, lineBreak: false });
+          // An address is not broken, so that it can be copied: a long one is written smaller.
+          const fitting = Math.min(1, (width - ROOM_FOR_NUMBER) / document.widthOfString(foot));
+          document.fontSize((TEXT - 2) * fitting);
+          document.text(foot, MARGIN, y, { lineBreak: false });
+          document.fontSize(TEXT - 2);
           document.text(pageWords(page + 1, count), MARGIN, y, { width, align: "right", lineBreak: false });
         });
       }

@@ -36,7 +36,7 @@ function renderBlock(block: Block, rendering: Rendering): Markup {
     case "file":
       return fileLink(block);
     case "page":
-      return html`<p class="page"><a href="${localPath(block.path)}">${block.label}</a></p>`;
+      return html`<p class="page"><a href="${localPath(block.path)}"${rendering.isFramed && html` target="_blank" rel="noopener"`}>${block.label}</a></p>`;
     case "pinned":
       return pinned(block);
     case "table":
@@ -86,9 +86,7 @@ function pinned(block: Extract<Block, { kind: "pinned" }>): Markup {
 export function table(block: Extract<Block, { kind: "table" }>): Markup {
   const head = block.head.map((cell) => (cell === "" ? html`<td></td>` : html`<th scope="col">${cell}</th>`));
   const rows = block.rows.map(([first = "", ...rest]) => {
-    const cells = rest.map(
-      (cell, index) => html`<td data-head="${block.head[index + 1] ?? ""}">${cell}</td>`,
-    );
+    const cells = rest.map((cell) => html`<td>${cell}</td>`);
     return html`<tr><th scope="row">${first}</th>${cells}</tr>`;
   });
   return html`<table class="ruled"><caption>${block.caption}</caption><thead><tr>${head}</tr></thead><tbody>${rows}</tbody></table>`;

@@ -12,7 +12,7 @@ export function renderCarSheet(sheet: CarSheet, pdfPath: string, drawings: Drawi
   const gaps = parts.filter(({ card }) => card === undefined);
   const facts = car.map(({ label, value }) => html`<div><dt>${label}</dt><dd>${value}</dd></div>`);
   return html`<article class="record">
-<h1>${carSheet.title(handbookName)}</h1>
+<h1>${carSheet.title(thing, handbookName)}</h1>
 <p class="aside">${answerPage.sharedOn(date)} · ${edition}</p>
 <p class="onward"><a href="${pdfPath}">${carSheet.asPdf}</a></p>
 <section><h2>${answerPage.thing(thing)}</h2>${facts.length > 0 ? html`<dl class="facts">${facts}</dl>` : html`<p>${carSheet.thingUnknown(thing)}</p>`}</section>
@@ -47,6 +47,7 @@ function partSection({ part, name, card, photographs }: SheetPart, book: string,
 ${standingRows(card.standing.slice(0, 3))}
 ${renderBlocks(answer, { drawings, units: "metric", part })}
 ${seen.length > 0 && html`<h3>${answerPage.seen}</h3><dl class="facts">${seen}</dl>`}
+${card.untold.length > 0 && html`<p class="aside">${answerPage.couldNotTell(card.untold.join("; "))}</p>`}
 ${card.settle !== undefined && html`<p>${card.settle}</p>`}${pictures}</section>`;
 }
 

@@ -21,51 +21,53 @@ export type DeskPath = (typeof deskSections)[number]["path"];
 
 export interface DeskFrame {
   readonly session: OpenSession;
-  readonly path: DeskPath;
+  readonly says: Says;
   readonly heading: string;
   /** What was just said and answered. */
   readonly lately: Piece;
   readonly content: Piece;
 }
 
-export function renderDesk({ session, path, heading, lately, content }: DeskFrame): Markup {
-  const { guest, formToken } = session;
+export function renderDesk({ session, says, heading, lately, content }: DeskFrame): Markup {
+  const { guest } = session;
   const links = deskSections.map(
     (one) =>
-      html`<li><a href="${one.path}"${one.path === path && html` aria-current="page"`}>${one.label}</a></li>`,
+      html`<li><a href="${one.path}"${one.path === says.path && html` aria-current="page"`}>${one.label}</a></li>`,
   );
   return html`<div class="deskhead"><h1>${desk.title}</h1><form method="post" action="/sign-out" class="quiet noprint">${tokenField(session)}<span class="aside">${desk.signedInAs(guest.name ?? guest.person, guest.community)}</span><button type="submit">${signIn.out}</button></form></div>
 <nav class="tabs noprint" aria-label="${desk.sections}"><ul>${links}</ul></nav>
 ${lately}
 <h2>${heading}</h2>${content}
-<form method="post" action="/desk/said" class="say noprint">${sayFields(path, formToken)}<label for="words">${desk.sayAnything}</label><span class="row"><input id="words" type="text" name="words" maxlength="400" autocomplete="off"><button type="submit">${desk.say}</button></span></form>`;
+<form method="post" action="/desk/said" class="say noprint">${sayFields(says)}<label for="words">${desk.sayAnything}</label><span class="row"><input id="words" type="text" name="words" maxlength="400" autocomplete="off"><button type="submit">${desk.say}</button></span></form>`;
 }
 
 function tokenField({ formToken }: OpenSession): Markup {
   return html`<input type="hidden" name="token" value="${formToken}">`;
 }
 
-/** What goes unseen with every form of the desk: its token, and where to go on. */
-export function sayFields(path: string, formToken: string): Markup {
-  return html`<input type="hidden" name="token" value="${formToken}"><input type="hidden" name="onward" value="${path}">`;
-}
-
 export interface Says {
   readonly path: DeskPath;
   readonly formToken: string;
+  /** What was said last here: the same words said later are another message. */
+  readonly turn: string;
+}
+
+/** What goes unseen with every form of the desk: its token, where to go on, and what it comes after. */
+export function sayFields({ path, formToken, turn }: Says): Markup {
+  return html`<input type="hidden" name="token" value="${formToken}"><input type="hidden" name="onward" value="${path}"><input type="hidden" name="turn" value="${turn}">`;
 }
 
 /** A button that says words. */
-export function sayButton({ path, formToken }: Says, words: string, label: string): Markup {
-  return html`<form method="post" action="/desk/said" class="inline">${sayFields(path, formToken)}<button type="submit" name="words" value="${words}">${label}</button></form>`;
+export function sayButton(says: Says, words: string, label: string): Markup {
+  return html`<form method="post" action="/desk/said" class="inline">${sayFields(says)}<button type="submit" name="words" value="${words}">${label}</button></form>`;
 }
 
 /** A field whose text follows the words: a reason, an answer. */
 export function sayWithReason(
-  { path, formToken }: Says,
+  says: Says,
   { before, label, button, id }: Readonly<Record<"before" | "label" | "button" | "id", string>>,
 ): Markup {
-  return html`<form method="post" action="/desk/said" class="reason">${sayFields(path, formToken)}<input type="hidden" name="before" value="${before}"><label for="${id}">${label}</label><span class="row"><input id="${id}" type="text" name="reason" required maxlength="2000" autocomplete="off"><button type="submit">${button}</button></span></form>`;
+  return html`<form method="post" action="/desk/said" class="reason">${sayFields(says)}<input type="hidden" name="before" value="${before}"><label for="${id}">${label}</label><span class="row"><input id="${id}" type="text" name="reason" required maxlength="2000" autocomplete="off"><button type="submit">${button}</button></span></form>`;
 }
 
 export function renderCases(
@@ -109,6 +111,6 @@ export function renderPins(says: Says, pins: readonly PinOnPage[], rendering: Re
 ${sayWithReason(says, { before: `replace pin ${id}:`, label: desk.replace, button: desk.replaceButton, id: `replace-${id}` })}
 ${sayWithReason(says, { before: `withdraw pin ${id} because`, label: desk.reason, button: desk.withdraw, id: `withdraw-${id}` })}</article>`;
   });
-  const form = html`<form method="post" action="/desk/pin" class="reason">${sayFields(says.path, says.formToken)}<h3>${desk.newPin}</h3><label for="question">${desk.question}</label><input id="question" type="text" name="question" required maxlength="300"><label for="answer">${desk.yourAnswer}</label><textarea id="answer" name="answer" rows="3" required maxlength="2000"></textarea><p><button type="submit">${desk.pinButton}</button></p></form>`;
+  const form = html`<form method="post" action="/desk/pin" class="reason">${sayFields(says)}<h3>${desk.newPin}</h3><label for="question">${desk.question}</label><input id="question" type="text" name="question" required maxlength="300"><label for="answer">${desk.yourAnswer}</label><textarea id="answer" name="answer" rows="3" required maxlength="2000"></textarea><p><button type="submit">${desk.pinButton}</button></p></form>`;
   return html`${pins.length === 0 && html`<p>${desk.noPins}</p>`}${items}${form}`;
 }

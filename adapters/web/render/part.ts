@@ -1,9 +1,9 @@
 /** The page of a part kind: when each version was fitted, the versions side by side, each by itself, the tells with their drawings. */
-import { type Block, effortWords, sayClaim, whereItComesFrom } from "../../../bot/index.ts";
+import { type Block, effortWords, sayClaim, whereItComesFrom, wordedFor } from "../../../bot/index.ts";
 import { type Feature, type Handbook, sourceById } from "../../../knowledge/index.ts";
 import type { Drawings } from "../drawings.ts";
 import type { PartPage } from "../handbook-page.ts";
-import { handbookPage } from "../phrases.ts";
+import { chat, handbookPage } from "../phrases.ts";
 import { renderBlocks, sourceList } from "./blocks.ts";
 import { periodsFigure } from "./fitted.ts";
 import { editionWords, searchForm } from "./handbook.ts";
@@ -19,11 +19,11 @@ export function renderPart(handbook: Handbook, page: PartPage, drawings: Drawing
   return html`<article class="record">
 <h1>${capitalised(part.name)}</h1>
 <p class="edition">${editionWords(handbook)}</p>
-<div class="beside">${drawingOf(handbook, drawings, part.drawing)}<div><p>${part.summary}</p><p class="onward"><a href="/">${handbookPage.askAbout(part.name)}</a></p>${contents(page)}</div></div>
+<div class="beside">${drawingOf(handbook, drawings, part.drawing)}<div><p>${part.summary}</p><p class="onward"><a href="/?text=${encodeURIComponent(chat.whichIsThis(part.name))}#say">${handbookPage.askAbout(part.name)}</a></p>${contents(handbook, page)}</div></div>
 <section id="pinned"><h2>${handbookPage.pinned}</h2>${pins}</section>
-<section id="when"><h2>${handbookPage.when}</h2>${periodsFigure(page, drawings)}${renderBlocks(page.timelines, rendering)}</section>
-<section id="wanted"><h2>${handbookPage.wanted}</h2><p>${handbookPage.whose[page.shown.why](page.shown.id)}</p>${renderBlocks(page.wanted, rendering)}</section>
-<section id="side-by-side"><h2>${handbookPage.sideBySide}</h2>${sideBySide(page)}</section>
+<section id="when"><h2>${handbookPage.when}</h2>${periodsFigure(handbook, page, drawings)}${renderBlocks(page.timelines, rendering)}</section>
+<section id="wanted"><h2>${wordedFor(handbook, handbookPage.wanted)}</h2><p>${handbookPage.whose[page.shown.why](page.shown.id)}</p>${renderBlocks(page.wanted, rendering)}</section>
+<section id="side-by-side"><h2>${handbookPage.sideBySide}</h2>${sideBySide(handbook, page)}</section>
 <section id="each"><h2>${handbookPage.each}</h2>${part.variants.map((variant) => version(handbook, page, variant, drawings))}</section>
 <section id="tells"><h2>${handbookPage.tells}</h2>${part.features.map((feature) => tell(handbook, feature, drawings))}</section>
 ${misbeliefs(handbook, page)}
@@ -32,11 +32,11 @@ ${searchForm("")}
 </article>`;
 }
 
-function contents({ part }: PartPage): Markup {
+function contents(handbook: Handbook, { part }: PartPage): Markup {
   const links: readonly (readonly [string, string])[] = [
     ["pinned", handbookPage.pinned],
     ["when", handbookPage.when],
-    ["wanted", handbookPage.wanted],
+    ["wanted", wordedFor(handbook, handbookPage.wanted)],
     ["side-by-side", handbookPage.sideBySide],
     ["each", handbookPage.each],
     ["tells", handbookPage.tells],
@@ -46,8 +46,10 @@ function contents({ part }: PartPage): Markup {
   return html`<nav class="contents noprint" aria-label="${handbookPage.contents}"><ul>${links.map(([id, label]) => html`<li><a href="#${id}">${label}</a></li>`)}</ul></nav>`;
 }
 
-function sideBySide({ part, chosen }: PartPage): Markup {
-  const shown = chosen.length > 1 ? part.variants.filter(({ id }) => chosen.includes(id)) : part.variants;
+function sideBySide(handbook: Handbook, { part, chosen }: PartPage): Markup {
+  // An old link may name kinds that have gone, and one alone is beside nothing.
+  const picked = part.variants.filter(({ id }) => chosen.includes(id));
+  const shown = picked.length > 1 ? picked : part.variants;
   const boxes = part.variants.map(
     ({ id, name }) =>
       html`<label><input type="checkbox" name="kind" value="${id}"${shown.some((one) => one.id === id) && html` checked`}> ${name}</label>`,
@@ -57,7 +59,7 @@ function sideBySide({ part, chosen }: PartPage): Markup {
     (feature) =>
       html`<tr><th scope="row"><a href="#tell-${feature.id}">${feature.name}</a></th>${shown.map(({ tells }) => html`<td>${sayClaim(feature, tells[feature.id])}</td>`)}</tr>`,
   );
-  const origins = shown.map((variant) => html`<td>${whereItComesFrom(variant)}</td>`);
+  const origins = shown.map((variant) => html`<td>${wordedFor(handbook, whereItComesFrom(variant))}</td>`);
   return html`<form action="#side-by-side" class="choose noprint"><fieldset><legend>${handbookPage.choose}</legend>${boxes}</fieldset><button type="submit">${handbookPage.chosen}</button></form>
 <section class="scroll" tabindex="0" aria-label="${handbookPage.sideBySide}"><table class="ruled columns"><thead><tr><th scope="col">${handbookPage.feature}</th>${head}</tr></thead><tbody><tr><th scope="row">${handbookPage.origin}</th>${origins}</tr>${rows}</tbody></table></section>`;
 }
@@ -80,7 +82,7 @@ function version(handbook: Handbook, { part }: PartPage, variant: Variant, drawi
     [handbookPage.sources, shortly(handbook, variant.sources)],
   ];
   return html`<section class="version" id="version-${variant.id}"><h3>${variant.name}</h3>
-<div class="beside">${drawingOf(handbook, drawings, variant.drawing)}<div><p class="aside">${whereItComesFrom(variant)}</p><p>${variant.summary}</p>${variant.remarks.map((remark) => html`<p>${remark}</p>`)}
+<div class="beside">${drawingOf(handbook, drawings, variant.drawing)}<div><p class="aside">${wordedFor(handbook, whereItComesFrom(variant))}</p><p>${variant.summary}</p>${variant.remarks.map((remark) => html`<p>${remark}</p>`)}
 <dl class="facts">${rows.map(([label, value]) => html`<div><dt>${label}</dt><dd>${value}</dd></div>`)}</dl></div></div></section>`;
 }
 

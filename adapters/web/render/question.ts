@@ -10,7 +10,7 @@ import type { Controls, Rendering, Units } from "./rendering.ts";
 /** With controls a form; without, the words of the question alone. */
 export function questionForm(block: QuestionBlock, rendering: Rendering): Markup {
   const { controls, drawings, part } = rendering;
-  const drawing = part === null ? undefined : drawings.ofFeature(part, block.feature);
+  const drawing = part === null ? undefined : drawings.ofFeature(part, block);
   const picture =
     drawing !== undefined &&
     html`<img class="drawing" src="${drawing.address}" alt="${drawing.alternative}" width="320" height="200" loading="lazy">`;
@@ -32,7 +32,7 @@ function answersForm(
 ): Markup | undefined {
   if (block.answers.length === 0) return undefined;
   const buttons = block.answers.map(({ id, label }) => {
-    const drawing = part === null ? undefined : drawings.ofState(part, block.feature, id);
+    const drawing = part === null ? undefined : drawings.ofState(part, block, id);
     const picture =
       drawing !== undefined &&
       html`<img src="${drawing.address}" alt="" width="160" height="100" loading="lazy">`;
@@ -60,7 +60,7 @@ function readingForm(block: QuestionBlock, controls: Controls, units: Units): Ma
     html`<label for="${id}-unit" class="unseen">${chat.unit}</label><select id="${id}-unit" name="unit">${offered.map((unit) => html`<option>${unit}</option>`)}</select>`;
   const mode = block.expects === "measurement" ? html` inputmode="text" class="figure"` : html``;
   return html`<form method="post" action="${controls.action}" class="reading">${controls.hidden}<input type="hidden" name="feature" value="${block.feature}">
-<label for="${id}">${chat.reading}</label> ${hint}<span class="row"><input id="${id}" type="text" name="reading" maxlength="120" required autocomplete="off"${mode}${described}>${select}<button type="submit">${chat.sendReading}</button></span></form>`;
+<label for="${id}">${chat.fields[block.expects]}</label> ${hint}<span class="row"><input id="${id}" type="text" name="reading" maxlength="180" required autocomplete="off"${mode}${described}>${select}<button type="submit">${chat.sendReading}</button></span></form>`;
 }
 
 const lengths: Readonly<Record<Units, readonly string[]>> = {

@@ -34,11 +34,11 @@ export function answerRoutes(app: Hono, site: Site): void {
   app.post("/share", small, async (context) => {
     const visitor = await visitorOfForm(context, site);
     if (visitor === undefined) return refuse(context, site, "stale");
-    if (!site.limits.writing.take(clientAddress(context))) return refuse(context, site, "tooMuch");
+    if (!site.limits.writing.take(clientAddress(context, site))) return refuse(context, site, "tooMuch");
     const speaker = await speakerOf(context, site, visitor);
     const state = await site.store.current(conversationKind, visitor.conversation);
     const card = await site.pages.card(speaker.community ?? "home", state, { person: speaker.person });
-    if (card === undefined) return goTo(context, "/");
+    if (card === undefined) return refuse(context, site, "noAnswer");
     const id = await shareAnswer(site.store, site.clock, speaker.person, card);
     return goTo(context, `/answers/${id}`);
   });
@@ -47,7 +47,8 @@ export function answerRoutes(app: Hono, site: Site): void {
     const now = site.clock.milliseconds();
     const reader = await readerOf(context, site);
     const lately = kept.get(id);
-    if (lately !== undefined && lately.by !== reader?.person && (await isStillGood(site, id, lately))) {
+    const isOwn = (by: string) => reader?.persons.includes(by) === true;
+    if (lately !== undefined && !isOwn(lately.by) && (await isStillGood(site, id, lately))) {
       if (now - lately.at >= KEPT_MILLISECONDS) kept.set(id, { ...lately, at: now });
       return context.html(lately.text) as Response;
     }
@@ -55,7 +56,7 @@ export function answerRoutes(app: Hono, site: Site): void {
     const version = await site.store.version(sharedAnswerKind, id);
     const share = await sharedAnswer(site.store, id);
     if (share === undefined) return refuse(context, site, "notFound");
-    if (share.by === reader?.person) return showPage(context, site, content(site, id, share, reader.visitor));
+    if (isOwn(share.by)) return showPage(context, site, content(site, id, share, reader?.visitor));
     const text = page(content(site, id, share), site.assets);
     kept.set(id, { at: now, text, by: share.by, version });
     const [oldest] = kept.keys();
@@ -71,8 +72,8 @@ export function answerRoutes(app: Hono, site: Site): void {
   const withdraw = async (context: Context, id: string): Promise<Response> => {
     const visitor = await visitorOfForm(context, site);
     if (visitor === undefined) return refuse(context, site, "stale");
-    const { person } = await speakerOf(context, site, visitor);
-    if (!(await withdrawShare(site.store, site.clock, id, person))) return refuse(context, site, "notFound");
+    const { persons } = await sharersOf(context, site, visitor);
+    if (!(await withdrawShare(site.store, site.clock, id, persons))) return refuse(context, site, "notFound");
     kept.delete(id);
     const main = html`<h1>${answerPage.withdrawn}</h1>`;
     return showPage(context, site, { title: answerPage.withdrawn, main, isPrivate: true });
@@ -93,7 +94,13 @@ async function isStillGood(site: Site, id: string, { at, version }: KeptPage): P
 /** Whoever reads, as far as a cookie tells. */
 async function readerOf(context: Context, site: Site) {
   const visitor = knownVisitor(context, site.isSecure);
-  return visitor && { visitor, person: (await speakerOf(context, site, visitor)).person };
+  return visitor && sharersOf(context, site, visitor);
+}
+
+/** As whom they may have shared: what a visitor shared is theirs still once they have signed in as a keeper. */
+async function sharersOf(context: Context, site: Site, visitor: Visitor) {
+  const { person } = await speakerOf(context, site, visitor);
+  return { visitor, persons: [person, visitor.person] };
 }
 
 type ShownShare = Share & { readonly card: NonNullable<Share["card"]> };

@@ -13,7 +13,7 @@ export function carSheetRoutes(app: Hono, site: Site): void {
   app.get("/sheet/:community/:id", async (context) => {
     const { path, sheet } = await found(context, site);
     if (sheet === undefined) return refuse(context, site, "notFound");
-    const title = carSheet.title(sheet.handbookName);
+    const title = carSheet.title(sheet.thing, sheet.handbookName);
     const main = renderCarSheet(sheet, `${path}/${carSheet.fileName}`, site.drawings);
     return showPage(context, site, { title, main, isPrivate: true });
   });

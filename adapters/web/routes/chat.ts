@@ -8,10 +8,10 @@ import { clientAddress } from "../client-address.ts";
 import { converse } from "../conversing.ts";
 import { uploadBytes } from "../limits.ts";
 import { liveEvents } from "../live-events.ts";
-import { chat, refusals } from "../phrases.ts";
-import { composer } from "../render/composer.ts";
+import { chat } from "../phrases.ts";
+import { type Composer, composer } from "../render/composer.ts";
 import { html, type Markup } from "../render/markup.ts";
-import type { Rendering } from "../render/rendering.ts";
+import { chatFields, type Rendering } from "../render/rendering.ts";
 import { renderTurn, renderTurns } from "../render/turns.ts";
 import { goTo, refuse, showPage } from "../respond.ts";
 import { saidIn } from "../said.ts";
@@ -23,17 +23,17 @@ import { unitsOf } from "../units.ts";
 import { formOf, takenIn } from "../uploads.ts";
 import { hasToken, knownVisitor, type Visitor, visitorOf } from "../visitor.ts";
 
+type Field = Pick<Composer, "text" | "problem">;
+
+/** What another page asks for somebody, for them to go on with. */
+const LONGEST_BEGINNING = 300;
+
 export function chatRoutes(app: Hono, site: Site): void {
   app.get("/", async (context) => {
     const visitor = visitorOf(context, site.isSecure);
     const turns = await turnsOf(site.store, visitor.conversation);
-    return showPage(context, site, {
-      title: chat.title,
-      description: chat.lead,
-      place: "ask",
-      main: chatMain(site, visitor, turns, renderingFor(site, context, visitor, turns)),
-      foot: editions(site),
-    });
+    const text = context.req.query("text")?.slice(0, LONGEST_BEGINNING);
+    return showChat(context, site, visitor, turns, { text });
   });
   const tooLarge = bodyLimit({
     maxSize: uploadBytes,
@@ -53,21 +53,21 @@ async function said(context: Context, site: Site): Promise<Response> {
   const isOurs = isFromHere(context, site.address);
   if (visitor === undefined || !isOurs || !hasToken(form.fields.token ?? "", visitor.formToken)) {
     site.metrics.refused("forged form");
-    return refuse(context, site, "stale");
+    return refuse(context, site, "stale", isOurs ? form.fields : {});
   }
-  if (!site.limits.writing.take(clientAddress(context))) {
+  if (!site.limits.writing.take(clientAddress(context, site))) {
     site.metrics.refused("rate");
-    return refuse(context, site, "tooMuch");
+    return refuse(context, site, "tooMuch", form.fields);
   }
   const speaker = await speakerOf(context, site, visitor);
   const photographs = await takenIn(site.photographs, form.files, speaker.person);
-  if (!photographs.ok) {
-    const main = html`<h1>${refusals.notAPicture}</h1><p>${photographs.message}</p>`;
-    context.status(422);
-    return showPage(context, site, { title: refusals.notAPicture, main, isPrivate: true });
-  }
   const turns = await turnsOf(site.store, visitor.conversation);
-  const heard = saidIn(form.fields, turns.at(-1), photographs.ids);
+  if (!photographs.ok) {
+    context.status(422);
+    const { text } = form.fields;
+    return showChat(context, site, visitor, turns, { problem: photographs.message, text });
+  }
+  const heard = saidIn(form.fields, turns, photographs.ids);
   if (heard === undefined) return goTo(context, "/#say");
   const turn = await converse(site, speaker, heard, photographs.ids);
   site.metrics.message("web");
@@ -78,22 +78,48 @@ async function said(context: Context, site: Site): Promise<Response> {
   return goTo(context, `/#turn-${turn.id}`);
 }
 
-function chatMain(site: Site, visitor: Visitor, turns: readonly Turn[], rendering: Rendering): Markup {
+function showChat(
+  context: Context,
+  site: Site,
+  visitor: Visitor,
+  turns: readonly Turn[],
+  field: Field,
+): Response {
+  const rendering = renderingFor(site, context, visitor, turns);
+  return showPage(context, site, {
+    title: chat.title,
+    description: chat.lead,
+    place: "ask",
+    main: chatMain(site, visitor, turns, rendering, field),
+    foot: editions(site),
+  });
+}
+
+function chatMain(
+  site: Site,
+  visitor: Visitor,
+  turns: readonly Turn[],
+  rendering: Rendering,
+  field: Field,
+): Markup {
   const hidden = hiddenFields(visitor, turns);
   const first = turns.length === 0 && html`<p class="lead">${chat.lead}</p>${examplesOf(site, hidden)}`;
   return html`<h1>${chat.title}</h1>
 ${first}
 <section id="conversation" class="conversation" role="log" aria-label="${chat.conversation}" data-events="/events">${renderTurns(turns, rendering)}</section>
-${composer({ action: "/said", hidden, canPhotograph: site.photographs !== undefined })}`;
+${composer({ action: "/said", hidden, canPhotograph: site.photographs !== undefined, ...field })}`;
 }
 
+/** The first of each handbook, then the second. */
+const places = [0, 1, 2] as const;
+
 function examplesOf(site: Site, hidden: Markup): Markup {
-  const [known] = site.knowledge();
-  if (known === undefined) return html``;
-  const names = known.handbook.parts.slice(0, 3).map(({ name }) => `which ${name} is this?`);
-  const buttons = names.map(
-    (words) => html`<button type="submit" name="words" value="${words}">${words}</button>`,
-  );
+  const books = site.knowledge().map(({ handbook }) => handbook.parts);
+  const parts = places.flatMap((place) => books.flatMap((of) => of[place] ?? []));
+  const buttons = parts.slice(0, places.length).map(({ name }) => {
+    const words = chat.whichIsThis(name);
+    return html`<button type="submit" name="words" value="${words}">${words}</button>`;
+  });
   return html`<form method="post" action="/said" class="next" data-once><p>${chat.examples}:</p>${hidden}${buttons}</form>`;
 }
 
@@ -107,7 +133,7 @@ function renderingFor(site: Site, context: Context, visitor: Visitor, turns: rea
 }
 
 function hiddenFields({ formToken }: Visitor, turns: readonly Turn[]): Markup {
-  return html`<input type="hidden" name="token" value="${formToken}"><input type="hidden" name="turn" value="${turns.at(-1)?.id ?? ""}">`;
+  return chatFields(formToken, turns.at(-1)?.id ?? "");
 }
 
 function editions(site: Site): Markup {

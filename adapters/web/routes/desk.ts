@@ -17,6 +17,7 @@ import {
   renderDesk,
   renderObservations,
   renderPins,
+  type Says,
   sayFields,
 } from "../render/desk.ts";
 import { renderAudit, renderPeople } from "../render/desk-people.ts";
@@ -27,6 +28,7 @@ import { goTo, refuse, showPage } from "../respond.ts";
 import { isFromHere } from "../same-origin.ts";
 import type { OpenSession } from "../sessions.ts";
 import type { Site } from "../site.ts";
+import type { Turn } from "../transcript.ts";
 import { formOf } from "../uploads.ts";
 import { hasToken } from "../visitor.ts";
 import { jsonPaths, sightingsPath } from "./desk-export.ts";
@@ -34,7 +36,7 @@ import { jsonPaths, sightingsPath } from "./desk-export.ts";
 /** The oldest; accepting them brings the next. */
 const MOST_OBSERVATIONS = 10;
 
-type Content = (site: Site, session: OpenSession, path: DeskPath) => Promise<Piece>;
+type Content = (site: Site, session: OpenSession, says: Says) => Promise<Piece>;
 
 const contents: Readonly<Record<DeskPath, Content>> = {
   "/desk": waiting,
@@ -52,12 +54,15 @@ export function deskRoutes(app: Hono, site: Site): void {
       const session = await keeperOf(context, site);
       if (session === "nobody") return goTo(context, "/sign-in");
       if (session === "no keeper") return refuse(context, site, "notAllowed");
+      const last = await lastAtDesk(site, session);
+      const says: Says = { path, formToken: session.formToken, turn: last?.id ?? "" };
+      const isDone = context.req.query("done") !== undefined;
       const main = renderDesk({
         session,
-        path,
+        says,
         heading: label,
-        lately: await lately(site, session, path, context.req.query("done") !== undefined),
-        content: await contents[path](site, session, path),
+        lately: isDone && lately(site, says, last),
+        content: await contents[path](site, session, says),
       });
       return showPage(context, site, {
         title: `${label} · ${desk.title}`,
@@ -84,25 +89,22 @@ async function said(context: Context, site: Site, wordsIn: (fields: Fields) => F
   const session = await keeperOf(context, site);
   const { fields } = await formOf(context);
   const isOpen = typeof session !== "string";
-  const isOurs =
-    isOpen && isFromHere(context, site.address) && hasToken(fields.token ?? "", session.formToken);
-  if (!isOurs) {
+  const isFromUs = isFromHere(context, site.address);
+  const sent = isFromUs ? fields : {};
+  if (!isOpen || !isFromUs || !hasToken(fields.token ?? "", session.formToken)) {
     site.metrics.refused("forged form");
-    return refuse(context, site, session === "no keeper" ? "notAllowed" : "stale");
+    return refuse(context, site, session === "no keeper" ? "notAllowed" : "stale", sent);
   }
-  if (!site.limits.writing.take(clientAddress(context))) return refuse(context, site, "tooMuch");
+  if (!site.limits.writing.take(clientAddress(context, site))) return refuse(context, site, "tooMuch", sent);
   await sayAtDesk(site, session, wordsIn(fields));
   const onward = deskSections.find(({ path }) => path === fields.onward)?.path ?? "/desk";
   return goTo(context, `${onward}?done#lately`);
 }
 
 /** What was said last, right after it was said; its questions are answered here too. */
-async function lately(site: Site, session: OpenSession, path: DeskPath, isDone: boolean): Promise<Piece> {
-  const turn = isDone ? await lastAtDesk(site, session) : undefined;
+function lately(site: Site, says: Says, turn: Turn | undefined): Piece {
   if (turn === undefined) return undefined;
-  const turnField = html`<input type="hidden" name="turn" value="${turn.id}">`;
-  const hidden = html`${sayFields(path, session.formToken)}${turnField}`;
-  const rendering = { ...readOnly(site), controls: { action: "/desk/said", hidden } };
+  const rendering = { ...readOnly(site), controls: { action: "/desk/said", hidden: sayFields(says) } };
   return html`<section id="lately" class="lately" aria-label="${desk.justDone}">${renderTurn(turn, rendering)}</section>`;
 }
 
@@ -110,51 +112,46 @@ function readOnly(site: Site): Rendering {
   return { drawings: site.drawings, units: "metric", part: null };
 }
 
-async function waiting(site: Site, session: OpenSession, path: DeskPath): Promise<Piece> {
+async function waiting(site: Site, session: OpenSession, says: Says): Promise<Piece> {
   const cases = await site.pages.cases(session.guest.community);
   const { blocks } = await lookAtDesk(site, session, "queue");
-  const says = { path, formToken: session.formToken };
   return html`${renderBlocks(blocks, readOnly(site))}<h3>${desk.cases}</h3>${renderCases(says, cases, (id) => partName(site, id))}`;
 }
 
-async function observations(site: Site, session: OpenSession, path: DeskPath): Promise<Piece> {
+async function observations(site: Site, session: OpenSession, says: Says): Promise<Piece> {
   const waitingOnes = await site.pages.observations(asKeeper(session), MOST_OBSERVATIONS);
-  return renderObservations({ path, formToken: session.formToken }, waitingOnes, readOnly(site));
+  return renderObservations(says, waitingOnes, readOnly(site));
 }
 
-async function pins(site: Site, session: OpenSession, path: DeskPath): Promise<Piece> {
+async function pins(site: Site, session: OpenSession, says: Says): Promise<Piece> {
   const all = await site.pages.pins(session.guest.community);
-  return renderPins({ path, formToken: session.formToken }, all, readOnly(site));
+  return renderPins(says, all, readOnly(site));
 }
 
 async function audit(site: Site, session: OpenSession): Promise<Piece> {
   return renderAudit(await site.pages.audit(session.guest.community));
 }
 
-async function people(site: Site, session: OpenSession, path: DeskPath): Promise<Piece> {
-  return renderPeople(
-    { path, formToken: session.formToken },
-    await site.pages.people(session.guest.community),
-  );
+async function people(site: Site, session: OpenSession, says: Says): Promise<Piece> {
+  return renderPeople(says, await site.pages.people(session.guest.community));
 }
 
 async function exported(site: Site): Promise<Piece> {
-  const sightings = site
-    .knowledge()
-    .flatMap(({ handbook: { cover, parts } }) =>
-      parts.map(
-        ({ id, name }) => html`<li><a href="${sightingsPath(cover.id, id)}">${desk.sightings(name)}</a></li>`,
-      ),
+  const sightings = site.knowledge().map(({ handbook: { cover, parts } }) => {
+    const files = parts.map(
+      ({ id, name }) => html`<li><a href="${sightingsPath(cover.id, id)}">${desk.sightings(name)}</a></li>`,
     );
+    return html`<h3>${cover.name}</h3><ul>${files}</ul>`;
+  });
   const others = jsonPaths.map((path) => html`<li><a href="${path}">${path.split("/").at(-1)}</a></li>`);
-  return html`<p>${desk.exportHint}</p><ul>${sightings}</ul><ul>${others}</ul>`;
+  return html`<p>${desk.exportHint}</p>${sightings}<h3>${desk.everything}</h3><ul>${others}</ul>`;
 }
 
 /** What the bot answers to words, with what can be pressed there. */
 function looked(words: string): Content {
-  return async (site, session, path) => {
+  return async (site, session, says) => {
     const { blocks } = await lookAtDesk(site, session, words);
-    const controls = { action: "/desk/said", hidden: sayFields(path, session.formToken) };
+    const controls = { action: "/desk/said", hidden: sayFields(says) };
     return renderBlocks(blocks, { ...readOnly(site), controls });
   };
 }

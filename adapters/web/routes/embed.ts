@@ -43,13 +43,13 @@ async function said(context: Context, site: Site): Promise<Response> {
     site.metrics.refused("forged form");
     return refuse(context, site, "stale");
   }
-  if (!site.limits.writing.take(clientAddress(context))) {
+  if (!site.limits.writing.take(clientAddress(context, site))) {
     site.metrics.refused("rate");
-    return refuse(context, site, "tooMuch");
+    return refuse(context, site, "tooMuch", fields);
   }
   const box = { place: fields.place ?? "", units: unitsOf(fields.units, undefined) };
   const turns = await turnsOf(site.store, visitor.conversation);
-  const heard = saidIn(fields, turns.at(-1));
+  const heard = saidIn(fields, turns);
   if (heard === undefined) return showBox(context, site, box, turns);
   const speaker = { ...visitor, name: visitorName(visitor.person) };
   const turn = await converse(site, speaker, heard);
@@ -71,7 +71,7 @@ ${composer({ action: "/embed/said", hidden: hiddenOf(box, turns), canPhotograph:
 
 function renderingOf(site: Site, box: Box, turns: readonly Turn[]): Rendering {
   const controls = { action: "/embed/said", hidden: hiddenOf(box, turns) };
-  return { drawings: site.drawings, units: box.units, part: null, controls };
+  return { drawings: site.drawings, units: box.units, part: null, controls, isFramed: true };
 }
 
 function hiddenOf({ place, units }: Box, turns: readonly Turn[]): Markup {

@@ -2,7 +2,7 @@
 import type { Hono } from "hono";
 import { refuse } from "../respond.ts";
 import type { Site } from "../site.ts";
-import { staticFile } from "../static-files.ts";
+import { staticFile, versionOf } from "../static-files.ts";
 
 const FOR_EVER = "public, max-age=31536000, immutable";
 const AN_HOUR = "public, max-age=3600";
@@ -11,7 +11,7 @@ export function fileRoutes(app: Hono, site: Site): void {
   app.get("/static/:name", (context) => {
     const file = staticFile(context.req.param("name"));
     if (file === undefined) return refuse(context, site, "notFound");
-    const caching = context.req.query("v") === undefined ? AN_HOUR : FOR_EVER;
+    const caching = cachingOf(context.req.query("v"), versionOf(context.req.param("name")));
     const headers = { "content-type": file.type, "cache-control": caching, ...forAnybody };
     return context.body(file.text, 200, headers);
   });
@@ -37,6 +37,12 @@ export function fileRoutes(app: Hono, site: Site): void {
       "content-security-policy": "default-src 'none'; sandbox; frame-ancestors 'none'",
     });
   });
+}
+
+/** Of two processes the older may be asked for what only the newer has: that must not be kept under its name. */
+function cachingOf(asked: string | undefined, own: string): string {
+  if (asked === undefined) return AN_HOUR;
+  return asked === own ? FOR_EVER : "no-store";
 }
 
 /** Pages of forums may load these. */

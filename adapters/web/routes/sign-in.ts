@@ -37,7 +37,7 @@ export function signInRoutes(app: Hono, site: Site): void {
     const isOurs =
       isFromHere(context, site.address) && hasToken(fields.token ?? "", visitor?.formToken ?? "");
     if (visitor === undefined || !isOurs) return refuse(context, site, "stale");
-    if (!site.limits.signIn.take(clientAddress(context))) return refuse(context, site, "tooMuch");
+    if (!site.limits.signIn.take(clientAddress(context, site))) return refuse(context, site, "tooMuch");
     const { community, secret } = context.req.param();
     const guest = await takeSignInLink(site.store, site.clock, community, secret);
     if (guest === undefined) {

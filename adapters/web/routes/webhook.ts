@@ -10,9 +10,10 @@ import { noteAnswered, wasAnswered } from "../deliveries.ts";
 import { ForumPost, heardFrom } from "../forum-post.ts";
 import { formBytes } from "../limits.ts";
 import { renderBlocks } from "../render/blocks.ts";
+import { refuse } from "../respond.ts";
 import type { Site } from "../site.ts";
 
-type Status = 400 | 401 | 404 | 409 | 413 | 429;
+type Status = 400 | 401 | 404 | 409 | 413;
 
 export function webhookRoutes(app: Hono, site: Site): void {
   const small = bodyLimit({
@@ -29,14 +30,15 @@ async function delivered(context: Context, site: Site): Promise<Response> {
   const source = context.req.param("source") ?? "";
   const secret = site.webhookSecrets.get(source);
   if (secret === undefined) return problem(context, 404, "no such source");
-  if (!site.limits.webhook.take(source)) {
-    site.metrics.refused("rate");
-    return problem(context, 429, "too many deliveries; wait a minute");
-  }
   const body = await context.req.text();
   if (!isSigned(context, secret, body)) {
     site.metrics.refused("forgery");
     return problem(context, 401, "the signature does not fit, or is more than five minutes off");
+  }
+  // Only what the forum signed takes from what it may send: else anybody could use that up.
+  if (!site.limits.webhook.take(source)) {
+    site.metrics.refused("rate");
+    return refuse(context, site, "tooMuch");
   }
   const post = postIn(body);
   if (typeof post === "string") return problem(context, 400, post);

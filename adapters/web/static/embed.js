@@ -4,6 +4,8 @@
   const origin = new URL(document.currentScript.src).origin;
   const boxes = new Map();
   for (const place of document.querySelectorAll(".witness-mark")) {
+    // The two lines may stand on a page several times.
+    if (place.querySelector("iframe")) continue;
     const frame = document.createElement("iframe");
     const units = place.dataset.units || place.closest("[lang]")?.lang || "metric";
     frame.src = `${origin}/embed?units=${encodeURIComponent(units)}`;

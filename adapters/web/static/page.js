@@ -23,18 +23,33 @@ async function send(event) {
   try {
     const body = form.enctype === "multipart/form-data" ? data : new URLSearchParams(data);
     const answer = await fetch(form.action, { method: "POST", body, headers: { "x-wanted": "turn" } });
-    if (!answer.ok) throw new Error(String(answer.status));
     const text = await answer.text();
+    for (const button of buttons) button.disabled = false;
+    if (!answer.ok) return notTaken(refusalIn(text) ?? say.dataset.lost);
     if (!answer.redirected) take(text, true);
     status.textContent = "";
     if (form === say) form.reset();
   } catch {
-    status.textContent = say.dataset.lost;
+    for (const button of buttons) button.disabled = false;
+    notTaken(say.dataset.lost);
   }
-  for (const button of buttons) button.disabled = false;
+
+  /** What was written stays where it is, and who pressed stays where they were. */
+  function notTaken(why) {
+    status.textContent = why;
+    event.submitter?.focus({ preventScroll: true });
+    status.scrollIntoView({ block: "nearest" });
+  }
 }
 
-/** Puts a new turn at the end; one that is there already is left alone. What could be pressed before no longer can. */
+/** What a page that refuses says of it. */
+function refusalIn(markup) {
+  const template = document.createElement("template");
+  template.innerHTML = markup;
+  return template.content.querySelector("[data-refusal]")?.textContent;
+}
+
+/** Puts a new turn at the end; one that is there already is left alone. What could be pressed before no longer can, once it is answered. */
 function take(markup, isAnswer) {
   const template = document.createElement("template");
   template.innerHTML = markup;
@@ -46,14 +61,20 @@ function take(markup, isAnswer) {
 }
 
 function append(turn) {
+  if (turn.querySelector(".said")) takeControlsAway();
+  const token = document.querySelector('#say input[name="token"]')?.value;
+  for (const field of turn.querySelectorAll('input[name="token"]')) field.value = token;
+  const id = turn.id.slice("turn-".length);
+  for (const field of document.querySelectorAll('input[name="turn"]')) field.value = id;
+  conversation.append(turn);
+}
+
+function takeControlsAway() {
   for (const old of document.querySelectorAll("[data-once]")) {
     const words = old.querySelector(".ask");
     if (words) old.replaceChildren(words);
     else old.remove();
   }
-  const id = turn.id.slice("turn-".length);
-  for (const field of document.querySelectorAll('input[name="turn"]')) field.value = id;
-  conversation.append(turn);
 }
 
 function show(turn) {
@@ -82,11 +103,6 @@ for (const field of document.querySelectorAll("[data-copy]")) {
     button.textContent = field.dataset.copied;
   });
   field.after(button);
-}
-
-for (const button of document.querySelectorAll("button[data-print]")) {
-  button.hidden = false;
-  button.addEventListener("click", () => window.print());
 }
 
 if (window.parent !== window && document.querySelector(".embedded")) {

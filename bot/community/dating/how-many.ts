@@ -14,10 +14,8 @@ import * as phrases from "../phrases/dating.ts";
 import { nameOf } from "./changeover-chart.ts";
 import { type PartAsked, partAsked, tallyOfPart } from "./part-asked.ts";
 
-const longestSerial = 9_999_999;
-
 export function sayHowMany(scene: CommunityScene, about: string): Handled {
-  const serials = [...about.matchAll(/\b\d{1,7}\b/gu)].map(([figures]) => Number(figures));
+  const serials = [...about.matchAll(/\d+/gu)].map(([figures]) => Number(figures));
   const isList = about !== "" && /^[\d\s,;.and]+$/iu.test(about);
   if (isList && serials.length > 0) return { blocks: fromSerials(serials) };
   const asked = about === "" ? undefined : partAsked(scene, about);
@@ -26,7 +24,7 @@ export function sayHowMany(scene: CommunityScene, about: string): Handled {
 }
 
 function fromSerials(serials: readonly number[]): readonly Block[] {
-  const found = numbersBuilt(serials.filter((serial) => serial <= longestSerial));
+  const found = numbersBuilt(serials);
   if (!found.ok) return [text(phrases.cannotSay(found.problem.message))];
   const { seen, highest, unbiased, mean, deviation, quantile } = found.value;
   const limit = quantile(0.95);

@@ -1,6 +1,7 @@
 /** "last seen": from when until when the kinds of a part were in use, by their own sightings and four published methods. */
 import {
   firstSighting,
+  formatInterval,
   lastSighting,
   type Refusal,
   type Result,
@@ -60,8 +61,8 @@ function ofKind(
 
 function sayEnd(use: UseEnd, isBeginning: boolean): readonly string[] {
   const { inUseFrom, inUseUntil, notTrusted } = oneVariantWords;
-  if (use.atLeast === undefined) return isBeginning ? [notTrusted] : [];
-  const atLeast = (isBeginning ? inUseFrom : inUseUntil)(monthWords(use.atLeast));
+  if (use.atLeastBuilt === undefined) return isBeginning ? [notTrusted] : [];
+  const atLeast = (isBeginning ? inUseFrom : inUseUntil)(formatInterval(use.atLeastBuilt));
   const say = isBeginning ? phrases.beginningWords : phrases.endWords;
   return [atLeast, ...methods.map(([method, name]) => say(name, sayLimit(use[method], isBeginning)))];
 }

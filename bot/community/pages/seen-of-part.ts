@@ -1,6 +1,7 @@
 /** What a community has seen of a part kind: cars as marks on its timeline, and when one kind gave way to the next. */
 import { formatInterval, type Interval, successionsOf } from "../../../knowledge/index.ts";
 import { findPart, type Knowledge } from "../../conversation/knowledge.ts";
+import { blocksInWordsOf, wordedFor } from "../../conversation/named-thing.ts";
 import type { SeenOnCar } from "../../conversation/saying/fitted-chart.ts";
 import { variantName } from "../../conversation/saying/say-variant.ts";
 import type { Block } from "../../reply.ts";
@@ -48,24 +49,32 @@ export function seenOfPart(knowledge: Knowledge, view: ObservationsView, partId:
     .filter((change) => change.seen >= leastCars);
   const suspects = new Set(seen.flatMap(({ judged }) => judged.filter(isSuspect).map(({ id }) => id)));
   const dated = datedSightings(tally);
+  const { timelines, wanted } = pageOfChanges(handbook, part, tally);
   return {
-    ...pageOfChanges(handbook, part, tally),
+    timelines: blocksInWordsOf(handbook, timelines),
+    wanted: blocksInWordsOf(handbook, wanted),
     sightings: dated.slice(0, mostMarks).map(({ id, variant, built, grade }) => ({
       variant,
       built,
       grade,
       isSuspect: suspects.has(id),
-      words: phrases.sightingWords(variantName(part, variant), formatInterval(built), grade),
+      words: wordedFor(
+        handbook,
+        phrases.sightingWords(variantName(part, variant), formatInterval(built), grade),
+      ),
     })),
     changes: seen.map(({ succession, change, seen: cars }) => ({
       from: succession.old,
       to: succession.new,
       interval: change.interval,
-      words: phrases.changed(
-        variantName(part, succession.old),
-        variantName(part, succession.new),
-        formatInterval(change.interval),
-        cars,
+      words: wordedFor(
+        handbook,
+        phrases.changed(
+          variantName(part, succession.old),
+          variantName(part, succession.new),
+          formatInterval(change.interval),
+          cars,
+        ),
       ),
     })),
   };

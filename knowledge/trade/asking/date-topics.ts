@@ -1,6 +1,7 @@
 // Questions about dates on parts: tyre numbers, dots on glass, clocks, codes of figures, weeks.
 import { formatInterval } from "../../calendar/date-text.ts";
 import { type Interval, monthInterval, monthStart } from "../../calendar/interval.ts";
+import { tyreWeekInterval } from "../../calendar/tyre-week.ts";
 import type { DateMarkForm, DateMarkReading } from "../date-marks/date-mark-reading.ts";
 import { decodeDateMark } from "../decode-date-mark.ts";
 import { LETTER_DOTS_REMARK } from "../glazing-mark.ts";
@@ -117,10 +118,17 @@ function groupReadings(readings: readonly DateMarkReading[]): readonly TradeRead
   });
 }
 
-/** Why a tyre's figures give no date: no such week, or four figures for a year before they were used. */
-function noTyreDate(mark: string): TradeReading {
+/** Why a tyre's figures give no date: no such week, one still to come, or four figures for a year before they were used. */
+function noTyreDate(mark: string, today: Interval): TradeReading {
   const [, week, year] = /\b(\d\d)(\d\d)\b/.exec(mark) ?? [];
   const isWeek = Number(week) >= 1 && Number(week) <= 52;
+  const ahead = tyreWeekInterval(2000 + Number(year), Number(week));
+  if (ahead !== undefined && ahead.from >= today.to && Number(year) < 71)
+    return {
+      reading: `no date: the figures would be ${formatInterval(ahead)}, and that is still to come`,
+      why: "no tyre is marked ahead of its making: look for a slip, or for figures that are not the end of the number",
+      basis: "49 CFR 574",
+    };
   if (isWeek && Number(year) >= 71)
     return {
       reading: `no date: the figures would be week ${Number(week)} of 19${year}, but four figures came with the rule of July 1999`,
@@ -173,7 +181,7 @@ export const tyreDateTopic: TopicReader = (question) => {
     "tyre date",
     [
       ...(readings.length === 0
-        ? [noTyreDate(spotted.mark)]
+        ? [noTyreDate(spotted.mark, today)]
         : [...groupReadings(readings), ...monthTrap(spotted.mark)]),
       ...retread,
     ],

@@ -36,11 +36,11 @@ function densityOfNamed(lower: string): readonly TradeReading[] {
     }));
 }
 
-/** Plastics (?:lighter|denser|heavier) than water throughout their range. */
+/** Plastics lighter than water throughout their range. */
 function floatingPlastics(): readonly TradeReading[] {
   return PLASTICS.filter((row) => row.density.to < 1).map((row) => ({
     reading: `${row.symbol}, ${row.material}, floats: ${sayNumber(row.density.from, 3)} to ${sayNumber(row.density.to, 3)} g/cm³`,
-    why: "(?:lighter|denser|heavier) than water; plastics not named here sink, foam apart",
+    why: "lighter than water; plastics not named here sink, foam apart",
     basis: basisOf(row),
   }));
 }

@@ -251,3 +251,15 @@ test("replacements of the two kinds are taken from what the handbook says was so
   const plain = JSON.parse(await answered(mirrors, ...production, "--json"));
   expect(plain.assumptions.at(-1)).toContain("equally easy to have");
 });
+
+test("of two kinds whose cars are equally old nothing tells which gave way, unless the handbook does", async () => {
+  const list = listOf("variant,built\nsecond-moulded,1981-10\nfirst-alloy-nylon,1981-10\n");
+  const { status, out, err } = await changeover(list, ...production);
+  expect({ status, out }).toEqual({ status: 2, out: "" });
+  expect(err).toContain("--old and --new are needed: the cars of both are equally old on average");
+  const told = await answered(list, "--handbook", shrike, "--part", "door-mirror");
+  expect(told).toMatch(/old {2}.*First-type mirror with nylon ball/u);
+  expect(told.replaceAll(/\s+/gu, " ")).toContain("the handbook has them begin so");
+  const asked = await answered(list, ...production, "--old", "second-moulded", "--new", "first-alloy-nylon");
+  expect(asked).toMatch(/old {2}.*second-moulded/iu);
+});

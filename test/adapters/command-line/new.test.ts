@@ -1,4 +1,4 @@
-import { existsSync, readFileSync } from "node:fs";
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { Ajv2020 } from "ajv/dist/2020.js";
 import { expect, test } from "vitest";
@@ -61,6 +61,24 @@ test("a handbook is begun from a few answers, sound and without a doubt, and wro
   expect(talked.out).toMatch(/right for your wireless\s+set/u);
 });
 
+test("the guide says how many questions there are", () => {
+  const wrong = ["1930", "amber glass", "Look.", "E"];
+  expect(answers.length - wrong.length).toBe(19);
+  expect(readFileSync(join(root, "knowledge/handbooks/guide.md"), "utf8")).toContain(
+    "asks nineteen and writes the files",
+  );
+});
+
+test("two versions whose names make one id are still two", async () => {
+  const folder = newFolder();
+  const twins = answers.map((answer, index) => (index === 7 ? "Mk 1" : index === 11 ? "Mk-1" : answer));
+  const { status, out } = await run(commandLine, ["new", "--folder", "quill"], `${twins.join("\n")}\n`, {
+    folder,
+  });
+  expect(status).toBe(0);
+  expect(out).toContain("1 part kind, 2 variants; 0 faults");
+});
+
 test("answers that end too soon leave nothing behind", async () => {
   const folder = newFolder();
   const { status, err } = await run(commandLine, ["new", "--folder", "x"], "car\nTarn\n", { folder });
@@ -86,6 +104,29 @@ test("the example is the smallest handbook, wired for editors; a folder that is 
   expect((await run(commandLine, ["new", "--folder", "wren", "--example"], "", { folder })).err).toBe(
     "wren: is not empty; name a new folder\n",
   );
+});
+
+test("what somebody has set in an editor stays beside the schemas, or is left alone where it is no plain JSON", async () => {
+  const folder = newFolder();
+  mkdirSync(join(folder, ".vscode"));
+  const settings = join(folder, ".vscode/settings.json");
+  writeFileSync(join(folder, ".editorconfig"), "root = true\n");
+  writeFileSync(settings, '{ "editor.rulers": [80], "yaml.schemas": { "own.json": "own.yaml" } }');
+  const { out } = await run(commandLine, ["schema", "--into", "."], "", { folder });
+  expect(out).not.toContain(".editorconfig");
+  expect(readFileSync(join(folder, ".editorconfig"), "utf8")).toBe("root = true\n");
+  expect(JSON.parse(readFileSync(settings, "utf8"))).toMatchObject({
+    "editor.rulers": [80],
+    "yaml.schemas": { "own.json": "own.yaml", ".schemas/cars.schema.json": "cars.yaml" },
+  });
+  for (const own of ["{ // mine\n}", "[]"]) {
+    writeFileSync(settings, own);
+    const left = await run(commandLine, ["schema", "--into", "."], "", { folder });
+    expect(left.out).toContain(
+      'left as it is: ./.vscode/settings.json: is no plain JSON; put into it {"yaml.schemas":',
+    );
+    expect(readFileSync(settings, "utf8")).toBe(own);
+  }
 });
 
 test("the schemas that editors get accept every shipped handbook and refuse a misspelt key", async () => {

@@ -28,7 +28,7 @@ test("a table goes out and comes back, and nothing is written when nothing is di
   expect(out).toMatchObject({ status: 0, out: "handles.xlsx: door-handle; 4 variants\n", err: "" });
   const back = await table(folder, "from", "handles.xlsx", "--handbook", "tarn", "--write");
   expect(back).toMatchObject({ status: 0, err: "" });
-  expect(back.out).toBe("door-handle: 41 cells read, 0 not\nNothing that is said has changed.\n");
+  expect(back.out).toBe("door-handle: 41 cells, 0 not read\nNothing that is said has changed.\n");
   expect(written(folder)).toBe(yaml);
 });
 
@@ -41,7 +41,7 @@ test("changes are said in words, and written only when asked for", async () => {
   await writeSheets(join(folder, "round.csv"), [{ name: "round", rows }]);
   const looked = await table(folder, "from", "round.csv", "--handbook", "tarn");
   expect(looked.out).toBe(
-    "round: 2 cells read, 0 not\nThe Round handle has Round (Lever) on 17 of 20; until now “always”.\nnothing written\n",
+    "round: 2 cells, 0 not read\nThe Round handle has Round (Lever) on 17 of 20; until now “always”.\nnothing written\n",
   );
   expect(written(folder)).toBe(yaml);
   const wrote = await table(folder, "from", "round.csv", "--handbook", "tarn", "--write");

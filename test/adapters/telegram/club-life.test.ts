@@ -225,8 +225,11 @@ test("inline, two kinds are compared and pinned answers found, and no case is mo
     "x",
     "trade reproduction vs second type",
   ];
-  const queries = asked.map((query) => people.ask(anna, query));
-  await club.settled();
+  const queries: string[] = [];
+  for (const query of asked) {
+    queries.push(people.ask(anna, query));
+    await club.settled();
+  }
   const texts = queries.map((query) =>
     (world.inlineAnswers.get(query) ?? []).map(
       (result) =>

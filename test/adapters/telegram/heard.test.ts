@@ -40,7 +40,7 @@ test.each([
 });
 
 test("where everything is for it, it hears all but what is between others", () => {
-  expect(heard(said("two screws"), true)).toEqual({ text: "two screws" });
+  expect(heard(said("two screws"), true)).toEqual({ text: "two screws", isOverheard: true });
   expect(
     heard(said("two screws", { reply_to_message: { message_id: 3, from: hans } }), true),
   ).toBeUndefined();
@@ -56,7 +56,11 @@ test("its name is taken out of the words, wherever it stands and however it is w
 });
 
 test("a command keeps what stands behind it", () => {
-  expect(heard(said("/Pin@mark_bot two screws"))).toEqual({ command: "pin", text: "two screws" });
+  expect(heard(said("/Pin@mark_bot two screws"))).toEqual({
+    command: "pin",
+    isNamed: true,
+    text: "two screws",
+  });
 });
 
 test("the message that opened a topic is not answered by what is written in it", () => {

@@ -1,5 +1,10 @@
+import { join } from "node:path";
 import { expect, test } from "vitest";
 import { systemClock } from "../../../adapters/clock.ts";
+import { openHandbook } from "../../../adapters/handbooks.ts";
+import { makeSignInPath } from "../../../adapters/web/sign-in-links.ts";
+import { knowledgeOf } from "../../../bot/index.ts";
+import { root } from "../program.ts";
 import { readerAt, type Seen, webSite } from "./web-site.ts";
 
 const question =
@@ -64,6 +69,28 @@ test("only its owner withdraws a page, and then nobody finds it", async () => {
   expect((await stranger.get(page.path)).status).toBe(200);
   expect((await reader.send(page, "withdraw", {})).text).toContain("The page is withdrawn.");
   expect((await readerAt(address).get(page.path)).status).toBe(404);
+});
+
+test("what somebody shared is theirs to withdraw once they have signed in as a keeper too", async () => {
+  const { address, store } = await webSite();
+  const { reader, page } = await shared(address);
+  const owner = { person: "console:owner", community: "home", standing: "owner", name: "Ada" } as const;
+  await reader.send(await reader.get(await makeSignInPath(store, systemClock(), owner)), "/sign-in/", {});
+  const own = await reader.get(page.path);
+  expect((await reader.send(own, "withdraw", {})).text).toContain("The page is withdrawn.");
+});
+
+test("what cannot be shared any more says so", async () => {
+  const { address, store } = await webSite();
+  const reader = readerAt(address);
+  const asked = await reader.send(await reader.get("/"), 'id="say"', { text: question });
+  const gone = (await openHandbook(join(root, "knowledge/handbooks/ollerton-finch"))).handbook;
+  const other = await webSite({ store }, knowledgeOf(gone));
+  const there = readerAt(other.address);
+  for (const [name, value] of reader.cookies) there.cookies.set(name, value);
+  const refused = await there.send(asked, 'action="/share"', {});
+  expect([refused.status, refused.path]).toEqual([409, "/share"]);
+  expect(refused.text).toContain("There is no answer to make a page of");
 });
 
 test("addresses that were not given out lead nowhere, however they are written", async () => {

@@ -1,4 +1,5 @@
-import { extractText, getMeta } from "unpdf";
+import sharp from "sharp";
+import { extractText, getDocumentProxy, getMeta } from "unpdf";
 import { expect, test } from "vitest";
 import { systemClock } from "../../../adapters/clock.ts";
 import { openHandbook } from "../../../adapters/handbooks.ts";
@@ -90,6 +91,66 @@ test("the file has a title and its date, is tagged for reading aloud, and the sa
     /\/Marked true[\s\S]*\/StructTreeRoot|\/StructTreeRoot[\s\S]*\/Marked true/u,
   );
   expect(Buffer.compare(Buffer.from(bytes), Buffer.from(await carSheetPdf(sheet, surroundings)))).toBe(0);
+});
+
+interface Piece {
+  readonly str: string;
+  readonly width: number;
+  readonly transform: readonly number[];
+}
+
+/** What stands on each page, with its place in points from the left and from below. */
+async function piecesOf(bytes: Uint8Array): Promise<readonly (readonly Piece[])[]> {
+  const file = await getDocumentProxy(bytes);
+  const numbers = Array.from({ length: file.numPages }, (_, index) => index + 1);
+  return Promise.all(
+    numbers.map(async (number) => {
+      const { items } = await (await file.getPage(number)).getTextContent();
+      return items.filter((item): item is typeof item & Piece => "str" in item && item.str.trim() !== "");
+    }),
+  );
+}
+
+test("an address too long for the foot is written smaller, clear of the page's number", async () => {
+  const address = `https://witness-mark.a-club-with-a-long-name.example/sheet/discord%3A${"1".repeat(19)}/${"0".repeat(32)}`;
+  const [first = []] = await piecesOf(await carSheetPdf(await sheetOf(said), { ...surroundings, address }));
+  const foot = first.find(({ str }) => str === address);
+  const number = first.find(({ str }) => /^1 of \d$/u.test(str));
+  const end = (foot?.transform[4] ?? Number.POSITIVE_INFINITY) + (foot?.width ?? 0);
+  expect(end).toBeLessThan(number?.transform[4] ?? 0);
+});
+
+test("a value longer than a page goes on, and what follows stands below it", async () => {
+  const sheet = await sheetOf(said);
+  const car = [
+    { label: "remarks", value: "a word or two ".repeat(600) },
+    { label: "built", value: "May 1980, after all" },
+  ];
+  const pages = await piecesOf(await carSheetPdf({ ...sheet, car }, surroundings));
+  const page = pages.find((pieces) => pieces.some(({ str }) => str === "May 1980, after all")) ?? [];
+  const heightOf = (words: (str: string) => boolean) =>
+    page.filter(({ str }) => words(str)).map(({ transform }) => transform[5] ?? 0);
+  const [after = 0] = heightOf((str) => str === "May 1980, after all");
+  const before = heightOf((str) => str.includes("a word or two"));
+  expect(before.length).toBeGreaterThan(0);
+  expect(Math.min(...before)).toBeGreaterThan(after);
+  expect(after).toBeGreaterThan(96);
+});
+
+test("photographs stand two to a row, none over the edge of a page", async () => {
+  const sheet = await sheetOf(said);
+  const jpeg = await sharp({ create: { width: 300, height: 200, channels: 3, background: "#806040" } })
+    .jpeg()
+    .toBuffer();
+  const pagesWith = async (count: number) => {
+    const photographs = Array.from({ length: count }, (_, number) => `${number}`);
+    const parts = sheet.parts.map((part, index) => (index === 0 ? { ...part, photographs } : part));
+    const bytes = await carSheetPdf({ ...sheet, parts }, { ...surroundings, photograph: async () => jpeg });
+    return (await getDocumentProxy(bytes)).numPages;
+  };
+  expect(await pagesWith(2)).toBe(await pagesWith(1));
+  // Three rows to a page.
+  expect((await pagesWith(14)) - (await pagesWith(2))).toBeLessThanOrEqual(2);
 });
 
 test("what a member wrote stands in it as it was written, in every alphabet the letters have", async () => {

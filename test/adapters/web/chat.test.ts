@@ -1,4 +1,7 @@
 import { expect, test } from "vitest";
+import { UnavailableError } from "../../../adapters/errors.ts";
+import { memoryStore } from "../../../adapters/store/memory.ts";
+import type { Store } from "../../../bot/index.ts";
 import { formsIn, hiddenIn, readerAt, silent, webSite } from "./web-site.ts";
 
 const question = "which rear spoiler is this? rough inside, home market car built may 1980";
@@ -122,6 +125,9 @@ test("too large a form and too many of them are refused in words", async () => {
     statuses.push((await reader.post("/said", { token, text: "" })).status);
   expect(statuses[0]).toBe(200);
   expect(statuses.at(-1)).toBe(429);
+  const refused = await reader.post("/said", { token, text: question });
+  expect(refused.headers.get("retry-after")).toBe("60");
+  expect(refused.text).toContain(`\n${question}</textarea>`);
 });
 
 test("a form that is torn on the way is refused as one without a token, and is no fault of the site", async () => {
@@ -134,6 +140,52 @@ test("a form that is torn on the way is refused as one without a token, and is n
     expect([path, status < 500]).toEqual([path, true]);
   }
   expect(failures).toEqual([]);
+});
+
+test("while the store is out of reach what was written is given back, and the answer says that it passes", async () => {
+  const kept = memoryStore();
+  const store: Store = {
+    ...kept,
+    advance: (change, advance) =>
+      change.kind === "conversation"
+        ? Promise.reject(new UnavailableError("store: out of reach"))
+        : kept.advance(change, advance),
+  };
+  const { address } = await webSite({ store });
+  const reader = readerAt(address);
+  const refused = await reader.send(await reader.get("/"), 'id="say"', { text: question });
+  expect([refused.status, refused.headers.get("retry-after")]).toEqual([503, "60"]);
+  expect(refused.text).toContain(`\n${question}</textarea>`);
+});
+
+test("a chassis number is shown and kept masked, also in what the page keeps of the talk", async () => {
+  const { address, store } = await webSite();
+  const reader = readerAt(address);
+  const text = "rear spoiler, rough inside, chassis number WS-1432, vin 1M8GDM9AXKP042788";
+  const seen = await reader.send(await reader.get("/"), 'id="say"', { text });
+  expect(seen.text).toContain("rough inside, chassis number");
+  for (const kind of ["web-transcript", "conversation"])
+    for (const id of await store.ids(kind))
+      expect(JSON.stringify(await store.history(kind, id))).not.toMatch(/1432|042788/u);
+  expect(seen.text).not.toMatch(/1432|042788/u);
+});
+
+test("a style asked for by another version's name is not kept under it", async () => {
+  const { address } = await webSite();
+  const { text } = await readerAt(address).get("/");
+  const path = /href="(\/static\/styles\.css\?v=\w+)"/u.exec(text)?.[1] ?? "none";
+  const cachingOf = async (one: string) => (await fetch(address + one)).headers.get("cache-control");
+  expect(await cachingOf(path)).toContain("immutable");
+  expect(await cachingOf(`${path}0`)).toBe("no-store");
+  expect(await cachingOf("/static/embed.js")).toBe("public, max-age=3600");
+});
+
+test("a page that is spoken of in the ask box opens beside the frame, where it is allowed to", async () => {
+  const { address } = await webSite();
+  const reader = readerAt(address);
+  let seen = await reader.get("/embed");
+  for (const text of [question, "share this answer"]) seen = await reader.send(seen, 'id="say"', { text });
+  expect(seen.text).toMatch(/href="\/answers\/home\/[0-9a-f]{32}" target="_blank" rel="noopener"/u);
 });
 
 test("a turn said in one window arrives in the other", async () => {

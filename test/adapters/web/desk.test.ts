@@ -102,6 +102,40 @@ test("the desk is closed to members, and to a keeper whose role has ended", asyn
   expect((await member.get("/desk")).status).toBe(403);
 });
 
+test("what a keeper wrote comes back to be copied when the session has run out meanwhile, and never to another site", async () => {
+  let now = Date.now();
+  const site = await webSite({ clock: systemClock(() => now) });
+  const keeper = await keeperAt(site);
+  const page = await keeper.get("/desk/pins");
+  now += 13 * 3_600_000;
+  const answer = "Only the <later> ones.\nThe early ones have none.";
+  const refused = await keeper.send(page, 'action="/desk/pin"', { question: "drains?", answer });
+  expect(refused.status).toBe(403);
+  expect(refused.text).toContain(
+    "\ndrains?\nOnly the &lt;later&gt; ones.\nThe early ones have none.</textarea>",
+  );
+  const elsewhere = await keeper.post("/desk/pin", { answer }, { "sec-fetch-site": "cross-site" });
+  expect(elsewhere.text).not.toContain("ones");
+});
+
+test("the same button pressed again later does the same again: two invitations, and two dismissals", async () => {
+  const site = await webSite();
+  const ada = await keeperAt(site);
+  const member = await keeperAt(site, { ...owner, person: "discord:5", standing: "contributor" });
+  const invite = async () => {
+    const page = await ada.send(await ada.get("/desk/people"), "invite a keeper", {
+      words: "invite a keeper",
+    });
+    return /redeem ([0-9a-f]{20})/u.exec(page.text)?.[1] ?? "none";
+  };
+  for (const code of [await invite(), await invite()]) {
+    await member.send(await member.get("/"), 'id="say"', { text: `redeem ${code}` });
+    expect((await member.get("/desk")).status).toBe(200);
+    await ada.send(await ada.get("/desk/people"), "dismiss discord:5", { words: "dismiss discord:5" });
+    expect((await member.get("/desk")).status).toBe(403);
+  }
+});
+
 test("a form of the desk without its token, or from elsewhere, does nothing", async () => {
   const site = await webSite();
   const keeper = await keeperAt(site);
@@ -132,6 +166,26 @@ test("a case goes to the keepers, is answered at the desk, and its asker reads t
     .poll(async () => (await asker.get("/")).text, { timeout: 10_000 })
     .toContain("A first one &lt;b&gt;with&lt;/b&gt; drains.");
   expect((await keeper.get("/desk")).text).toContain("No case waits.");
+});
+
+test("a question that waits keeps its buttons when a keeper's words come in between", async () => {
+  const site = await webSite({ noticesEveryMilliseconds: 20 });
+  const asker = readerAt(site.address);
+  const answer = await asked(asker);
+  const label = /<button type="submit" name="state" value="([^"]+)">(?:<img[^>]*>)?<span>([^<]+)/u.exec(
+    answer.text,
+  );
+  const [, state = "", words = ""] = label ?? [];
+  await asker.send(answer, 'id="say"', { text: "ask a keeper" });
+  await asker.send(answer, 'id="say"', { text: "which rear spoiler is this?" });
+  const keeper = await keeperAt(site);
+  await keeper.send(await keeper.get("/desk"), 'id="back-', { reason: "Which side?" });
+  const there = async () => (await asker.get("/")).text;
+  await expect.poll(there, { timeout: 10_000 }).toContain("Which side?");
+  const page = await asker.get("/");
+  expect(page.text).toMatch(/<button type="submit" name="words" value="reply [\w-]{9}: …">reply<\/button>/u);
+  const pressed = await asker.send(page, 'class="answers"', { state });
+  expect(pressed.text).toContain(`<p>${words}</p>`);
 });
 
 test("a pin made at the desk stands on the handbook's page, is disputed nowhere it holds, and is withdrawn with a reason", async () => {

@@ -46,7 +46,13 @@ test("what is no photograph, too many or too large is refused with a reason, and
   const reader = readerAt(site.address);
   const one = await photograph();
   const svg = Buffer.from(`<svg xmlns="http://www.w3.org/2000/svg"><script>alert(1)</script></svg>`);
-  expect((await upload(site, reader, [svg], "mirror")).status).toBe(422);
+  const refused = await upload(site, reader, [svg], "a mirror with <three> screws");
+  expect(refused.status).toBe(422);
+  const page = await refused.text();
+  expect(page).toContain("That is no photograph I can open.");
+  expect(page).toMatch(
+    /<textarea id="text"[^>]* autofocus>\na mirror with &lt;three&gt; screws<\/textarea>/u,
+  );
   expect((await upload(site, reader, [one, one, one, one, one], "mirror")).status).toBe(422);
   expect((await upload(site, reader, [Buffer.alloc(9_000_000)], "mirror")).status).toBe(422);
   expect((await upload(site, reader, [Buffer.alloc(36_000_000)], "mirror")).status).toBe(413);

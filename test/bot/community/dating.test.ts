@@ -123,6 +123,11 @@ describe("the ends of use and numbers", () => {
     const text = textOf(await blocksOf([], "how many were built: 19, 40, 42, 60"));
     expect(text).toContain("about 74 were built");
     expect(text).toContain("on average 89, give or take 50");
+    const long = textOf(await blocksOf([], "how many were built: 10000019, 10000040 and 10000060"));
+    expect(long).toContain("From 3 serial numbers up to 10000060");
+    expect(textOf(await blocksOf([], "how many were built: 12, 1234567890123"))).toContain(
+      "cannot say: a serial has no more than nine figures",
+    );
     expect(textOf(await blocksOf([], "how many were built: 60"))).toContain(
       "cannot say: a limit needs two serials",
     );

@@ -1,9 +1,12 @@
 // Several handbooks at once: the one that is named, else that of the case in hand.
+import { fileURLToPath } from "node:url";
 import { describe, expect, test } from "vitest";
+import { openHandbook } from "../../../adapters/handbooks.ts";
 import { chooseKnowledge } from "../../../bot/conversation/choose-knowledge.ts";
 import { emptyConversation, knowledgeOf, step } from "../../../bot/index.ts";
 import { demoKnowledge, demoToday } from "../../support/demo-knowledge.ts";
 
+const folder = fileURLToPath(new URL("../../../knowledge/handbooks/ollerton-finch", import.meta.url));
 const { handbook } = demoKnowledge();
 const only = (id: string, part: string) =>
   knowledgeOf({
@@ -20,6 +23,20 @@ describe("the handbook a message is read against", () => {
   test("is the one whose part is named", () => {
     expect(chooseKnowledge(both, emptyConversation, say("rear spoiler"), demoToday)).toBe(spoilers);
     expect(chooseKnowledge(both, emptyConversation, say("door mirror"), demoToday)).toBe(mirrors);
+  });
+
+  test("is the one that has the whole name, where another knows a piece of it", async () => {
+    const finch = knowledgeOf((await openHandbook(folder)).handbook);
+    const shrike = demoKnowledge();
+    for (const books of [
+      [shrike, finch],
+      [finch, shrike],
+    ]) {
+      const chosen = (text: string) => chooseKnowledge(books, emptyConversation, say(text), demoToday);
+      expect(chosen("which hand wheel is this?")).toBe(finch);
+      expect(chosen("which road wheel is this?")).toBe(shrike);
+      expect(chosen("which steering wheel is this?")).toBe(shrike);
+    }
   });
 
   test("is that of the case in hand when nothing is named", () => {

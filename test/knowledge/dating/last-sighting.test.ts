@@ -45,6 +45,9 @@ describe("a variant whose successor nobody has reported", () => {
     const year = { built: { from: 12, to: 24 }, asBuilt: 1 };
     expect(granted(lastSighting(setting, [at(3), at(7), year])).atLeast).toBe(12);
     expect(granted(lastSighting(setting, [at(3), at(14), year])).atLeast).toBe(14);
+    expect(granted(lastSighting(setting, [at(3), year])).atLeastBuilt).toEqual(year.built);
+    expect(granted(lastSighting(setting, [at(3), year, at(12)])).atLeastBuilt).toEqual({ from: 12, to: 13 });
+    expect(granted(firstSighting(setting, [year, at(23)])).atLeastBuilt).toEqual({ from: 23, to: 24 });
     expect(granted(firstSighting(setting, [at(30), year])).atLeast).toBeCloseTo(24, 4);
     expect(granted(firstSighting(setting, [at(30), year])).atLeast).toBeLessThan(24);
   });

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { changeover } from "../../../knowledge/dating/changeover.ts";
-import { likelyMonth } from "../../../knowledge/dating/likely-month.ts";
+import { likeliestMonth, likelyMonth } from "../../../knowledge/dating/likely-month.ts";
 import { inCell } from "../../support/plain-sightings.ts";
 
 const setting = { window: { from: 0, to: 24 } };
@@ -28,11 +28,29 @@ test("seen from the other end of production it is the mirrored month, with the s
   expect(mirrored?.chance).toBeCloseTo(likely?.chance ?? Number.NaN, 12);
 });
 
-test("without a sighting no month has more than its share, and the first is named", () => {
+test("without a sighting every month has its share, and none stands out", () => {
   const { likely, change } = monthOf([]);
-  expect(likely?.chance).toBeLessThan(1.1 / 24);
-  expect(likely?.chance).toBeGreaterThan(0.9 / 24);
+  expect(likely).toBeUndefined();
   expect(change.reported).toBe("none");
+});
+
+test("the month stands out from one chance in twenty on", () => {
+  // Twenty months between the two ends, one of which takes the rest.
+  const weights = (share: number) =>
+    Float64Array.from({ length: 22 }, (_, place) => (place === 5 ? share : (1 - share) / 21));
+  const monthAmong = (share: number) => likeliestMonth(weights(share), (place) => place + 0.5, 1);
+  expect(monthAmong(0.0499)).toBeUndefined();
+  expect(monthAmong(0.0501)).toEqual({ month: { from: 5, to: 6 }, chance: expect.closeTo(0.0501, 9) });
+});
+
+test("dates of a change lie within the window, however likely it is that nothing changed", () => {
+  const old = Array.from({ length: 60 }, (_, cell) => inCell(cell + 36, false));
+  const { change } = monthOf(old);
+  expect(change.oldThroughout).toBeGreaterThan(0.05);
+  expect(change.interval.to).toBe(24);
+  const { change: mirrored } = monthOf(Array.from({ length: 60 }, (_, cell) => inCell(cell, true)));
+  expect(mirrored.interval.from).toBe(0);
+  expect(mirrored.median).toBeGreaterThanOrEqual(0);
 });
 
 test("where all that was seen is of one kind, the month is of the window still, and takes nothing from there having been no change", () => {

@@ -129,6 +129,30 @@ describe("what changed between two editions, in words", () => {
     expect(changesBetween(original, handbookWith("handbook.yaml", "2024-03", "2024-04"))).toEqual([]);
   });
 
+  test("nothing, when the claims of a variant stand in another order", () => {
+    const turned = handbookWith(
+      handle,
+      '      lever: { flat: always, sources: [measured] }\n      foundry-mark: { star: usually, bare: sometimes, sources: [measured] }\n      button: { steel: "nearly always, 9 of 9", sources: [measured] }\n',
+      '      button: { steel: "nearly always, 9 of 9", sources: [measured] }\n      foundry-mark: { star: usually, bare: sometimes, sources: [measured] }\n      lever: { flat: always, sources: [measured] }\n',
+    );
+    expect(changesBetween(original, turned)).toEqual([]);
+  });
+
+  test.each([
+    [handle, "A handle without a star is a copy.", "No star, no handle.", "is now called"],
+    ["sources.yaml", "short: works ledger", "short: the ledger", "is now called"],
+    [handle, "      length: { mean: 132, spread: 0.5 }\n", "", "is no longer given"],
+    [
+      handle,
+      "lever: { flat: always, sources: [measured] }",
+      "lever: { flat: always, sources: [ledger] }",
+      "The variant Early flat handle, Door handle: sources changed.",
+    ],
+  ])("one thing is told once: %s: %s → %s", (file, from, to, words) => {
+    const told = changesBetween(original, handbookWith(file, from, to)).map(changeInWords);
+    expect(told).toEqual([expect.stringContaining(words)]);
+  });
+
   test("a variant more, and one less the other way round", () => {
     const block =
       (carefulHandbook[handle] ?? "").match(/ {2}- id: copy[\s\S]*?coil: always \}\n/u)?.[0] ?? "";

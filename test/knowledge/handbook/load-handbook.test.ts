@@ -165,3 +165,9 @@ describe("warnings do not stop a handbook", () => {
     expect(loaded.ok && loaded.warnings.map(({ code }) => code)).toEqual(["file-name"]);
   });
 });
+
+test("a key that is none is named as it is written, in one pair of quotes", () => {
+  const cars = (minimalHandbook["cars.yaml"] ?? "").replace(/ {2}1980: .*/u, "  nineteen: 3");
+  const messages = problemsOf({ "cars.yaml": cars }).map(({ message }) => message);
+  expect(messages).toEqual(['"nineteen" cannot be a key here']);
+});

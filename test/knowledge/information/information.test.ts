@@ -87,6 +87,15 @@ describe("Cover & Thomas, Elements of Information Theory", () => {
     ];
     expect(mutualInformationBits(joint)).toBeCloseTo(3 / 8, 12);
     expect(entropyBits(joint.flat())).toBeCloseTo(27 / 8, 12);
+    const [byRow, byColumn] = [
+      joint.map((row) => row.reduce((sum, chance) => sum + chance, 0)),
+      [0, 1, 2, 3].map((column) => joint.reduce((sum, row) => sum + (row[column] ?? 0), 0)),
+    ];
+    // H(Y) = 2 over the rows, H(X) = 7/4; H(X | Y) = 11/8 and H(Y | X) = 13/8 by the chain rule.
+    expect(entropyBits(byRow)).toBeCloseTo(2, 12);
+    expect(entropyBits(byColumn)).toBeCloseTo(7 / 4, 12);
+    expect(entropyBits(byColumn) - mutualInformationBits(joint)).toBeCloseTo(11 / 8, 12);
+    expect(entropyBits(byRow) - mutualInformationBits(joint)).toBeCloseTo(13 / 8, 12);
   });
 });
 

@@ -75,7 +75,7 @@ describe("observer reliability", () => {
     expect(found.logLikelihood).toBeCloseTo(-192.890881, 4);
   });
 
-  test("the error rates of the first and third observer are those of an independent run", () => {
+  test("the error rates of all five observers are those of an independent run", () => {
     const first = [
       [0.8895, 0.1105, 0, 0],
       [0.0706, 0.8764, 0.053, 0],
@@ -88,9 +88,30 @@ describe("observer reliability", () => {
       [0, 0.4037, 0.1988, 0.3976],
       [0, 0, 0.6667, 0.3333],
     ];
+    const second = [
+      [0.8342, 0.1658, 0, 0],
+      [0.0527, 0.6329, 0.3143, 0],
+      [0, 0, 1, 0],
+      [0, 0, 0, 1],
+    ];
+    const fourth = [
+      [0.9444, 0.0556, 0, 0],
+      [0.0537, 0.8426, 0.1037, 0],
+      [0, 0, 0.8012, 0.1988],
+      [0, 0, 0.3333, 0.6667],
+    ];
+    const fifth = [
+      [1, 0, 0, 0],
+      [0.159, 0.7345, 0.1064, 0],
+      [0, 0.2091, 0.7909, 0],
+      [0, 0, 0.3333, 0.6667],
+    ];
     for (const [observer, rows] of [
       ["1", first],
+      ["2", second],
       ["3", third],
+      ["4", fourth],
+      ["5", fifth],
     ] as const) {
       // Tolerance 5e-4.
       for (const [row, rates] of rows.entries())

@@ -2,6 +2,7 @@
 // likely, no misreading), and the published order of checks by probability over cost.
 
 import { describe, expect, test } from "vitest";
+import { entropyBits } from "../../../knowledge/information/entropy.ts";
 import { nextQuestion } from "../../../knowledge/questions/next-question.ts";
 import type { QuestionTable } from "../../../knowledge/questions/question-table.ts";
 import { questionTableOf, readDataTable } from "../../support/data-tables.ts";
@@ -101,5 +102,48 @@ describe("one fault among four places, p = .5 .3 .15 .05, c = 10 2 1 8", () => {
     expect(asked).toEqual(["2", "3", "1", "4"]);
     expect(objectiveOf(table, ours).price).toBeCloseTo((1 - none) * 8.6 + none * 21, 9);
     expect(exactOptimum(table, 10_000)).toBeCloseTo((1 - none) * 8.6 + none * 21, 9);
+  });
+});
+
+// T. M. Cover & J. A. Thomas, Elements of Information Theory, examples 1.1.2 and 5.6.1; S. Dasgupta, C. H. Papadimitriou & U. V.
+// Vazirani, Algorithms, p. 156, as corrected (its third, 420 bits for 200 symbols, is a misprint of 400). Where any set of the
+// hypotheses may be asked for, the fewest questions on average are the length of Huffman's code, and lie between H and H + 1.
+describe("yes or no, of any set of the hypotheses: the length of Huffman's code", () => {
+  const anySubset = (prior: readonly number[]): QuestionTable => ({
+    hypotheses: prior.map((share, id) => ({ id: String(id), prior: share, class: String(id) })),
+    // The first hypothesis is never in the set: a set and its complement are one question.
+    questions: Array.from({ length: 2 ** (prior.length - 1) - 1 }, (_, at) => {
+      const isIn = (hypothesis: number): boolean => ((2 * (at + 1)) >> hypothesis) % 2 === 1;
+      return {
+        id: `set ${at + 1}`,
+        cost: 1,
+        answers: ["no", "yes"],
+        likelihood: Float64Array.from(prior.flatMap((_share, id) => (isIn(id) ? [0, 1] : [1, 0]))),
+        cannotTell: 0,
+      };
+    }),
+    lambda: 60,
+  });
+
+  test.each([
+    ["Cover & Thomas, example 5.6.1", [0.25, 0.25, 0.2, 0.15, 0.15], 2.3],
+    ["Cover & Thomas, the horse race, four of its horses", [1 / 2, 1 / 4, 1 / 8, 1 / 8], 1.75],
+    ["Dasgupta, first", [0.15, 0.1, 0.7, 0.05], 1.45],
+    ["Dasgupta, second", [0.3, 0.05, 0.25, 0.4], 1.9],
+    ["Dasgupta, third", [0.2, 0.3, 0.3, 0.2], 2],
+  ] as const)("%s: %j takes %f questions", (_, prior, expected) => {
+    const objective = objectiveOf(anySubset(prior), ours);
+    expect(objective.wrong).toBeLessThan(1e-12);
+    expect(objective.effort).toBeCloseTo(expected, 9);
+    const bits = entropyBits(prior);
+    expect(objective.effort).toBeGreaterThanOrEqual(bits - 1e-9);
+    expect(objective.effort).toBeLessThan(bits + 1);
+  });
+
+  test("the horse race of eight, of which 127 questions are too many to search: two on average", () => {
+    const prior = [1 / 2, 1 / 4, 1 / 8, 1 / 16, 1 / 64, 1 / 64, 1 / 64, 1 / 64];
+    const objective = objectiveOf(anySubset(prior), ours);
+    expect(objective.wrong).toBeLessThan(1e-12);
+    expect(objective.effort).toBeCloseTo(2, 9);
   });
 });

@@ -264,6 +264,20 @@ const periods: readonly CarelessHandbook[] = [
     says: "flat-early and flat-late",
   }),
   doubt(
+    "three variants have half of the same cars each",
+    "models: [tarn-two], end: exact",
+    "models: [tarn-two], share: 0.5, end: exact",
+    "period-overlap",
+    {
+      line: "models: [tarn-two], share: 0.5, end",
+      says: "150 % of the same cars",
+      besides: [
+        ["from: 1970-01, to: 1972-12,", "from: 1976-01, to: 1979-12, share: 0.5,"],
+        ["from: 1973-01, to: 1975-12,", "from: 1976-01, to: 1979-12, share: 0.5,"],
+      ],
+    },
+  ),
+  doubt(
     "one variant has two periods at once",
     "      - { from: 1970-01, to: 1972-12, sources: [ledger] }\n",
     "      - { from: 1970-01, to: 1972-12, sources: [ledger] }\n      - { from: 1972-06, to: 1972-11, sources: [ledger] }\n",
@@ -338,6 +352,9 @@ const periods: readonly CarelessHandbook[] = [
       says: "1977",
     },
   ),
+  carsDoubt("a yearly figure is a century off", "  1977: 70\n", "  1877: 70\n", "production-year-strange", {
+    says: "1877",
+  }),
 ];
 
 const features: readonly CarelessHandbook[] = [

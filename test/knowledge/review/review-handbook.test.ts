@@ -77,6 +77,50 @@ describe("severities", () => {
   });
 });
 
+describe("a check is read as what it tells one to do", () => {
+  const remarksOn = (check: string) =>
+    reviewHandbook(
+      carefulFiles({
+        "parts/door-handle.yaml": (carefulHandbook["parts/door-handle.yaml"] ?? "").replace(
+          "Look at it from above in daylight.",
+          () => `"${check}"`,
+        ),
+      }),
+    ).remarks.map(({ code }) => code);
+
+  test.each([
+    "The later one is thinner at the edge.",
+    "See whether the number matches the plate.",
+    "Look for grinding marks on the back, and for a scratch in the lacquer.",
+    "Look for burn marks beside the hole.",
+    "Look for file marks along the edge and see whether it is cut off square.",
+    "Look beside the petrol cap; the flame red ones have none.",
+    "See whether the paint has a hammer finish.",
+    "Look at the connector on the part.",
+    "Look at the part beside the plug.",
+    "Look at the dust of a brake fluid reservoir.",
+    "Look closely. No scratching the lacquer, and without acetone.",
+    "Rather than scratch the paint look at its edge.",
+  ])("nothing is remarked on: %s", (check) => {
+    expect(remarksOn(check)).toEqual([]);
+  });
+
+  test.each([
+    ["If there is no mark, scratch the paint off.", "check-harmful"],
+    ["Without a torch, burn a sliver.", "check-harmful"],
+    ["Wipe it with cellulose thinner.", "check-harmful"],
+    ["Soak a rag in petrol and rub.", "check-harmful"],
+    ["Light it with matches and smell.", "check-harmful"],
+    ["Grind the edge until metal shows.", "check-harmful"],
+    ["Tap it with a small hammer.", "check-harmful"],
+    ["Drill into the back and look at the dust.", "check-harmful"],
+    ["File a corner and look at the colour.", "check-harmful"],
+    ["Look where the plugs come apart.", "check-uncautioned"],
+  ])("it is remarked on: %s", (check, code) => {
+    expect(remarksOn(check)).toEqual([code]);
+  });
+});
+
 describe("what tells two variants apart", () => {
   const alike: readonly (readonly [string, string])[] = [
     [

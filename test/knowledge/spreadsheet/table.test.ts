@@ -76,6 +76,71 @@ describe("a table", () => {
     ]);
   });
 
+  test("written line by line leaves the comments beside what it does not change", () => {
+    const lines = `      lever: # looked at from above
+        # both by P. Ferris
+        flat: usually # 17 seen
+        hooked: sometimes
+        sources:
+          - measured # in 2019
+          - ledger`;
+    const commented = text.replace(/ {6}lever: \{ flat: usually, hooked: sometimes[^\n]*/u, () => lines);
+    const files = carefulFiles({ "parts/door-handle.yaml": commented });
+    const put = (flat: Cell, round: Cell, hooked: Cell, cited: Cell) => {
+      const rows = [
+        ["variant", "lever: flat", "lever: round", "lever: hooked", "lever: sources"],
+        ["copy", flat, round, hooked, cited],
+      ];
+      return applied({ name: "x", rows }, files).changed[0]?.text;
+    };
+    const cited = "measured, ledger";
+    expect(put("usually", null, "sometimes", cited)).toBeUndefined();
+    expect(put("often", null, "sometimes", cited)).toBe(
+      commented.replace("flat: usually #", "flat: often #"),
+    );
+    expect(put("usually", "rarely", null, cited)).toBe(
+      commented
+        .replace("        hooked: sometimes\n", "")
+        .replace("          - ledger\n", "          - ledger\n        round: rarely\n"),
+    );
+    expect(put("usually", null, "sometimes", "ledger")).toContain(
+      "flat: usually # 17 seen\n        hooked: sometimes\n        sources: [ledger]\n",
+    );
+    expect(put(null, "always", null, null)).toContain("      lever: { round: always }\n");
+  });
+
+  test("carries whatever claims there may be into claims that are written line by line, and out again without loss", () => {
+    const blocks = text.replaceAll(
+      /^( {6})([a-z-]+): \{ (.+) \}$/gmu,
+      (_, indent, feature, inside: string) => {
+        const said = inside.split(/, (?=[a-z-]+: )/u).map((one) => `${indent}  ${one} # ${feature}`);
+        return [`${indent}${feature}:`, ...said].join("\n");
+      },
+    );
+    const files = carefulFiles({ "parts/door-handle.yaml": blocks });
+    expect(blocks.split("\n").length).toBeGreaterThan(text.split("\n").length + 10);
+    fc.assert(
+      fc.property(arbitraryTells(part, sources), (tells) => {
+        const variants = part.variants.map((variant, index) => ({ ...variant, tells: tells[index] ?? {} }));
+        // A row of nobody's, so that there is a column for "not there" of every feature.
+        const lacking = part.features.map(({ id }) => [id, { "not-there": "always", sources: [] }] as const);
+        const nobody = { ...part.variants[0], id: "nobody", tells: Object.fromEntries(lacking) };
+        const wanted = { ...part, variants: [...variants, nobody] } as PartKind;
+        const after = applied(tableOfPart(wanted), files).changed[0]?.text ?? blocks;
+        const said = parse(after).variants.map((variant: { readonly tells?: Tells }) =>
+          Object.fromEntries(
+            Object.entries(variant.tells ?? {}).map(([id, claim]) => [
+              id,
+              { ...claim, sources: claim.sources ?? [] },
+            ]),
+          ),
+        );
+        expect(said).toEqual(tells);
+      }),
+      { seed: 12, numRuns: 120 },
+    );
+  });
+
   test("adds a claim after the last, takes one out by the line, and writes tells where there were none", () => {
     const bare = text.replace(/ {4}tells:\n {6}lever: \{ flat: usually[\s\S]*?coil: always \}\n/u, "");
     const rows = [
@@ -149,6 +214,9 @@ describe("a cell that cannot be read is named, and changes nothing:", () => {
     ["a state alone", "flat", "lever", "how often is not said", 'write "flat: always"'],
     ["an unknown state", "falt: always", "lever", 'no state "falt" of lever', 'did you mean "flat"?'],
     ["a mean alone", "120", "length", "no mean with its spread", "1180 ± 3"],
+    ["a thousand with its comma", "1,180", "length: mean", "can be read as 1180 and as 1.18", "write 1180"],
+    ["a measure with such a comma", "1,180 ± 3", "length", "can be read as 1180 and as 1.18", "write 1180"],
+    ["a measure in another unit", "13.8 cm ± 0.1", "length", "the feature is in mm, not in cm", "in mm"],
   ];
   test.each(slips)("%s", (_, cell, head, message, mend) => {
     const { unread, claims } = read([
@@ -189,6 +257,46 @@ describe("a cell that cannot be read is named, and changes nothing:", () => {
       "A3 keep one of them",
       'A4 did you mean "round"? Or for a new variant fill the columns name, origin, from and to',
     ]);
+  });
+
+  test("two rows of one variant, one by its id and one by its name", () => {
+    const { unread, claims } = read([
+      ["variant", "lever: flat"],
+      ["copy", "rarely"],
+      ["Trade Copy", "often"],
+    ]);
+    expect(unread).toMatchObject([{ cell: "A3", message: 'the variant "copy" has two rows' }]);
+    expect(claims.get("copy")?.get("lever")?.said).toMatchObject({ flat: "rarely" });
+  });
+
+  test("a cell under no head, and one beyond the last head, as an unquoted comma leaves it", () => {
+    const { unread } = read([
+      ["variant", "", "lever: flat"],
+      ["copy", "looked at twice", "rarely"],
+      ["round", "and once", null, " 17 of 20"],
+      ["flat-late", null, "always", " 9 of 9"],
+    ]);
+    expect(unread.map(({ cell, message }) => `${cell} ${message}`)).toEqual([
+      "B2 the column has no head: it is left out",
+      "D3 the row has more cells than there are heads",
+      "D4 the row has more cells than there are heads",
+    ]);
+  });
+
+  test("what a row says of a known variant and a table does not change", () => {
+    const head = ["variant", "name", "origin", "from", "to", "summary"];
+    const { unread } = read([
+      head,
+      ["copy", "Cheap copy", "service", "1999", null, "Cheaper."],
+      ["flat-early", "first handle", "Production", "1970-01", "1972-12", null],
+    ]);
+    expect(unread.map(({ cell, message }) => `${cell} ${message}`)).toEqual([
+      "B2 the handbook has another name for copy, which a table does not change",
+      "C2 the handbook has another origin for copy, which a table does not change",
+      "D2 the handbook has another from for copy, which a table does not change",
+      "F2 the handbook has another summary for copy, which a table does not change",
+    ]);
+    expect(unread[0]?.mend).toBe("change it in the file of the part kind; here: Trade copy");
   });
 
   test("a mean whose spread is missing, and a measure that is not there", () => {

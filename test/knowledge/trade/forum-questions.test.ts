@@ -10,6 +10,9 @@ const CONTEXT = { today: monthInterval(2026, 11) };
 
 // Question, topic, words of one of its readings.
 const ASKED: readonly (readonly [string, string, string])[] = [
+  ["tyre dot 5026 how old", "tyre date", "13 to 19 December 2026, and that is still to come"],
+  ["tyre dot 5326 how old", "tyre date", "that year has no such week"],
+  ["what plastic floats in water", "density", "PP, polypropylene, floats"],
   ["my tyre has DOT 1299 on it, is that december 99?", "tyre date", "week 12 of 1999, not December 1999"],
   ["dot code on tyre 2501", "tyre date", "24 to 30 June 2001"],
   ["tyre ends 0820", "tyre date", "week 8 of 2020, not August 2020"],
@@ -933,6 +936,18 @@ describe("questions as members type them", () => {
     expect(answer?.topic).toBe(topic);
     expect(answer?.readings.map((reading) => reading.reading).join("\n")).toContain(words);
   });
+});
+
+test("no answer shows what only programmers read", () => {
+  const said = ASKED.flatMap(([question]) => {
+    const answer = answerTradeQuestion(question, CONTEXT);
+    const lines = answer?.readings.flatMap(({ reading, why, basis }) => [reading, why, basis]) ?? [];
+    return answer === undefined ? [] : [...lines, answer.cannotSay, answer.lookNext];
+  });
+  expect(said.length).toBeGreaterThan(1000);
+  expect(said.filter((line) => /\(\?|\\|\$\{|\[object|\bundefined\b|\bNaN\b|\bnull\b/u.test(line))).toEqual(
+    [],
+  );
 });
 
 describe("what members say while a part is identified", () => {
