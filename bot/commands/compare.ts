@@ -20,15 +20,22 @@ import { sayClaim, sayClaimBriefly, whereItComesFrom } from "../conversation/say
 import { inBrackets, sourcesOfTell } from "../conversation/saying/sources-of.ts";
 import { tellsBetween } from "../conversation/tells-between.ts";
 import type { Block, Choice } from "../reply.ts";
+import { kindsNamed } from "./kinds-named.ts";
 import type { Scene } from "./scene.ts";
 
 const mostTells = 5;
 
-/** Lays the named variants side by side; with fewer than two named, the two that stand first in the case. */
-export function compare(scene: Scene, partId: string | null, named: readonly string[]): readonly Block[] {
+/** Lays the named variants side by side, by `said` or as they were read; with none named, the two that stand first in the case. */
+export function compare(
+  scene: Scene,
+  partId: string | null,
+  read: readonly string[],
+  said: string,
+): readonly Block[] {
   const part = findPart(scene.knowledge, partId) ?? scene.assessed?.part;
   if (part === undefined) return [{ kind: "text", text: compareNeedsPart }];
-  const variants = chosen(scene, part, named);
+  const named = kindsNamed(part, said);
+  const variants = chosen(scene, part, named.length > 1 ? named : read);
   const [only] = variants;
   if (variants.length > 1) return sideBySide(scene, part, variants);
   const text = only === undefined ? compareWhich : oneOnlyNamed(only.name);

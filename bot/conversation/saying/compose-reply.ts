@@ -53,7 +53,7 @@ export function composeReply(knowledge: Knowledge, turn: Turn): Reply {
   const { handbook } = knowledge;
   const { heard, change } = turn;
   const direct = [
-    ...answerWishes(sceneOf(knowledge, turn), wishesOf(turn)),
+    ...answerWishes(sceneOf(knowledge, turn), wishesOf(turn), heard.reading.shownText),
     ...(heard.trade === undefined ? [] : sayTradeAnswer(heard.trade)),
     ...(heard.isAboutCopies ? tellCopies(sceneOf(knowledge, turn)) : []),
   ];

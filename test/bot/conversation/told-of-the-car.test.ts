@@ -33,9 +33,11 @@ describe("a build date", () => {
   });
 
   test("that leaves one model asks for no model, and offers no trim of another time", () => {
-    const asked = talk("what door mirror should my car have, built 2 november 1981?", "home market");
+    const asked = talk("what steering wheel should my car have, built 2 june 1979?");
     expect(asked.reply.summary.question?.feature).toBe("car.trim");
     expect(asked.reply.summary.question?.answers.map(({ id }) => id)).toEqual(["standard", "s"]);
+    const mirror = talk("what door mirror should my car have, built 2 november 1981?", "home market");
+    expect(mirror.reply.summary.question).toBeNull();
     const panel = talk(
       "instrument panel, built june 1981, six dials, black crackle paint, is it right for my car?",
     );
