@@ -72,8 +72,10 @@ function sideBySide(scene: Scene, part: PartKind, variants: readonly Variant[]):
     scene.knowledge,
     part,
     variants.map((variant) => variant.id),
-  ).slice(0, mostTells);
-  const features = tells.map((tell) => tell.feature);
+  ).map((tell) => tell.feature);
+  // Of what the handbook records on one of them only, nobody can say how they differ.
+  const recorded = tells.filter((feature) => isRecorded(feature, variants));
+  const features = (recorded.length > 0 ? recorded : tells).slice(0, mostTells);
   const rows = [
     [originRow, ...variants.map(whereItComesFrom)],
     [materialRow, ...variants.map((variant) => variant.material ?? "")],
@@ -90,6 +92,10 @@ function sideBySide(scene: Scene, part: PartKind, variants: readonly Variant[]):
     ),
     apart(scene, part, variants, features),
   ];
+}
+
+function isRecorded(feature: Feature, variants: readonly Variant[]): boolean {
+  return feature.kind === "date" || variants.every((variant) => variant.tells[feature.id] !== undefined);
 }
 
 /** A date mark is cut on both alike, and tells by its date: the same words in every column are no row. */

@@ -64,7 +64,8 @@ export function communityMemories(store: Store): CommunityMemories {
     const shelves = emptyShelves();
     for (const one of Object.values(shelves)) await fill(one, community);
     const lately = await store.history(ledgerKind, community, Math.max(0, version - mostAudited));
-    return { shelves, memory: memoryOf(shelves, version, lately) };
+    const known = lately.filter((entry) => entry.version <= version);
+    return { shelves, memory: memoryOf(shelves, version, known) };
   }
 
   async function fill(one: Shelf<unknown>, community: string): Promise<void> {

@@ -32,6 +32,8 @@ export const Conversation = z
       .array(z.strictObject({ case: z.string(), marks: z.array(z.string()).readonly() }).readonly())
       .readonly()
       .exactOptional(),
+    /** The highest number of a case that was forgotten or erased: it is given to no other, for old buttons and keepers' answers still name it. */
+    lastGone: z.number().int().positive().exactOptional(),
   })
   .readonly();
 export type Conversation = z.output<typeof Conversation>;
@@ -113,6 +115,17 @@ export function withPinsShown(
   return { ...conversation, shown: [...others, { case: id, marks: all }].slice(-mostShown) };
 }
 
+/** The highest number that a case here has or had; 0 where there never was one. */
+function lastNumber({ cases, lastGone = 0 }: Conversation): number {
+  return cases.reduce((last, kept) => Math.max(last, kept.number), lastGone);
+}
+
+/** What is left of a conversation once all in it is forgotten: the number to go on from; undefined where there was no case. */
+export function forgotten(conversation: Conversation): Conversation | undefined {
+  const lastGone = lastNumber(conversation);
+  return lastGone === 0 ? undefined : { ...emptyConversation, lastGone };
+}
+
 /** A fresh case with the next number; it is not yet part of the conversation. */
 export function newCase(
   conversation: Conversation,
@@ -120,7 +133,7 @@ export function newCase(
   handbook: string,
   facts: Partial<CaseFacts> = {},
 ): Case {
-  const number = conversation.cases.reduce((last, kept) => Math.max(last, kept.number), 0) + 1;
+  const number = lastNumber(conversation) + 1;
   return {
     id: `case-${number}`,
     number,

@@ -68,7 +68,8 @@ export async function keepEdition(
     const now = EditionRecord.safeParse(state).data;
     const isNew = now?.edition !== edition;
     return {
-      state: after,
+      // Served again after files that were refused, it is what it was.
+      state: isNew || now === undefined ? after : { ...after, changes: now.changes },
       outcome: isNew,
       alongside: isNew ? [{ change: snapshot, advance: () => ({ files: files.map(asKept) }) }] : [],
     };

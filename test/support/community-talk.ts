@@ -6,18 +6,23 @@ import {
   type Clock,
   communityMemories,
   IncomingMessage,
+  type Knowledge,
   type Log,
   openBot,
+  type Pages,
+  pagesOf,
   plainText,
   type Standing,
   type Store,
   standings,
 } from "../../bot/index.ts";
+import type { Surroundings } from "../../bot/receive.ts";
 import { demoKnowledge } from "./demo-knowledge.ts";
 
 export interface CommunityTalk {
   readonly bot: Bot;
   readonly store: Store;
+  readonly pages: Pages;
   /** What somebody says, and everything that is told because of it, as text. */
   say(line: string): Promise<string>;
 }
@@ -39,16 +44,21 @@ export function clockFrom(start: number = noon): Clock {
   };
 }
 
-export function communityTalk(store: Store = memoryStore(), clock: Clock = clockFrom()): CommunityTalk {
-  const bot = openBot({
-    knowledge: () => [demoKnowledge()],
+export function communityTalk(
+  store: Store = memoryStore(),
+  clock: Clock = clockFrom(),
+  served: () => readonly Knowledge[] = () => [demoKnowledge()],
+): CommunityTalk {
+  const surroundings: Surroundings = {
+    knowledge: served,
     store,
     memories: communityMemories(store),
     clock,
     log: silentLog,
     platform: "club",
     secretKey: "a secret that only tests know, and they tell everybody",
-  });
+  };
+  const bot = openBot(surroundings);
   const names = new Map<string, string>();
 
   const masked = (text: string): string =>
@@ -62,6 +72,7 @@ export function communityTalk(store: Store = memoryStore(), clock: Clock = clock
   return {
     bot,
     store,
+    pages: pagesOf(surroundings),
     async say(line) {
       const reply = await bot.receive(communityMessage(unmasked(line)));
       const told: string[] = [];

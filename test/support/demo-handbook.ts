@@ -1,11 +1,15 @@
-// The handbook of the invented Shrike as every test of the conversation reads it: from its folder, once.
+// The handbook of the invented Shrike as every test of the conversation reads it, and its neighbours: from its folder, once.
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { type Handbook, type HandbookFile, loadHandbook } from "../../knowledge/index.ts";
 
-const folder = join(import.meta.dirname, "../../knowledge/handbooks/wexcombe-shrike");
-
 export function demoHandbook(): Handbook {
+  return shippedHandbook("wexcombe-shrike");
+}
+
+/** `name`: of its folder. */
+export function shippedHandbook(name: "wexcombe-shrike" | "marlpit-wren" | "ollerton-finch"): Handbook {
+  const folder = join(import.meta.dirname, "../../knowledge/handbooks", name);
   const files = readdirSync(folder, { recursive: true, withFileTypes: true })
     .filter((entry) => entry.isFile())
     .map((entry): HandbookFile => {

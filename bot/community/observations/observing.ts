@@ -30,7 +30,9 @@ export function resumeDraft(scene: CommunityScene, before: Draft): Handled | und
   if (said === undefined) return undefined;
   const draft = step === "photographs" ? before : withPhotographs(scene, before);
   // Photographs alone answer no other step; they are kept, and its question is put again.
-  if (said === "" && step !== "photographs") return askNext(scene, draft);
+  if (said === "" && step !== "photographs") {
+    return askNext(scene, draft, phrases.photographsKept(draft.photographs.length));
+  }
   if (leavesIt(said)) {
     return { blocks: [{ kind: "text", text: phrases.nothingRecorded }], errand: null };
   }

@@ -4,11 +4,13 @@ import {
   dateAgo,
   dayOfMilliseconds,
   findDates,
+  type Lexicon,
   parseDateText,
   provenanceGrades,
   type Report,
   readMessage,
 } from "../../../knowledge/index.ts";
+import { answerOfCar } from "../../conversation/answer-of-car.ts";
 import { describedCar } from "../../conversation/apply-car.ts";
 import { findPart, type Knowledge } from "../../conversation/knowledge.ts";
 import type { CommunityScene } from "../affair.ts";
@@ -99,7 +101,7 @@ function carAnswer(scene: CommunityScene, draft: Draft, said: string): StepAnswe
   const answered = [...draft.answered, "car" as const];
   if (doesNotKnow.test(said)) return { ...draft, answered };
   const { lexicon } = knowledgeFor(scene, draft);
-  const { car } = readMessage(said, lexicon, { today: scene.today, askedFeature: "car.built" });
+  const car = carSaid(scene, lexicon, said);
   const serials = scene.message.serials.map(
     (serial): CarFinding => ({ about: "serial", ...serial, words: serial.masked }),
   );
@@ -107,6 +109,13 @@ function carAnswer(scene: CommunityScene, draft: Draft, said: string): StepAnswe
   if (findings.length === 0) return undefined;
   const grade = gradeSaid(car) ?? draft.grade;
   return { ...draft, answered, car: describedCar(draft.car, findings), grade };
+}
+
+/** "june 1980" and "S" too, which by themselves would tell of nothing. */
+function carSaid({ today }: CommunityScene, lexicon: Lexicon, said: string): readonly CarFinding[] {
+  const read = readMessage(said, lexicon, { today });
+  if (read.car.length > 0) return read.car;
+  return answerOfCar(said, lexicon, { today, askedFeature: "car.built" }, { ...read, findings: [] });
 }
 
 function gradeSaid(car: readonly CarFinding[]): Draft["grade"] | undefined {

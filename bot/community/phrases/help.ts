@@ -9,7 +9,7 @@ export const helpForAll: readonly string[] = [
 export const helpKeepersLead = "What keepers say:";
 export const helpForKeepers: readonly string[] = [
   "what waits: queue · answer ID: … · ask back ID: … · close ID because … · observation ID · accept observation ID · decline observation ID because … · ask about observation ID: …",
-  "pinned answers: pin this: … · pin for the question …: … · pin ID · replace pin ID: … · withdraw pin ID because …",
+  "pinned answers: pin this: … · pin for the question …: … · pin ID · replace pin ID: … · review pin ID by … · withdraw pin ID because …",
   "people and records: invite a contributor · sign in (the desk on the web) · audit",
 ];
 export const helpForOwners =

@@ -43,6 +43,7 @@ export const kindFromFacts = "what was told decides";
 export const told = (feature: string, value: string) => `${feature}: ${value}`;
 
 export const notRead = (words: string) => `I could not read ${quoted(words)} as an answer to that.`;
+export const photographsKept = (count: number) => `${counted(count, "photograph")} kept with it so far.`;
 export const nothingRecorded = "Nothing is recorded.";
 export const recorded = (id: string) =>
   `Recorded as ${id}; it counts once a keeper has accepted it, and you hear of that here.`;
@@ -135,7 +136,7 @@ export const exportName = (ending: string) => `observations.${ending}`;
 export const exported = (count: number) => `${counted(count, "observation")} to save.`;
 export const exportNote = "Cells that a spreadsheet would take for formulas begin with an apostrophe.";
 export const imported = (count: number, waiting: number, known: number) =>
-  `${counted(count, "observation")} taken in, ${waiting} of them waiting for a keeper${known === 0 ? "" : `; ${known} were there already`}.`;
+  `${counted(count, "observation")} taken in, ${waiting} of them waiting for a keeper${known === 0 ? "" : `; ${known} ${known === 1 ? "was" : "were"} there already`}.`;
 const leftLead = "Left for the next time:";
 export const leftToImport = (count: number) =>
   `${leftLead} ${counted(count, "observation")}. Send the same again.`;

@@ -23,6 +23,12 @@ export const disputeHow = (id: string) =>
   `“replace pin ${id}: new words”, “withdraw pin ${id} because …”, or leave it as it is.`;
 export const disputesLead = "Pinned answers that something speaks against:";
 export const reviewsLead = "Pinned answers whose review is due:";
+export const reviewsHow =
+  "“review pin ID by March 2028” where it still holds; “replace pin ID: new words” or “withdraw pin ID because …” where it does not.";
+export const reviewNeedsDate = (id: string) =>
+  `Say a day, month or year to come: “review pin ${id} by March 2028”.`;
+export const reviewSet = (id: string, date: string) =>
+  `Pinned answer ${id} is to be looked at again by ${date}.`;
 
 export const pinsLead = "Pinned answers:";
 export const pinsFoundLead = (words: string) => `Pinned answers near to ${quoted(words)}:`;
@@ -40,6 +46,8 @@ export const pinReplaced = (id: string) =>
 export const pinNeedsWords =
   "Say the answer too: “pin this: …” pins your words for the case in hand; “pin for the question …: …” pins them for a plain question.";
 export const pinNeedsPart = "Name the part first, or pin for a plain question: “pin for the question …: …”.";
+export const pinNeedsQuestion = (answer: string) =>
+  `That case names no part that the answer could hold for. Pin it for a plain question: “pin for the question …: ${answer}”.`;
 
 export const draftLead = "This would be pinned:";
 export const draftHow =
@@ -70,4 +78,5 @@ export const anyCar = "all cars";
 export const whyPinned = (id: string, text: string) => `pinned ${id}: ${quoted(text)}`;
 export const whyReplaced = (id: string, text: string) => `replaced pin ${id}: ${quoted(text)}`;
 export const whyWithdrawn = (id: string, reason: string) => `withdrew pin ${id} because ${reason}`;
+export const whyReviewed = (id: string, date: string) => `looked at pin ${id}, again by ${date}`;
 export const whyFlagged = (id: string) => `pin ${id} is spoken against`;

@@ -14,6 +14,7 @@ import type { CaseFacts } from "../../conversation/case.ts";
 import { findPart, type Knowledge } from "../../conversation/knowledge.ts";
 import { listed, withThe } from "../../conversation/phrases/grammar.ts";
 import type { CaseSummary } from "../../reply.ts";
+import type { CommunityScene } from "../affair.ts";
 import * as phrases from "../phrases/pins.ts";
 import type { Pin, PinScope } from "./pin.ts";
 
@@ -30,6 +31,13 @@ export function disputedByPeriods(plain: Knowledge, learnt: Knowledge, pin: Pin)
   const name = kindName(learnt, scope.part, byAll.instead);
   const isHandbook = byHandbook !== undefined && byHandbook.share < speaksAgainst;
   return isHandbook ? phrases.handbookSays(name) : phrases.observationsSay(name);
+}
+
+/** The same in the handbook that the pin is for; undefined too where that one does not serve here. */
+export function disputedHere({ served, loaded }: CommunityScene, pin: Pin): string | undefined {
+  const isMeant = ({ handbook }: Knowledge) => handbook.cover.id === pin.scope.handbook;
+  const [plain, learnt] = [served.find(isMeant), loaded.find(isMeant)];
+  return plain && learnt && disputedByPeriods(plain, learnt, pin);
 }
 
 /** The same said to who is shown the pin, and to keepers. */

@@ -9,7 +9,7 @@ import * as phrases from "../phrases/pins.ts";
 import { changedRecord } from "../record-change.ts";
 import { spoken } from "../spoken.ts";
 import { isReviewDue, type Pin, pinKind, questionIndex, standingPins } from "./pin.ts";
-import { type Dispute, disputedByCase, disputedByPeriods } from "./pin-dispute.ts";
+import { type Dispute, disputedByCase, disputedHere } from "./pin-dispute.ts";
 import { byNarrowness, isInScope, leastOfQuestion } from "./pin-scope.ts";
 import { pinnedBlock } from "./pinned-block.ts";
 
@@ -86,7 +86,7 @@ function disputeOf(
   pin: Pin,
 ): Dispute | undefined {
   const kept = caseInHand(after, scene.speaker.id);
-  const byPeriods = disputedByPeriods(scene.plain, scene.knowledge, pin);
+  const byPeriods = disputedHere(scene, pin);
   if (byPeriods !== undefined) return { toAsker: byPeriods, toKeepers: byPeriods };
   if (kept === undefined) return undefined;
   return disputedByCase(scene.knowledge, pin, kept.facts, summary.ranking);

@@ -13,11 +13,12 @@ import { goalWords } from "../../conversation/phrases/goals.ts";
 import { listed } from "../../conversation/phrases/grammar.ts";
 import type { Block, Choice } from "../../reply.ts";
 import type { CommunityScene, Handled } from "../affair.ts";
+import { knowledgeFor } from "../observations/step-answers.ts";
 import * as phrases from "../phrases/pins.ts";
 import { newRecord } from "../record-change.ts";
 import { isRequest, leavesIt, spoken } from "../spoken.ts";
 import { Pin, pinKind, standingPins } from "./pin.ts";
-import { disputedByPeriods } from "./pin-dispute.ts";
+import { disputedHere } from "./pin-dispute.ts";
 import { scopesMeet } from "./pin-scope.ts";
 import { namesOf } from "./scope-words.ts";
 
@@ -78,7 +79,7 @@ function keep(scene: CommunityScene, draft: Pin): Handled {
   const meets = standingPins(scene.memory.pins)
     .filter(([, other]) => scopesMeet(draft.scope, other.scope))
     .map(([other]) => other);
-  const dispute = disputedByPeriods(scene.plain, scene.knowledge, draft);
+  const dispute = disputedHere(scene, draft);
   const lines = [
     phrases.pinned(id),
     ...(meets.length === 0 ? [] : [phrases.overlapsWith(meets)]),
@@ -116,7 +117,7 @@ function changedDraft(scene: CommunityScene, draft: Pin, said: string): Pin | "n
       return says.length === 0 ? "not read" : { ...draft, says };
     }
     case "review by": {
-      const review = parseDateText(words) ?? monthAndYear(words);
+      const review = reviewDate(words);
       return review === undefined ? "not read" : { ...draft, review };
     }
     case "words:":
@@ -126,9 +127,18 @@ function changedDraft(scene: CommunityScene, draft: Pin, said: string): Pin | "n
   }
 }
 
+/** The time by which something is to be looked at again; undefined: the words name none. */
+export function reviewDate(words: string): Interval | undefined {
+  return parseDateText(words) ?? monthAndYear(words);
+}
+
 /** The scope with what the words name: a build date, models, trims, markets, kinds. */
 function narrowed(scene: CommunityScene, draft: Pin, words: string): Pin | "not read" {
-  const read = readMessage(`my car: ${words}`, scene.knowledge.lexicon, readingContext(scene, draft));
+  const read = readMessage(
+    `my car: ${words}`,
+    knowledgeFor(scene, draft.scope).lexicon,
+    readingContext(scene, draft),
+  );
   const ids = (about: "model" | "trim" | "market") =>
     read.car.flatMap((one) => (one.about === about ? [one.id] : []));
   const built = read.car.flatMap((one): readonly Interval[] =>
@@ -155,7 +165,8 @@ function narrowed(scene: CommunityScene, draft: Pin, words: string): Pin | "not 
 }
 
 function variantsIn(scene: CommunityScene, draft: Pin, words: string): readonly string[] {
-  const { variants } = readMessage(words, scene.knowledge.lexicon, readingContext(scene, draft));
+  const { lexicon } = knowledgeFor(scene, draft.scope);
+  const { variants } = readMessage(words, lexicon, readingContext(scene, draft));
   return [...new Set(variants.filter(({ part }) => part === draft.scope.part).map(({ variant }) => variant))];
 }
 

@@ -1,4 +1,5 @@
-/** "pin this: …", "pins", "pin ID", "replace pin ID: …", "withdraw pin ID because …", and pinned answers before ordinary ones. */
+/** "pin this: …", "pins", "pin ID", "replace pin ID: …", "review pin ID by …", "withdraw pin ID because …", and pinned answers before ordinary ones. */
+import { formatInterval } from "../../../knowledge/index.ts";
 import { caseInHand } from "../../conversation/conversation.ts";
 import { aside } from "../../text-blocks.ts";
 import type { Affair, CommunityScene, Handled } from "../affair.ts";
@@ -7,15 +8,17 @@ import { reaches } from "../keepers/standing.ts";
 import { notForYou } from "../phrases/keepers.ts";
 import * as phrases from "../phrases/pins.ts";
 import { changedRecord } from "../record-change.ts";
+import { recordIdOf, recordIdPattern } from "../record-id.ts";
 import { say } from "../say.ts";
 import { isRequest, requestAbout, spoken } from "../spoken.ts";
 import { isReviewDue, type Pin, pinIndex, pinKind, standingPins } from "./pin.ts";
 import { draftFromCase, draftFromHandedOver, draftFromQuestion } from "./pin-drafts.ts";
 import { pinnedBeside } from "./pinned-beside.ts";
 import { pinnedBlock } from "./pinned-block.ts";
-import { pinningErrand, resumePinning, scopeInWords, showDraft } from "./pinning.ts";
+import { pinningErrand, resumePinning, reviewDate, scopeInWords, showDraft } from "./pinning.ts";
 
 const mostListed = 20;
+const asksToReview = new RegExp(`^review pin (${recordIdPattern}) (?:again )?by (.+?)[.!]*$`, "iu");
 
 export const pinsAffair: Affair = {
   name: pinningErrand,
@@ -36,6 +39,8 @@ function heardOfOne(scene: CommunityScene, said: string): Handled | undefined {
   if (shown !== undefined && shown.words === "") return showPin(scene, shown.id);
   const replaced = requestAbout(said, "replace pin");
   if (replaced !== undefined) return replace(scene, replaced.id, replaced.words);
+  const [, reviewed, date = ""] = asksToReview.exec(said) ?? [];
+  if (reviewed !== undefined) return setReview(scene, recordIdOf(reviewed), date);
   const withdrawn = requestAbout(said, "withdraw pin");
   return withdrawn === undefined ? undefined : withdraw(scene, withdrawn.id, withdrawn.words);
 }
@@ -87,7 +92,7 @@ function showPin(scene: CommunityScene, id: string): Handled {
   if (record === undefined) return say(phrases.noSuchPin(id));
   if (!reaches(scene.speaker.standing, "keeper")) return say(notForYou("keeper"));
   const draft = draftFromHandedOver(scene, record);
-  if (draft === "no part") return say(phrases.pinNeedsPart);
+  if (draft === "no part") return say(phrases.pinNeedsQuestion(record.sayings.at(-1)?.words ?? ""));
   return draft === undefined ? say(phrases.noSuchPin(id)) : showDraft(scene, draft);
 }
 
@@ -107,6 +112,23 @@ function replace(scene: CommunityScene, id: string, words: string): Handled {
         before.stands === "standing" && before.text === was?.text
           ? { ...before, ...authored, review: reviewed(before) }
           : undefined,
+      ),
+    ],
+  };
+}
+
+/** It still holds, and is to be looked at again by another day. */
+function setReview(scene: CommunityScene, id: string, date: string): Handled {
+  const refused = refusal(scene, id);
+  if (refused !== undefined) return refused;
+  const review = reviewDate(date);
+  if (review === undefined || review.to <= scene.today.from) return say(phrases.reviewNeedsDate(id));
+  const words = formatInterval(review);
+  return {
+    ...say(phrases.reviewSet(id, words)),
+    changes: [
+      changedRecord(pinKind, id, phrases.whyReviewed(id, words), (before) =>
+        before.stands === "standing" ? { ...before, review } : undefined,
       ),
     ],
   };

@@ -1,5 +1,6 @@
 /** Forgets cases that nobody has touched for longer than their community keeps them. Run now and then, by one process or several. */
 import { dayOfMilliseconds } from "../../../knowledge/index.ts";
+import { type Conversation, forgotten, readConversation } from "../../conversation/conversation.ts";
 import type { Store } from "../../ports.ts";
 import type { CommunityMemories } from "../community-memory.ts";
 import { transcriptKind } from "../pages/page-records.ts";
@@ -29,12 +30,23 @@ export async function forgetOld(store: Store, memories: CommunityMemories, at: n
 }
 
 async function forgetIfOlder(store: Store, id: string, oldest: number, at: number): Promise<boolean> {
-  if ((await store.current("conversation", id)) === undefined) return false;
+  const now = await store.current("conversation", id);
+  if (now === undefined || isForgotten(now)) return false;
   const [last] = await store.history("conversation", id, (await store.version("conversation", id)) - 1);
   if (last === undefined || dayOfMilliseconds(last.at).from >= oldest) return false;
   const change = { kind: "conversation", id, by: nobody, at, why: whyForgotten };
   const also = { by: () => nobody, why: () => whyForgotten };
-  await store.erase(change, () => undefined, also);
+  await store.erase(change, leftOf, also);
   await store.erase({ ...change, kind: transcriptKind }, () => undefined, also);
   return true;
+}
+
+/** Nothing that was said, but which numbers its cases had. */
+function leftOf(state: unknown): Conversation | undefined {
+  const conversation = readConversation(state);
+  return conversation && forgotten(conversation);
+}
+
+function isForgotten(state: unknown): boolean {
+  return JSON.stringify(leftOf(state)) === JSON.stringify(state);
 }

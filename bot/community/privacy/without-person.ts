@@ -2,7 +2,7 @@
 
 import { z } from "zod";
 import type { Case, CaseFacts } from "../../conversation/case.ts";
-import { Conversation, readConversation } from "../../conversation/conversation.ts";
+import { Conversation, forgotten, readConversation } from "../../conversation/conversation.ts";
 import { HandedOver } from "../hand-over/handed-over.ts";
 import { Keepers } from "../keepers/keepers-record.ts";
 import { WaitingNotices } from "../notices/notices.ts";
@@ -22,6 +22,7 @@ export function conversationWithout(person: string, state: unknown): Conversatio
     Object.entries(conversation.inHand).filter(([who, id]) => who !== person && !gone.has(id)),
   );
   const { latest, errands = [], people = [], shown = [] } = conversation;
+  const { lastGone } = (gone.size === 0 ? undefined : forgotten(conversation)) ?? conversation;
   return Conversation.parse({
     version: conversation.version,
     cases,
@@ -30,6 +31,7 @@ export function conversationWithout(person: string, state: unknown): Conversatio
     errands: errands.filter((errand) => errand.person !== person),
     people: people.filter((one) => one !== person),
     shown: shown.filter((one) => !gone.has(one.case)),
+    ...(lastGone === undefined ? {} : { lastGone }),
   });
 }
 

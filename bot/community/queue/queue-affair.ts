@@ -1,6 +1,7 @@
 /** "keepers' queue": everything that waits for a keeper, in one look. */
 import { quoted } from "../../conversation/phrases/grammar.ts";
 import type { Block } from "../../reply.ts";
+import { aside } from "../../text-blocks.ts";
 import type { Affair, CommunityScene, Handled } from "../affair.ts";
 import { isOpen, queueLine } from "../hand-over/hand-over-affair.ts";
 import { reaches } from "../keepers/standing.ts";
@@ -8,9 +9,9 @@ import { waitingBlocks } from "../observations/shown-observation.ts";
 import { oldestFirst } from "../oldest-first.ts";
 import { queueEmpty, queueLead } from "../phrases/hand-over.ts";
 import { notForYou } from "../phrases/keepers.ts";
-import { disputeForKeepers, disputesLead, isOfACase, reviewsLead } from "../phrases/pins.ts";
+import { disputeForKeepers, disputesLead, isOfACase, reviewsHow, reviewsLead } from "../phrases/pins.ts";
 import { isReviewDue, standingPins } from "../pins/pin.ts";
-import { disputedByPeriods } from "../pins/pin-dispute.ts";
+import { disputedHere } from "../pins/pin-dispute.ts";
 import { isRequest, spoken } from "../spoken.ts";
 
 export const queueAffair: Affair = {
@@ -40,12 +41,11 @@ function handedOverBlocks(scene: CommunityScene): readonly Block[] {
 
 /** Pinned answers that something speaks against, and those whose author wanted to look again by now. */
 function pinBlocks(scene: CommunityScene): readonly Block[] {
-  const { memory, knowledge, plain } = scene;
-  const pins = standingPins(memory.pins);
+  const pins = standingPins(scene.memory.pins);
   const disputes = pins.flatMap(([id, pin]) => {
     // Periods are held against it anew; what a case once said stands until the pin is changed.
     const byCase = pin.flagged !== null && isOfACase(pin.flagged) ? pin.flagged : undefined;
-    const dispute = disputedByPeriods(plain, knowledge, pin) ?? byCase;
+    const dispute = disputedHere(scene, pin) ?? byCase;
     return dispute === undefined ? [] : [disputeForKeepers(id, pin.text, dispute)];
   });
   const due = pins
@@ -53,6 +53,8 @@ function pinBlocks(scene: CommunityScene): readonly Block[] {
     .map(([id, pin]) => `${id}: ${quoted(pin.text, 120)}`);
   return [
     ...(disputes.length === 0 ? [] : [{ kind: "list", lead: disputesLead, items: disputes } as const]),
-    ...(due.length === 0 ? [] : [{ kind: "list", lead: reviewsLead, items: due } as const]),
+    ...(due.length === 0
+      ? []
+      : [{ kind: "list", lead: reviewsLead, items: due } as const, aside(reviewsHow)]),
   ];
 }

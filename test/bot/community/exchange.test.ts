@@ -68,7 +68,7 @@ describe("export and import", () => {
     const rows = "part,kind,built from,history\nrear spoiler,Second spoiler,1980-06,one-owner";
     expect(textsOf(await keeper(`import observations:\n${rows}`))).toContain("1 observation taken in");
     expect(textsOf(await keeper(`import observations:\n${rows}`))).toContain(
-      "0 observations taken in, 0 of them waiting for a keeper; 1 were there already",
+      "0 observations taken in, 0 of them waiting for a keeper; 1 was there already",
     );
   });
 
@@ -128,7 +128,7 @@ describe("export and import", () => {
     ];
     const text = textsOf(await keeper(`import observations: ${JSON.stringify(list)}`));
     expect(text.split("\n")).toEqual([
-      "1 observation taken in, 0 of them waiting for a keeper; 1 were there already.",
+      "1 observation taken in, 0 of them waiting for a keeper; 1 was there already.",
       "These were not read:",
       "observation 2: “id” is missing, or not as it is exported",
       "observation 3: “saw.grade” is missing, or not as it is exported",

@@ -216,7 +216,7 @@ describe("a case that was handed over", () => {
     await say("ann", "it is 41 cm wide and grey");
     const id = idIn(await say("ann", "ask a keeper"));
     await say("kim", `answer ${id}: A spoiler.`, "keeper");
-    expect(await say("kim", `pin ${id}`, "keeper")).toContain("Name the part first");
+    expect(await say("kim", `pin ${id}`, "keeper")).toContain("names no part");
     expect(await say("kim", "keep it", "keeper")).not.toContain("Pinned as");
   });
 });

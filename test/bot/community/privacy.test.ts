@@ -6,7 +6,13 @@ import { afterEach, describe, expect, test } from "vitest";
 import { photographKeeper } from "../../../adapters/photographs/index.ts";
 import { memoryStore } from "../../../adapters/store/memory.ts";
 import { openStoreFile } from "../../../adapters/store/open-store.ts";
-import { communityMemories, eraseAllDue, forgetOld, type Store } from "../../../bot/index.ts";
+import {
+  communityMemories,
+  emptyConversation,
+  eraseAllDue,
+  forgetOld,
+  type Store,
+} from "../../../bot/index.ts";
 import { clockFrom, communityTalk, silentLog, withKeepersPlace } from "../../support/community-talk.ts";
 
 /** Words that nobody else says. */
@@ -211,8 +217,41 @@ describe("how long cases are kept", () => {
       text: "forget cases after 12 months",
     });
     expect(await forgetOld(store, memories, now)).toBe(1);
-    expect(await store.current("conversation", "club:old")).toBeUndefined();
-    expect(await store.current("conversation", "club:young")).toBeDefined();
+    // The numbers its cases had are all that is left.
+    expect(await store.current("conversation", "club:old")).toEqual({ ...emptyConversation, lastGone: 1 });
+    expect(JSON.stringify(await store.history("conversation", "club:old"))).not.toMatch(/rough|ann\b/u);
+    expect(await store.current("conversation", "club:young")).toHaveProperty("cases.length", 1);
     expect(await forgetOld(store, memories, now)).toBe(0);
+    expect(await forgetOld(store, memories, Date.UTC(2040, 0, 1))).toBe(1);
+  });
+
+  test("a case after one that was forgotten has a number of its own, and can be put to the keepers", async () => {
+    const store = memoryStore();
+    const old = communityTalk(store, clockFrom(Date.UTC(2024, 0, 15)));
+    await old.say("(olga, owner) forget cases after 12 months");
+    await old.say("(ann) rear spoiler, rough inside");
+    expect(await old.say("(ann) ask a keeper")).toContain("with the keepers now");
+    expect(await forgetOld(store, communityMemories(store), Date.UTC(2026, 10, 1))).toBe(1);
+    const later = communityTalk(store, clockFrom());
+    await later.say("(bert) door mirror, two screws");
+    expect(await later.say("(bert) ask a keeper")).toContain("with the keepers now, with its notes, as <1>");
+    expect(
+      await later.bot.receive({ conversation: "club:bench", from: "bert", text: "door mirror" }),
+    ).toMatchObject({
+      summary: { case: "case-2" },
+    });
+  });
+
+  test("a case after one that was erased has a number of its own", async () => {
+    const { bot, say } = communityTalk();
+    await say("(ann) rear spoiler, rough inside");
+    await say("(ann) erase mine");
+    await say("(ann) erase all of it");
+    const reply = await bot.receive({
+      conversation: "club:bench",
+      from: "bert",
+      text: "door mirror, two screws",
+    });
+    expect(reply.summary.case).toBe("case-2");
   });
 });

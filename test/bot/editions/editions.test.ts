@@ -142,6 +142,18 @@ describe("keepers", () => {
     expect(told[0]).toContain("cars.yaml:3:1  it is broken … mend it");
   });
 
+  test("read in its history what an edition changed, also after files that were refused in between", async () => {
+    const { store, watch, serve } = club();
+    await serve(first);
+    await serve(swapped);
+    const kept = () => store.current("edition", "tarn");
+    const before = await kept();
+    expect(before).toHaveProperty("changes.length", 5);
+    await watch.refused(swapped.handbook, ["cars.yaml:3:1  it is broken … mend it"]);
+    await serve(swapped);
+    expect(await kept()).toEqual(before);
+  });
+
   test("of communities that go by other handbooks, or have no place to meet, are told nothing", async () => {
     const { serve, settle, toldToKeepers } = club();
     await serve(first);
