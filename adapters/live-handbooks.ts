@@ -114,8 +114,11 @@ async function foundNow(one: Serving, signal: AbortSignal): Promise<Found | unde
     const looked = one.looked;
     one.looked = reading.ok ? reading.files : undefined;
     if (!reading.ok) return { problems: reading.problems.map(problemText) };
+    const isServing = areSame(reading.files, one.open.files);
+    // Not a second time in memory.
+    if (isServing) one.looked = one.open.files;
     if (areSame(reading.files, looked)) return undefined;
-    if (areSame(reading.files, one.open.files)) return one;
+    if (isServing) return one;
     return await takenFrom(one.open, reading.files, signal);
   } catch (failure) {
     if (signal.aborted) return undefined;

@@ -7,7 +7,8 @@ import type { FoundRecord, RecordQuery } from "./community/affair.ts";
 import type { CommunityMemories } from "./community/community-memory.ts";
 import { ledgerStep } from "./community/ledger.ts";
 import { noticeChanges } from "./community/notices/notices.ts";
-import { toldOnce, whyMore } from "./community/phrases/keepers.ts";
+import { fileNotKept, toldOnce, whyMore } from "./community/phrases/keepers.ts";
+import type { DoorKind } from "./community/privacy/door-kind.ts";
 import { eraseDue } from "./community/privacy/erase-due.ts";
 import { alongside, BehindError, type RecordChange } from "./community/record-change.ts";
 import { settingsIn } from "./community/settings-record.ts";
@@ -30,7 +31,7 @@ export interface Surroundings {
   /** The server's own secret, the same in every process and over restarts: serials are recognised by it, invitations made from it. */
   readonly secretKey: string;
   /** Kinds under which doors keep records of their own that name people: erased with them. */
-  readonly doorKinds?: readonly string[];
+  readonly doorKinds?: readonly DoorKind[];
   /** Named in the log, and in front of its conversations' ids: "terminal", "web" … */
   readonly platform: string;
 }
@@ -62,13 +63,16 @@ async function receive(surroundings: Surroundings, message: IncomingMessage): Pr
   const today = clock.today();
   const memory = await memories.upToDate(message.community ?? homeCommunity);
   const found = await recordsFor(store, message);
-  const turn: { erases: boolean; reply?: Reply; kept?: Reply } = { erases: false };
-  const given = await store.advance(changeBy(message, begun), (state) => {
+  const turn: { erases: boolean; reply?: Reply; kept?: KeptReply } = { erases: false };
+  const takenOn = (state: unknown): TurnTaken => {
     const served = surroundings.knowledge();
     const { secretKey } = surroundings;
     const circumstances = { served, memory, today, at: begun, secretKey, found };
-    const taken = takeTurn(circumstances, kept(state, log), message);
-    const outcome = taken.isToldOnce ? withoutSecret(taken.reply) : taken.reply;
+    return takeTurn(circumstances, kept(state, log), message);
+  };
+  const given = await store.advance(changeBy(message, begun), (state) => {
+    const taken = takenOn(state);
+    const outcome = asKept(taken);
     Object.assign(turn, { erases: taken.erases, reply: taken.reply, kept: outcome });
     const notices = noticeChanges(
       message.community ?? homeCommunity,
@@ -86,7 +90,12 @@ async function receive(surroundings: Surroundings, message: IncomingMessage): Pr
   const isOfThisTurn = given === turn.kept;
   if (turn.erases || !isOfThisTurn)
     await eraseDue(store, message.community ?? homeCommunity, begun, surroundings.doorKinds ?? []);
-  const reply = isOfThisTurn ? (turn.reply ?? given) : given;
+  const reply = isOfThisTurn ? (turn.reply ?? given) : await again();
+  async function again(): Promise<Reply> {
+    if (given.isMadeAnew !== true) return given;
+    const taken = takenOn(await store.current(conversationKind, message.conversation));
+    return taken.isMadeAnew ? taken.reply : given;
+  }
   log.info(
     {
       platform,
@@ -99,9 +108,13 @@ async function receive(surroundings: Surroundings, message: IncomingMessage): Pr
   return reply;
 }
 
-/** What a message that comes again is given in place of a secret: whoever reads the store shall not find it. */
-function withoutSecret(reply: Reply): Reply {
-  return { ...reply, blocks: [text(toldOnce)] };
+/** What a message that comes again is given. */
+type KeptReply = Reply & { readonly isMadeAnew?: true };
+
+/** In place of a secret there is none: whoever reads the store shall not find it. A file of what is kept is not kept again. */
+function asKept({ reply, isToldOnce, isMadeAnew }: TurnTaken): KeptReply {
+  if (isToldOnce) return { ...reply, blocks: [text(toldOnce)] };
+  return isMadeAnew ? { ...reply, blocks: [text(fileNotKept)], isMadeAnew } : reply;
 }
 
 /** A look may ask for what the one before found; more looks than this are a ring. */

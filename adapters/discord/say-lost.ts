@@ -1,5 +1,5 @@
 /** For the failure that costs one thing said: who said it is told, by whichever way is left; what went before stays usable. */
-import { type Message, MessageFlags, type RepliableInteraction } from "discord.js";
+import { DiscordAPIError, type Message, MessageFlags, type RepliableInteraction } from "discord.js";
 import { sendableChannel, sendOnce } from "./channel-messages.ts";
 import { sendDirectly } from "./channel-outlets.ts";
 import type { Desk } from "./desk.ts";
@@ -54,6 +54,9 @@ async function answered(
 
 /** What stands between the answer and Discord says nothing of whether it was kept. */
 function lostBy(failure: unknown): string {
-  const mayBeKept = failure instanceof NoWayOutError || troubleOf(failure) === "unreachable";
+  const mayBeKept =
+    failure instanceof NoWayOutError ||
+    failure instanceof DiscordAPIError ||
+    troubleOf(failure) === "unreachable";
   return mayBeKept ? words.notShown : words.lost;
 }

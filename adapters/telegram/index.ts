@@ -161,7 +161,7 @@ function listen(client: Client, door: Door, wait: TelegramOptions["wait"]): void
     await inPlace(
       chat,
       () => hearPress(door, callbackQuery),
-      () => sayPressLost(door, callbackQuery),
+      (failure) => sayPressLost(door, callbackQuery, failure),
     );
   });
 }

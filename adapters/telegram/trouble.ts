@@ -57,6 +57,11 @@ export function isPassing({ kind }: Trouble): boolean {
   return kind === "unknown fate" || kind === "not sent" || kind === "too many";
 }
 
+/** Where the platform stands in the way, what was said may well have been kept. */
+export function isOfPlatform(failure: unknown): boolean {
+  return failure instanceof GrammyError || failure instanceof HttpError;
+}
+
 /** The platform does not take what it was given, however often it is tried. */
 export function isRefused(failure: unknown): boolean {
   return failure instanceof GrammyError && failure.error_code === 400 && troubleOf(failure).kind === "other";

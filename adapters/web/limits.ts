@@ -7,12 +7,13 @@ export const mostPhotographs = 4;
 /** A form with all its photographs. */
 export const uploadBytes = mostPhotographs * photographBytes + formBytes;
 export const mostStreams = 500;
-export const mostStreamsOfOne = 6;
+/** Browsers open six connections to a host over HTTP/1.1 (from memory): some must be left for everything else. */
+export const mostStreamsOfOne = 4;
 
 export interface Limits {
   /** Any request of one address. */
   readonly requests: RateLimit;
-  /** What is said, and whatever else writes. */
+  /** What is said, whatever else writes, and what takes long to make. */
   readonly writing: RateLimit;
   readonly signIn: RateLimit;
   readonly webhook: RateLimit;

@@ -76,6 +76,8 @@ export interface Handled {
   readonly conversation?: Conversation;
   /** The reply holds a secret: it goes out, and is not kept to be given again to a message that comes again. */
   readonly isToldOnce?: true;
+  /** Made of what is kept, and changes nothing: a file is not kept a second time, and made anew when its message comes again. */
+  readonly isMadeAnew?: true;
   /** Something was put down that is to be erased: done before anybody hears the reply. */
   readonly erases?: true;
 }

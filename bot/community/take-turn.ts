@@ -56,6 +56,8 @@ export interface TurnTaken {
   readonly tellings: readonly Telling[];
   /** The reply must not be kept. */
   readonly isToldOnce: boolean;
+  /** As of what an affair handled. */
+  readonly isMadeAnew: boolean;
   /** Something is to be erased before the reply is heard. */
   readonly erases: boolean;
 }
@@ -198,8 +200,8 @@ function handledTurn({ conversation, message, speaker }: CommunityScene, handled
   const after = errand === undefined ? spoken : withErrand(spoken, speaker.id, errand);
   const summary = summaryBeside(caseInHand(after, message.from));
   const reply: Reply = { blocks, summary, ...(isPrivate ? { isPrivate } : {}) };
-  const { erases = false, isToldOnce = false } = handled;
-  return { conversation: after, reply, changes, tellings, isToldOnce, erases };
+  const { erases = false, isToldOnce = false, isMadeAnew = false } = handled;
+  return { conversation: after, reply, changes, tellings, isToldOnce, isMadeAnew, erases };
 }
 
 /** A question about a part, with what the community knows of it beside the answer. */
@@ -228,6 +230,7 @@ function asked(scene: CommunityScene, said: IncomingMessage): TurnTaken {
     changes: besides.flatMap(({ changes = [] }) => changes),
     tellings: besides.flatMap(({ tellings = [] }) => tellings),
     isToldOnce: false,
+    isMadeAnew: false,
     erases: false,
   };
 }

@@ -1,8 +1,8 @@
 /**
  * A fast reader for the YAML that handbooks are really written in: indented records and lists, text with or without
  * quotes, brackets, folded and literal text. It either gives the very value the YAML library gives or gives up, and
- * then the library reads the file and places what is wrong. Why: the library takes seconds per megabyte, and the
- * bot must answer its first question within one. A test holds the two against each other.
+ * then the library reads the file and places what is wrong. Why: the library takes half a second a megabyte, five
+ * times as long, and the bot must answer its first question within one. A test holds the two against each other.
  */
 import {
   giveUp,

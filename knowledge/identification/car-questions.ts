@@ -8,6 +8,7 @@ import type { Belief } from "./belief.ts";
 import { carGround } from "./car-ground.ts";
 import type { CompiledPart } from "./compiled-part.ts";
 import { dateLikelihood, marksAmong } from "./date-likelihood.ts";
+import { spanOfTexts } from "./eras.ts";
 import type { Fact } from "./facts.ts";
 import { type CarField, type CarQuestion, carFields, type PlannedCarAnswer } from "./question-plan.ts";
 
@@ -22,7 +23,7 @@ export function carQuestions(
 ): readonly CarQuestion[] {
   if (car.isLoosePart) return [];
   return carFields.flatMap((field): CarQuestion[] => {
-    const answers = field === "built" ? yearAnswers(built) : namedAnswers(compiled, car, field);
+    const answers = field === "built" ? yearAnswers(built) : namedAnswers(compiled, car, field, built);
     return answers.length < 2 ? [] : [{ kind: "car", id: `car.${field}`, field, answers }];
   });
 }
@@ -43,18 +44,36 @@ function namedAnswers(
   compiled: CompiledPart,
   car: CarDescription,
   field: Exclude<CarField, "built">,
+  built: Interval,
 ): readonly PlannedCarAnswer[] {
   const list = { model: "models", trim: "trims", market: "markets" } as const;
   if (car[field] !== undefined || !compiled.fleet.spans.some((span) => span[list[field]].length > 0))
     return [];
-  return namesOf(compiled, car, field).map(({ id, name }) => ({ id, label: name, car: { [field]: id } }));
+  const possible = namesOf(compiled, car, field).filter((named) => wasMade(named, built));
+  return possible.map(({ id, name }) => ({ id, label: name, car: { [field]: id } }));
+}
+
+interface Named {
+  readonly id: string;
+  readonly name: string;
+  readonly from?: string;
+  readonly to?: string;
+}
+
+/** Dates of models and trims are rounded, and so are those of cars: months of grace on either side. Ours, no source. */
+const GRACE = 3;
+
+/** Whether cars of the model or trim were made when this one was; a market has no dates. */
+function wasMade({ from, to }: Named, built: Interval): boolean {
+  const made = from === undefined || to === undefined ? undefined : spanOfTexts(from, to);
+  return made === undefined || (made.from - GRACE < built.to && made.to + GRACE > built.from);
 }
 
 function namesOf(
   { handbook: { cars } }: CompiledPart,
   car: CarDescription,
   field: Exclude<CarField, "built">,
-): readonly { readonly id: string; readonly name: string }[] {
+): readonly Named[] {
   if (field === "model") return cars.models;
   if (field === "market") return cars.markets;
   return cars.trims.filter(

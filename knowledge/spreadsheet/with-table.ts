@@ -27,15 +27,20 @@ export function withTable(text: string, { claims, added }: TableChanges): string
   const last = variants.items.at(-1);
   const end = isMap(last) ? lineEnd(text, endOfValue(text, last)) : undefined;
   if (added.length > 0 && isMap(last) && end !== undefined) {
-    const indent = columnOf(text, startOf(last)) - 2;
-    const blocks = added.map((variant) => newVariantText(variant, Math.max(0, indent)));
+    // A list begins with its first dash.
+    const indent = columnOf(text, startOf(variants));
+    const blocks = added.map((variant) => newVariantText(variant, indent));
     cuts.push({ from: end, to: end, put: `\n\n${blocks.join("\n\n")}` });
   }
+  const lineBreak = text.includes("\r\n") ? "\r\n" : "\n";
   // From the end, and of two at one place the later one first: so each finds its place as it was.
   return cuts
     .toReversed()
     .toSorted((one, other) => other.from - one.from)
-    .reduce((rest, { from, to, put }) => rest.slice(0, from) + put + rest.slice(to), text);
+    .reduce(
+      (rest, { from, to, put }) => rest.slice(0, from) + put.replaceAll("\n", lineBreak) + rest.slice(to),
+      text,
+    );
 }
 
 function variantCuts(text: string, variant: YAMLMap, changes: ReadonlyMap<string, NewClaim>): readonly Cut[] {

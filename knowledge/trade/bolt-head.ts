@@ -4,9 +4,18 @@ import { sayNumber } from "./plain-numbers.ts";
 import { BOLT_GRADES, type BoltGrade } from "./tables/bolt-grades.ts";
 import { basisOf, type TradeReading } from "./trade-reading.ts";
 
+/** "tensile over yield 120/92 ksi to 1 in; 105/81 ksi above"; what is no pair of figures is said as the table has it. */
+function strengthOf({ tensileOverYield, unit }: BoltGrade): string {
+  if (/^\d+\/\d+/.test(tensileOverYield)) {
+    const figures = tensileOverYield.replace(/\b\d{2,4}\/\d{2,4}\b/g, (pair) => `${pair} ${unit}`);
+    return `tensile over yield ${figures}`;
+  }
+  return tensileOverYield.endsWith("tons per sq in") ? `tensile ${tensileOverYield}` : tensileOverYield;
+}
+
 function gradeReading(row: BoltGrade, why: string): TradeReading {
   return {
-    reading: `${row.standard} grade ${row.grade}: tensile over yield ${row.tensileOverYield} ${row.unit}`,
+    reading: `${row.standard} grade ${row.grade}: ${strengthOf(row)}`,
     why,
     basis: basisOf(row),
   };

@@ -31,7 +31,7 @@ export function materialsOfDensity(band: Range): readonly MaterialCandidate[] {
     .map((row) => ({
       symbol: row.symbol,
       density: row.density,
-      reading: `${row.symbol}: ${row.material}`,
+      reading: row.symbol === row.material ? row.symbol : `${row.symbol}: ${row.material}`,
       why: `${sayNumber(measured, 2)} g/cm³ meets its ${sayNumber(row.density.from, 3)} to ${sayNumber(row.density.to, 3)}; ${row.use}`,
       basis: basisOf(row),
     }));

@@ -295,7 +295,7 @@ describe("the car", () => {
   });
 
   test("a trim is answered by its letter", () => {
-    const { conversation } = talk("what door mirror should my car have?", "2 november 1981", "home market");
+    const { conversation } = talk("what steering wheel should my car have?", "2 june 1979");
     expect(inHand(conversation)?.facts.open?.feature).toBe("car.trim");
     const { reply } = talkOn(conversation, "S");
     expect(reply.summary.car).toMatchObject({ trim: "Shrike S" });

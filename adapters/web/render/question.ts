@@ -2,7 +2,7 @@
  * The one question of a reply as a form: a button an answer with its drawing, a field with units for a measurement, a field for a date.
  * Plain forms, so that they work without script and with a keyboard; what is pressed goes as a field of its own.
  */
-import type { Choice, QuestionBlock } from "../../../bot/index.ts";
+import { type Choice, inUnit, type QuestionBlock } from "../../../bot/index.ts";
 import { chat } from "../phrases.ts";
 import { html, type Markup } from "./markup.ts";
 import type { Controls, Rendering, Units } from "./rendering.ts";
@@ -13,16 +13,28 @@ export function questionForm(block: QuestionBlock, rendering: Rendering): Markup
   const drawing = part === null ? undefined : drawings.ofFeature(part, block);
   const picture =
     drawing !== undefined &&
-    html`<img class="drawing" src="${drawing.address}" alt="${drawing.alternative}" width="320" height="200" loading="lazy">`;
-  const text = html`<p class="ask">${block.text}</p>`;
-  if (controls === undefined) return html`<div class="question">${text}${picture}</div>`;
+    html`<img class="drawing" src="${drawing.address}" alt="${drawing.alternative}" width="320" height="200">`;
+  if (controls === undefined) return html`<div class="question">${asked(block.text)}${picture}</div>`;
   return html`<div class="question" data-once>
-${text}
+${asked(hasUnitField(block) ? withoutUnit(block) : block.text)}
 <div class="beside">${picture}<div>
 ${block.expects === "choice" ? undefined : readingForm(block, controls, rendering.units)}
 ${answersForm(block, controls, rendering)}
 ${block.besides.length > 0 && wordsForm(block.besides, controls, "quiet")}
 </div></div></div>`;
+}
+
+function asked(words: string): Markup {
+  return html`<p class="ask">${words}</p>`;
+}
+
+function hasUnitField({ expects, unit }: QuestionBlock): boolean {
+  return expects === "measurement" && unitsFor(unit, "metric").length > 0;
+}
+
+/** The field says the unit, which may be another one: "in mm" beside it would be read as a contradiction. */
+function withoutUnit({ text, unit = "" }: QuestionBlock): string {
+  return text.replace(inUnit("", unit), "");
 }
 
 function answersForm(
@@ -34,8 +46,7 @@ function answersForm(
   const buttons = block.answers.map(({ id, label }) => {
     const drawing = part === null ? undefined : drawings.ofState(part, block, id);
     const picture =
-      drawing !== undefined &&
-      html`<img src="${drawing.address}" alt="" width="160" height="100" loading="lazy">`;
+      drawing !== undefined && html`<img src="${drawing.address}" alt="" width="160" height="100">`;
     return html`<button type="submit" name="state" value="${id}">${picture}<span>${label}</span></button>`;
   });
   return html`<form method="post" action="${controls.action}" class="answers" aria-label="${chat.answers}">${controls.hidden}<input type="hidden" name="feature" value="${block.feature}">${buttons}</form>`;
@@ -51,7 +62,7 @@ export function wordsForm(choices: readonly Choice[], controls: Controls, look: 
 
 function readingForm(block: QuestionBlock, controls: Controls, units: Units): Markup {
   const id = `reading-${block.feature.replaceAll(/[^a-z0-9-]/gu, "-")}`;
-  const offered = block.expects === "measurement" ? unitsFor(block.unit, units) : [];
+  const offered = hasUnitField(block) ? unitsFor(block.unit, units) : [];
   const isBuildDate = block.feature === "car.built";
   const hint = isBuildDate && html`<span class="hint" id="${id}-hint">${chat.dateHint}</span>`;
   const described = isBuildDate && html` aria-describedby="${id}-hint"`;

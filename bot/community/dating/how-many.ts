@@ -25,7 +25,7 @@ export function sayHowMany(scene: CommunityScene, about: string): Handled {
 
 function fromSerials(serials: readonly number[]): readonly Block[] {
   const found = numbersBuilt(serials);
-  if (!found.ok) return [text(phrases.cannotSay(found.problem.message))];
+  if (!found.ok) return [text(phrases.cannotSayAnything(found.problem.message))];
   const { seen, highest, unbiased, mean, deviation, quantile } = found.value;
   const limit = quantile(0.95);
   return [
@@ -53,7 +53,7 @@ function ofKind(scene: CommunityScene, { part }: PartAsked, variant: string): re
   const sightings = datedSightings(tallyOfPart(scene, scene.knowledge, part));
   const seen = sightings.filter((one) => one.variant === variant).length;
   const found = shareOfVariant(seen, sightings.length);
-  if (!found.ok) return [text(phrases.cannotSay(found.problem.message))];
+  if (!found.ok) return [text(phrases.cannotSayAnything(found.problem.message))];
   const { share, wilson } = found.value;
   const years = Object.values(scene.knowledge.handbook.cars.production);
   const built = years.reduce((sum, cars) => sum + cars, 0);

@@ -34,6 +34,7 @@ export function sayUse(scene: CommunityScene, about: string): Handled {
   const blocks = part.variants
     .filter(({ id, origin }) => (variants.length === 0 ? origin === "production" : variants.includes(id)))
     .flatMap(({ id, name }) => ofKind(scene, { id, name }, sightings));
+  if (blocks.every(({ kind }) => kind === "text")) return { blocks };
   return { blocks: [...blocks, { kind: "text", text: phrases.useAssumptions, tone: "aside" }] };
 }
 

@@ -53,6 +53,7 @@ function exported({ memory }: CommunityScene, ending: "csv" | "json"): Handled {
       ...(ending === "csv" ? [aside(phrases.exportNote)] : []),
     ],
     isPrivate: true,
+    isMadeAnew: true,
   };
 }
 

@@ -87,6 +87,7 @@ export const numbersLimit = (limit: number) => `no more than ${limit}, with nine
 export const numbersMean = (mean: string, deviation: string) =>
   `on average ${mean}, give or take ${deviation}`;
 export const cannotSay = (why: string) => `cannot say: ${why}`;
+export const cannotSayAnything = (why: string) => sentence(cannotSay(why));
 export const numbersAssumption =
   "Taken for granted: numbers ran on without a gap from 1, and every car is as likely to survive and to be named as any other.";
 export const shareLead = (kind: string, seen: number, looked: number) =>

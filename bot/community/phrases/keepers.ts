@@ -25,6 +25,7 @@ export const noKeepersYet =
   "Nobody was made a keeper here yet. Whoever the platform counts as an owner or keeper can act; an owner can “invite a keeper”.";
 export const invited = (standing: Standing, code: string, until: string) =>
   `Whoever says “redeem ${code}” here becomes ${aStanding(standing)}. It works once, until ${until}. Give it to nobody else.`;
+export const fileNotKept = "That was a file, and is not kept. Ask again, and it is made anew.";
 export const toldOnce = "That was told once and is not kept. Ask again, and you are given another.";
 export const redeemed = (standing: Standing) => `You are ${aStanding(standing)} here now.`;
 export const noSuchInvitation = "That invitation does not hold: it was used, has run out, or never was.";

@@ -115,5 +115,6 @@ export function exportMine(scene: CommunityScene): Handled {
       },
     ],
     isPrivate: true,
+    isMadeAnew: true,
   };
 }

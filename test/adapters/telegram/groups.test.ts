@@ -244,3 +244,30 @@ test("a chat that is stuck keeps newer messages from nobody, however many wait b
   free();
   await expect.poll(() => club.written(karl).length).toBe(1);
 }, 40_000);
+
+test("a press that was kept and could not be shown is not said to have come to nothing", async () => {
+  await club.close();
+  club = await openClub({ wait: async () => undefined });
+  await said(anna, anna, mirrors);
+  const card = club.written(anna).at(-1);
+  club.double.fail("editMessageText", { kind: "too many", seconds: 600 }, 30);
+  club.double.people.press(anna, card?.id ?? 0, anna, "cannot tell");
+  await club.settled();
+  await expect.poll(() => texts(anna).length).toBe(2);
+  expect(texts(anna).at(-1)).toContain("Say it again, and you see where the case stands.");
+});
+
+test("the answer to a press is shown once Telegram takes it again", async () => {
+  await club.close();
+  club = await openClub({ wait: async () => undefined });
+  await said(anna, anna, mirrors);
+  const card = club.written(anna).at(-1);
+  club.double.fail("editMessageText", { kind: "too many", seconds: 600 }, 3);
+  club.double.people.press(anna, card?.id ?? 0, anna, "cannot tell");
+  await club.settled();
+  await expect.poll(() => card?.text).toContain("Car built: cannot tell.");
+  expect(club.written(anna)).toHaveLength(1);
+  club.double.people.press(anna, card?.id ?? 0, anna, "Home market");
+  await club.settled();
+  expect(card?.text).toContain("Home market");
+});

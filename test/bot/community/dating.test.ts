@@ -119,6 +119,14 @@ describe("the ends of use and numbers", () => {
     expect(few).toContain("end, by Strauss & Sadler 1989: cannot say: it needs three sightings");
   });
 
+  test("of kinds that nobody saw it is said so, and nothing is assumed", async () => {
+    const text = textOf(await blocksOf([], "last seen second spoiler"));
+    expect(text).toBe("No dated car with the Second spoiler has been accepted yet.");
+    expect(textOf(await blocksOf([], "how many had the second spoiler"))).toBe(
+      "Cannot say: no car was looked at.",
+    );
+  });
+
   test("numbers built follow Goodman 1952, and less is said of fewer serials", async () => {
     const text = textOf(await blocksOf([], "how many were built: 19, 40, 42, 60"));
     expect(text).toContain("about 74 were built");
@@ -126,7 +134,7 @@ describe("the ends of use and numbers", () => {
     const long = textOf(await blocksOf([], "how many were built: 10000019, 10000040 and 10000060"));
     expect(long).toContain("From 3 serial numbers up to 10000060");
     expect(textOf(await blocksOf([], "how many were built: 12, 1234567890123"))).toContain(
-      "cannot say: a serial has no more than nine figures",
+      "Cannot say: a serial has no more than nine figures.",
     );
     expect(textOf(await blocksOf([], "how many were built: 60"))).toContain(
       "cannot say: a limit needs two serials",

@@ -353,6 +353,28 @@ describe("a question about the car", () => {
     });
     expect(questionIds(known)).toEqual([]);
   });
+  test("offers no trim that was made at another time, a quarter of a year aside, and asks for none where one is left", () => {
+    const { handbook } = trims;
+    const dated = (from: string) =>
+      compiledFrom({
+        ...handbook,
+        cars: {
+          ...handbook.cars,
+          trims: handbook.cars.trims.map((trim) => (trim.id === "s" ? { ...trim, from } : trim)),
+        },
+      });
+    const asked = (from: string) =>
+      planQuestions(dated(from), { car: built, goal: "what-should-it-have", reports: [] }).plans.get(
+        "car.trim",
+      );
+    const months = built.built.to - 12 * 1900;
+    const monthAfter = (more: number) => {
+      const month = months + more;
+      return `${1900 + Math.floor(month / 12)}-${String((month % 12) + 1).padStart(2, "0")}`;
+    };
+    expect(asked(monthAfter(2))?.answers.map(({ id }) => id)).toEqual(["base", "s"]);
+    expect(asked(monthAfter(3))).toBeUndefined();
+  });
   test("weighs the marks that were read: a mark of 1980 leaves no doubt that the car is no earlier", () => {
     const { table } = plan([reads("cast", 12 * 1980 + 5, 12 * 1980 + 6)], {});
     const question = table.questions.find(({ id }) => id === "car.built");

@@ -199,6 +199,29 @@ describe("a table", () => {
   });
 });
 
+test("a new variant stands where the others do, however they are indented and their lines end", () => {
+  const rows = [
+    ["variant", "name", "origin", "from", "to", "lever: round"],
+    ["round-plastic", "Plastic handle", "service", "1981", "1990", "always"],
+  ];
+  const from = text.indexOf("\nvariants:\n") + 1;
+  const to = text.indexOf("misbeliefs:");
+  const [before, list, after] = [text.slice(0, from), text.slice(from, to), text.slice(to)];
+  const wide = list.replaceAll(/^( *)- id:/gmu, "$1-   id:").replaceAll(/^( {4,})(?=\S)/gmu, "$1  ");
+  const flush = list.replaceAll(/^ {2}/gmu, "");
+  for (const variants of [wide, flush, list.replaceAll("\n", "\r\n")]) {
+    const file =
+      variants === list.replaceAll("\n", "\r\n") ? text.replaceAll("\n", "\r\n") : before + variants + after;
+    const { loaded, changed } = applied(
+      { name: "x", rows },
+      carefulFiles({ "parts/door-handle.yaml": file }),
+    );
+    expect(loaded.ok && loaded.handbook.parts[0]?.variants.at(-1)?.id).toBe("round-plastic");
+    const put = changed[0]?.text ?? "";
+    if (file.includes("\r\n")) expect(put.replaceAll("\r\n", "")).not.toContain("\n");
+  }
+});
+
 describe("a cell that cannot be read is named, and changes nothing:", () => {
   const slips: readonly (readonly [string, Cell, string, string, string])[] = [
     ["a misspelt word", "usualy", "lever: flat", "no frequency", 'did you mean "usually"?'],

@@ -10,6 +10,13 @@ const CONTEXT = { today: monthInterval(2026, 11) };
 
 // Question, topic, words of one of its readings.
 const ASKED: readonly (readonly [string, string, string])[] = [
+  [
+    "what does 8.8 mean on a bolt",
+    "bolt head",
+    "grade 8.8: tensile over yield 800/640 MPa to M16; 830/660 MPa above",
+  ],
+  ["what does 08.8 mean on a bolt", "bolt head", "grade 08.8: reduced loadability: shape of head or shank"],
+  ["what does S on a bolt head mean", "bolt head", "grade S, T, V: tensile S 50, T 55, V 65 tons per sq in"],
   ["tyre dot 5026 how old", "tyre date", "13 to 19 December 2026, and that is still to come"],
   ["tyre dot 5326 how old", "tyre date", "that year has no such week"],
   ["what plastic floats in water", "density", "PP, polypropylene, floats"],
