@@ -113,7 +113,7 @@ function yearFigures(said: string): string {
 function dotMark(groups: Groups): Pick<ToldMark, "written" | "form"> | undefined {
   const signs = groups.signs;
   if (signs !== undefined)
-    return { written: signs.replace(/[\u2022*]/g, ".").replace(/ /g, ""), form: "glass-dots" };
+    return { written: signs.replace(/[\u2022*]/g, ".").replace(/\. (?=\.)/g, "."), form: "glass-dots" };
   const isAfter = /after|behind|right/.test(groups.place ?? "after");
   const figure = groups.figure ?? "";
   const told = groups.count ?? "";
