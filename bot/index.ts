@@ -15,6 +15,7 @@ export {
   type PinOnPage,
   pagesOf,
 } from "./community/pages/pages.ts";
+export type { DoorKind } from "./community/privacy/door-kind.ts";
 export { eraseAllDue } from "./community/privacy/erase-due.ts";
 export { forgetOld } from "./community/privacy/forget-old.ts";
 export { noSettings } from "./community/settings-record.ts";
@@ -58,6 +59,7 @@ export { effortWords } from "./conversation/phrases/effort.ts";
 
 export { type PhotographRefusal, photographRefusals } from "./conversation/phrases/photograph-refusals.ts";
 export { pinnedLead } from "./conversation/phrases/pinned.ts";
+export { inUnit } from "./conversation/phrases/question.ts";
 export { type AnswerCard, answerCard } from "./conversation/saying/answer-card.ts";
 // Charts, and the tables that say the same
 export type { ChainChart } from "./conversation/saying/chain-chart.ts";

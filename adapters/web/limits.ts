@@ -7,7 +7,8 @@ export const mostPhotographs = 4;
 /** A form with all its photographs. */
 export const uploadBytes = mostPhotographs * photographBytes + formBytes;
 export const mostStreams = 500;
-export const mostStreamsOfOne = 6;
+/** Browsers open six connections to a host over HTTP/1.1 (from memory): some must be left for everything else. */
+export const mostStreamsOfOne = 4;
 
 export interface Limits {
   /** Any request of one address. */

@@ -54,6 +54,30 @@ test("what was said while a page was cut off is there once it is connected again
   await asleep.waitForSelector(".turn >> nth=1");
 });
 
+test("a page that nobody looks at holds no connection, and has everything once it is looked at again", async () => {
+  const { address } = await webSite();
+  const { page } = await visit();
+  const listeners = async () =>
+    /^witness_mark_listeners (\d+)/mu.exec(await (await fetch(`${address}/metrics`)).text())?.[1];
+  const turn = (to: "hidden" | "visible") =>
+    page.evaluate(
+      `Object.defineProperty(document, "visibilityState", { value: "${to}", configurable: true });
+      document.dispatchEvent(new Event("visibilitychange"))`,
+    );
+  await page.goto(address);
+  await expect.poll(listeners, { timeout: 30_000 }).toBe("1");
+  await turn("hidden");
+  await expect.poll(listeners, { timeout: 30_000 }).toBe("0");
+  const other = await page.context().newPage();
+  await other.goto(address);
+  await other.fill("#text", "which rear spoiler is this? rough inside");
+  await other.click(".say button");
+  await other.waitForSelector(".answers");
+  expect(await page.locator(".turn").count()).toBe(0);
+  await turn("visible");
+  await page.waitForSelector(".answers");
+});
+
 test("the two lines that put the ask box on a page may stand on it twice, and each box is as tall as what is in it", async () => {
   const { address } = await webSite();
   const lines = `<div class="witness-mark"></div><script src="${address}/static/embed.js" async></script>`;

@@ -2,7 +2,7 @@
  * The one question of a reply as a form: a button an answer with its drawing, a field with units for a measurement, a field for a date.
  * Plain forms, so that they work without script and with a keyboard; what is pressed goes as a field of its own.
  */
-import type { Choice, QuestionBlock } from "../../../bot/index.ts";
+import { type Choice, inUnit, type QuestionBlock } from "../../../bot/index.ts";
 import { chat } from "../phrases.ts";
 import { html, type Markup } from "./markup.ts";
 import type { Controls, Rendering, Units } from "./rendering.ts";
@@ -14,15 +14,27 @@ export function questionForm(block: QuestionBlock, rendering: Rendering): Markup
   const picture =
     drawing !== undefined &&
     html`<img class="drawing" src="${drawing.address}" alt="${drawing.alternative}" width="320" height="200">`;
-  const text = html`<p class="ask">${block.text}</p>`;
-  if (controls === undefined) return html`<div class="question">${text}${picture}</div>`;
+  if (controls === undefined) return html`<div class="question">${asked(block.text)}${picture}</div>`;
   return html`<div class="question" data-once>
-${text}
+${asked(hasUnitField(block) ? withoutUnit(block) : block.text)}
 <div class="beside">${picture}<div>
 ${block.expects === "choice" ? undefined : readingForm(block, controls, rendering.units)}
 ${answersForm(block, controls, rendering)}
 ${block.besides.length > 0 && wordsForm(block.besides, controls, "quiet")}
 </div></div></div>`;
+}
+
+function asked(words: string): Markup {
+  return html`<p class="ask">${words}</p>`;
+}
+
+function hasUnitField({ expects, unit }: QuestionBlock): boolean {
+  return expects === "measurement" && unitsFor(unit, "metric").length > 0;
+}
+
+/** The field says the unit, which may be another one: "in mm" beside it would be read as a contradiction. */
+function withoutUnit({ text, unit = "" }: QuestionBlock): string {
+  return text.replace(inUnit("", unit), "");
 }
 
 function answersForm(
@@ -50,7 +62,7 @@ export function wordsForm(choices: readonly Choice[], controls: Controls, look: 
 
 function readingForm(block: QuestionBlock, controls: Controls, units: Units): Markup {
   const id = `reading-${block.feature.replaceAll(/[^a-z0-9-]/gu, "-")}`;
-  const offered = block.expects === "measurement" ? unitsFor(block.unit, units) : [];
+  const offered = hasUnitField(block) ? unitsFor(block.unit, units) : [];
   const isBuildDate = block.feature === "car.built";
   const hint = isBuildDate && html`<span class="hint" id="${id}-hint">${chat.dateHint}</span>`;
   const described = isBuildDate && html` aria-describedby="${id}-hint"`;

@@ -83,13 +83,23 @@ function show(turn) {
   turn.scrollIntoView({ block: "start" });
 }
 
+/** While somebody looks: a page that is not seen would hold one of the few connections that a browser opens, and catches up later. */
 function listen(path) {
-  const events = new EventSource(path);
-  events.addEventListener("turn", (event) => take(event.data, false));
-  events.addEventListener("last", ({ data }) => {
-    // Where it fails, the next connection says so again.
-    if (data && !document.getElementById(`turn-${data}`)) catchUp().catch(() => undefined);
+  let events;
+  const open = () => {
+    events = new EventSource(path);
+    events.addEventListener("turn", (event) => take(event.data, false));
+    events.addEventListener("last", ({ data }) => {
+      // Where it fails, the next connection says so again.
+      if (data && !document.getElementById(`turn-${data}`)) catchUp().catch(() => undefined);
+    });
+  };
+  const isSeen = () => document.visibilityState === "visible";
+  document.addEventListener("visibilitychange", () => {
+    events?.close();
+    if (isSeen()) open();
   });
+  if (isSeen()) open();
 }
 
 /** What came while this page was cut off, or asleep. */

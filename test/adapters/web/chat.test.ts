@@ -31,6 +31,8 @@ test("a measurement is given with a unit chosen or written", async () => {
   const form = formsIn(seen.text).find((markup) => markup.includes("<select")) ?? "";
   const units = [...form.matchAll(/<option>(\w+)<\/option>/gu)].map(([, unit]) => unit);
   expect(units.slice(0, 3)).toEqual(form.includes("<option>g<") ? ["g", "kg", "lb"] : ["mm", "cm", "in"]);
+  // The field says the unit; the words beside it must not name another.
+  expect(/<p class="ask">([^<]*)<\/p>(?![\s\S]*<p class="ask">)/u.exec(seen.text)?.[1]).toMatch(/\?$/u);
   const measured = await reader.send(seen, "<select", { reading: "54", unit: units[0] ?? "" });
   expect(measured.text).toContain(`<p>54 ${units[0]}</p>`);
 });
