@@ -99,7 +99,11 @@ function tableText({ caption, head, rows }: Of<"table">): string {
   const total = widths.reduce((sum, width) => sum + width + 2, -2);
   // A page that ended within it would leave it open.
   const isNarrow = total <= WIDEST_TABLE && total * all.length <= LARGEST_TABLE;
-  if (!isNarrow) return lines([bold(caption), ...rows.map((row) => recordLine(head, row))]);
+  if (!isNarrow) {
+    // Cells that are lists themselves would run into each other.
+    const areLists = rows.some(([, ...rest]) => rest.some((cell) => cell.includes(";")));
+    return lines([bold(caption), ...rows.map((row) => recordLine(head, row, areLists))]);
+  }
   const set = all.map((row) =>
     row
       .map((cell, column) => harmlessCell(cell).padEnd(widths[column] ?? 0))
@@ -118,12 +122,14 @@ function harmlessCell(cell: string): string {
     .replaceAll(/@(?=everyone|here)/gu, "@\u200b");
 }
 
-function recordLine(head: readonly string[], [first = "", ...rest]: readonly string[]): string {
+function recordLine(
+  head: readonly string[],
+  [first = "", ...rest]: readonly string[],
+  areLists: boolean,
+): string {
   const cells = rest.flatMap((cell, index) =>
     cell === "" ? [] : [`${escaped(head[index + 1] ?? "")}: ${escaped(cell)}`],
   );
-  // Cells that are lists themselves would run into each other.
-  const areLists = cells.length > 1 && rest.some((cell) => cell.includes(";"));
   if (areLists) return lines([`- **${escaped(first)}**`, ...cells.map((cell) => `  - ${cell}`)]);
   return `- **${escaped(first)}** – ${cells.join("; ")}`;
 }

@@ -8,7 +8,7 @@ import { escapeXml } from "./escape-xml.ts";
 import { inkStyle } from "./ink-style.ts";
 import { textLines } from "./letter-widths.ts";
 import { legendHeight, legendRows } from "./timeline-legend.ts";
-import { drawnMark, hatching, LEVEL, round } from "./timeline-marks.ts";
+import { drawnMark, hatching, levelApart, round } from "./timeline-marks.ts";
 import { ruler, type TimeScale, timeScale } from "./timeline-ruler.ts";
 import { stacked } from "./timeline-stack.ts";
 
@@ -76,8 +76,9 @@ function lane({ name, marks }: ChainChart["lanes"][number], top: number, scale: 
     marks.map((mark) => ({ ...mark, side: "old" as const })),
     scale,
   );
-  const lines = placed.map((mark) => drawnMark(mark, label.end + NEAREST + (mark.level - 1) * LEVEL));
-  const end = label.end + (levels === 0 ? 0 : NEAREST + (levels - 1) * LEVEL + BEYOND);
+  const apart = levelApart(levels);
+  const lines = placed.map((mark) => drawnMark(mark, round(label.end + NEAREST + (mark.level - 1) * apart)));
+  const end = label.end + (levels === 0 ? 0 : round(NEAREST + (levels - 1) * apart + BEYOND));
   return { lines: [...label.lines, ...lines], end };
 }
 

@@ -7,7 +7,7 @@ import { escapeXml } from "./escape-xml.ts";
 import { inkStyle } from "./ink-style.ts";
 import { textLines, textWidth } from "./letter-widths.ts";
 import type { TimelineMark } from "./timeline.ts";
-import { hatching, markShape, ringAround, round } from "./timeline-marks.ts";
+import { hatching, levelApart, markShape, ringAround, round } from "./timeline-marks.ts";
 import { ruler, type TimeScale, timeScale } from "./timeline-ruler.ts";
 import { stacked } from "./timeline-stack.ts";
 
@@ -40,7 +40,6 @@ const BAR = 10;
 const GAP = 16;
 const RULER_HEIGHT = 34;
 const YEAR_TICK = 4;
-const LEVEL = 14;
 const LEGEND_LINE = 19;
 /** From the left of a sign to its words, and from the words to the next sign. */
 const SIGN = 22;
@@ -104,7 +103,8 @@ function rowOf({ name, times, periods, marks = [] }: Row, top: number, scale: Ti
     marks.map((mark) => ({ ...mark, side: "old" as const })),
     scale,
   );
-  const end = bottom + (levels === 0 ? YEAR_TICK : levels * LEVEL + 4);
+  const apart = levelApart(levels);
+  const end = bottom + (levels === 0 ? YEAR_TICK : round(levels * apart) + 4);
   const drawn = [
     ...names.map(
       (line, index) =>
@@ -118,7 +118,7 @@ function rowOf({ name, times, periods, marks = [] }: Row, top: number, scale: Ti
     ...periods.map((period) => barOf(period, barTop, scale)),
     ...(car === undefined ? [] : [carLine(scale, car, barTop, bottom)]),
     ...placed.map(({ x, level, grade, isSuspect, words: said }) => {
-      const y = bottom + level * LEVEL - 3;
+      const y = round(bottom + level * apart - 3);
       const ring = isSuspect ? ringAround(x, y) : "";
       return `<g class="sighting"><title>${escapeXml(said)}</title>${ring}${markShape(grade, x, y)}</g>`;
     }),

@@ -5,8 +5,9 @@ import type { PlacedMark } from "./timeline-stack.ts";
 
 /** Radius of the ring round a suspect. */
 export const RING = 7;
-/** From one mark to the next above or below it. */
-export const LEVEL = 14;
+const LEVEL = 14;
+/** More share the height of so many. */
+const MOST_LEVELS = 24;
 const HATCH = 5;
 const SHORT_RANGE = 18;
 
@@ -23,6 +24,14 @@ export function markShape(grade: ProvenanceGrade, x: number, y: number): string 
 
 export function ringAround(x: number, y: number): string {
   return `<circle class="ink open" cx="${x}" cy="${y}" r="${RING}"/>`;
+}
+
+/**
+ * From one mark to the next above or below it, of so many levels: a month in which hundreds of cars were seen is a column whose marks overlap,
+ * and no tower that a telephone cannot show and Telegram refuses (a photograph's width and height together, 10,000).
+ */
+export function levelApart(levels: number): number {
+  return LEVEL * Math.min(1, MOST_LEVELS / Math.max(1, levels));
 }
 
 /** Outline and slanting lines of a rectangle; drawn out rather than as a pattern, whose id would clash with another drawing's. */

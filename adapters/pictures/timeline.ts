@@ -7,7 +7,7 @@ import type { Interval, ProvenanceGrade } from "../../knowledge/index.ts";
 import { escapeXml } from "./escape-xml.ts";
 import { inkStyle } from "./ink-style.ts";
 import { legendHeight, legendRows } from "./timeline-legend.ts";
-import { drawnMark, hatching, LEVEL } from "./timeline-marks.ts";
+import { drawnMark, hatching, levelApart, round } from "./timeline-marks.ts";
 import { ruler, type TimeScale, timeScale } from "./timeline-ruler.ts";
 import { type PlacedMark, stacked } from "./timeline-stack.ts";
 
@@ -74,8 +74,9 @@ export function timeline(value: Timeline): string {
   const legendTop = bandEnd + value.new.length * LINE + 14;
   const height = legendTop + legendHeight(value.legend) + MARGIN - 4;
   const levelAt = ({ level, side }: PlacedMark): number => {
-    const away = NEAREST + (level - 1) * LEVEL;
-    return side === "old" ? rulerTop - away : rulerEnd + away;
+    const apart = levelApart(side === "old" ? old.levels : fresh.levels);
+    const away = NEAREST + (level - 1) * apart;
+    return round(side === "old" ? rulerTop - away : rulerEnd + away);
   };
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${WIDTH} ${height}" class="timeline" role="img">`,
@@ -97,7 +98,7 @@ export function timeline(value: Timeline): string {
 
 /** A little of the band shows even where nothing was seen. */
 function stackHeight(levels: number): number {
-  return levels === 0 ? NEAREST : NEAREST + (levels - 1) * LEVEL + BEYOND;
+  return levels === 0 ? NEAREST : round(NEAREST + (levels - 1) * levelApart(levels) + BEYOND);
 }
 
 function lines(texts: readonly string[], top: number): readonly string[] {

@@ -3,10 +3,10 @@
  * from the blocks themselves and not from markup, so that nothing a member wrote can become formatting.
  */
 import { styleText } from "node:util";
-import { type Block, type Choice, pinnedLead, type Reply } from "../../bot/index.ts";
+import { type Block, type Choice, pinnedLead, type QuestionBlock, type Reply } from "../../bot/index.ts";
 import { evidenceLines, standingLines, tableLines } from "./render-figures.ts";
 import type { SavedFiles } from "./save-files.ts";
-import { numberedChoices } from "./typed-choice.ts";
+import { areCounted, numberedChoices } from "./typed-choice.ts";
 import { clean, HARD_SPACE, padded, textWidth, wrapped } from "./wrap.ts";
 
 export interface Page {
@@ -46,7 +46,9 @@ function blockLines(block: Block, page: Page, numbered: readonly Choice[]): read
     case "question":
       return [
         ...painted("bold", wrapped(block.text, width), page),
-        ...choiceLines(block.answers, block.besides, page, numbered),
+        ...(block.expects === "choice" && areCounted(block.answers)
+          ? countedLines(block, page)
+          : choiceLines(block.answers, block.besides, page, numbered)),
       ];
     case "picture":
       return pictureLines(block, page);
@@ -119,6 +121,14 @@ function choiceLines(
 ): readonly string[] {
   if (choices !== numbered) return besidesLines([...choices, ...besides], page);
   return [...numberedLines(choices, page), ...besidesLines(besides, page)];
+}
+
+/** Answers that are counts stand each on a line without a number, to be typed in words or as the count. */
+function countedLines({ answers, besides }: QuestionBlock, page: Page): readonly string[] {
+  return [
+    ...answers.flatMap(({ label }) => wrapped(label, page.width, "  -  ")),
+    ...besidesLines(besides, page),
+  ];
 }
 
 function fileLines(block: Extract<Block, { kind: "file" }>, page: Page): readonly string[] {

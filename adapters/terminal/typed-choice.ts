@@ -20,13 +20,36 @@ export function typedAgainst(line: string, last: Reply | undefined): Typed {
 
 /**
  * The choices that are shown with a number, in order: the answers of a question that is answered by choosing, else what may
- * be done next. None where a measurement or date is asked for: there a number is the answer itself.
+ * be done next. None where a number is the answer itself: where a measurement or date is asked for, and where "2" may mean "two screws".
  */
 export function numberedChoices(reply: Reply | undefined): readonly Choice[] {
   const blocks = reply?.blocks ?? [];
   const question = blocks.find((block) => block.kind === "question");
-  if (question !== undefined) return question.expects === "choice" ? question.answers : [];
+  if (question !== undefined) {
+    return question.expects === "choice" && !areCounted(question.answers) ? question.answers : [];
+  }
   return blocks.find((block) => block.kind === "choices")?.choices ?? [];
+}
+
+const counts = ["one", "two", "three", "four", "five", "six", "seven", "eight", "nine"];
+
+/**
+ * Whether two or more of the choices are counts, one of which could be taken for the place of another: "3" where "three screws" stands
+ * second. A count beside a mere "none" is no such list.
+ */
+export function areCounted(choices: readonly Choice[]): boolean {
+  const counted = choices.map(({ label }) => countOf(label));
+  const isMistakable = counted.some(
+    (count, index) => count !== undefined && count <= choices.length && count !== index + 1,
+  );
+  return isMistakable && counted.filter((count) => count !== undefined).length > 1;
+}
+
+/** The count that a label begins with, from 1; undefined when it begins with none. */
+function countOf(label: string): number | undefined {
+  const first = label.toLowerCase().split(/\W/u)[0] ?? "";
+  const count = counts.includes(first) ? counts.indexOf(first) + 1 : Number(first);
+  return count >= 1 ? count : undefined;
 }
 
 function allChoices(reply: Reply | undefined): readonly Choice[] {

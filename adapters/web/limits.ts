@@ -12,7 +12,7 @@ export const mostStreamsOfOne = 6;
 export interface Limits {
   /** Any request of one address. */
   readonly requests: RateLimit;
-  /** What is said, and whatever else writes. */
+  /** What is said, whatever else writes, and what takes long to make. */
   readonly writing: RateLimit;
   readonly signIn: RateLimit;
   readonly webhook: RateLimit;

@@ -93,6 +93,7 @@ export const refusals = {
   unavailable: "Not able to answer just now",
   unavailableText:
     "What you sent was not kept. Send it again in a minute; what was said before still stands.",
+  openAgain: "Open it again",
   sent: "What you sent, to copy it",
 } as const;
 

@@ -1,7 +1,7 @@
 /** Answers that every route gives in the same way: a page, a refusal, a step on to another page. */
 import type { Context } from "hono";
 import { refusals } from "./phrases.ts";
-import { html, type Piece } from "./render/markup.ts";
+import { html, type Markup, type Piece } from "./render/markup.ts";
 import { type PageContent, page } from "./render/page.ts";
 import type { Site } from "./site.ts";
 
@@ -32,7 +32,7 @@ export function refuse(
 ): Response {
   const title = refusals[why];
   const text = refusals[`${why}Text`];
-  const main = html`<h1>${title}</h1><p data-refusal>${text}</p>${whatWasSent(sent)}`;
+  const main = html`<h1>${title}</h1><p data-refusal="${title}. ${text}">${text}</p>${why === "stale" && openAgain(context)}${whatWasSent(sent)}`;
   if (why === "tooMuch" || why === "unavailable") context.header("retry-after", `${SECONDS_TO_WAIT}`);
   if (isWebhook(context)) return context.json({ problem: `${title}. ${text}` }, statuses[why]) as Response;
   const isEmbedded = context.req.path.startsWith("/embed");
@@ -45,6 +45,12 @@ export function refuse(
 /** Whoever sends posts reads no pages. */
 export function isWebhook(context: Context): boolean {
   return context.req.path.startsWith("/webhook/");
+}
+
+/** Where what has grown old is had anew. */
+function openAgain({ req }: Context): Markup {
+  const place = ["/desk", "/embed"].find((path) => req.path.startsWith(path)) ?? "/";
+  return html`<p><a href="${place}">${refusals.openAgain}</a></p>`;
 }
 
 const writtenFields = ["question", "answer", "reason", "text", "reading", "words"] as const;

@@ -13,11 +13,10 @@ export interface Visitor {
   readonly formToken: string;
 }
 
-/** The visitor of a request, a new one when there is none yet: the answer then sets the cookie. */
+/** The visitor of a request, a new one when there is none yet. The answer sets the cookie, which lasts a year from the last visit. */
 export function visitorOf(context: Context, isSecure: boolean): Visitor {
-  const known = secretIn(context, "visitor", isSecure);
-  const secret = known ?? newSecret();
-  if (known === undefined) giveSecret(context, "visitor", secret, isSecure);
+  const secret = secretIn(context, "visitor", isSecure) ?? newSecret();
+  giveSecret(context, "visitor", secret, isSecure);
   return visitorBehind(secret);
 }
 

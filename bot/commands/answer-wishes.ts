@@ -15,15 +15,15 @@ import { whatFits } from "./what-fits.ts";
 import { whereFromHere } from "./where-from-here.ts";
 import { why } from "./why.ts";
 
-/** The answers to all wishes of a message, in the order said; wishes that only change the case answer nothing here. */
-export function answerWishes(scene: Scene, intents: readonly Intent[]): readonly Block[] {
+/** The answers to all wishes of a message, in the order said; wishes that only change the case answer nothing here. `said`: its words. */
+export function answerWishes(scene: Scene, intents: readonly Intent[], said: string): readonly Block[] {
   const isOnlyTalk = intents.every((intent) => intent.kind === "small-talk");
   return intents
     .filter((intent) => isOnlyTalk || intent.kind !== "small-talk")
-    .flatMap((intent) => answerWish(scene, intent));
+    .flatMap((intent) => answerWish(scene, intent, said));
 }
 
-function answerWish(scene: Scene, intent: Intent): readonly Block[] {
+function answerWish(scene: Scene, intent: Intent, said: string): readonly Block[] {
   switch (intent.kind) {
     case "why":
       return why(scene);
@@ -32,7 +32,7 @@ function answerWish(scene: Scene, intent: Intent): readonly Block[] {
     case "what-do-you-know":
       return whatDoYouKnow(scene);
     case "compare":
-      return compare(scene, intent.part, intent.variants);
+      return compare(scene, intent.part, intent.variants, said);
     case "list-variants":
       return listKinds(scene, intent.part);
     case "what-fits":

@@ -20,15 +20,22 @@ import { sayClaim, sayClaimBriefly, whereItComesFrom } from "../conversation/say
 import { inBrackets, sourcesOfTell } from "../conversation/saying/sources-of.ts";
 import { tellsBetween } from "../conversation/tells-between.ts";
 import type { Block, Choice } from "../reply.ts";
+import { kindsNamed } from "./kinds-named.ts";
 import type { Scene } from "./scene.ts";
 
 const mostTells = 5;
 
-/** Lays the named variants side by side; with fewer than two named, the two that stand first in the case. */
-export function compare(scene: Scene, partId: string | null, named: readonly string[]): readonly Block[] {
+/** Lays the named variants side by side, by `said` or as they were read; with none named, the two that stand first in the case. */
+export function compare(
+  scene: Scene,
+  partId: string | null,
+  read: readonly string[],
+  said: string,
+): readonly Block[] {
   const part = findPart(scene.knowledge, partId) ?? scene.assessed?.part;
   if (part === undefined) return [{ kind: "text", text: compareNeedsPart }];
-  const variants = chosen(scene, part, named);
+  const named = kindsNamed(part, said);
+  const variants = chosen(scene, part, named.length > 1 ? named : read);
   const [only] = variants;
   if (variants.length > 1) return sideBySide(scene, part, variants);
   const text = only === undefined ? compareWhich : oneOnlyNamed(only.name);
@@ -65,8 +72,10 @@ function sideBySide(scene: Scene, part: PartKind, variants: readonly Variant[]):
     scene.knowledge,
     part,
     variants.map((variant) => variant.id),
-  ).slice(0, mostTells);
-  const features = tells.map((tell) => tell.feature);
+  ).map((tell) => tell.feature);
+  // Of what the handbook records on one of them only, nobody can say how they differ.
+  const recorded = tells.filter((feature) => isRecorded(feature, variants));
+  const features = (recorded.length > 0 ? recorded : tells).slice(0, mostTells);
   const rows = [
     [originRow, ...variants.map(whereItComesFrom)],
     [materialRow, ...variants.map((variant) => variant.material ?? "")],
@@ -83,6 +92,10 @@ function sideBySide(scene: Scene, part: PartKind, variants: readonly Variant[]):
     ),
     apart(scene, part, variants, features),
   ];
+}
+
+function isRecorded(feature: Feature, variants: readonly Variant[]): boolean {
+  return feature.kind === "date" || variants.every((variant) => variant.tells[feature.id] !== undefined);
 }
 
 /** A date mark is cut on both alike, and tells by its date: the same words in every column are no row. */

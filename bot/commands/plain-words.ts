@@ -37,6 +37,7 @@ const plainWords: Readonly<Record<string, Intent>> = {
   "got it": { kind: "small-talk" },
   "i see": { kind: "small-talk" },
   "are you sure": { kind: "what-do-you-know" },
+  "how sure is that": { kind: "what-do-you-know" },
   "how sure are you": { kind: "what-do-you-know" },
   thx: { kind: "small-talk" },
   ty: { kind: "small-talk" },

@@ -2,7 +2,7 @@
 import { featureById, type Handbook, partById } from "../../knowledge/index.ts";
 import { carAsked } from "../conversation/answer-open-question.ts";
 import { carInWords } from "../conversation/apply-car.ts";
-import { type CaseFacts, takenBack } from "../conversation/case.ts";
+import { type CaseFacts, noFacts, takenBack } from "../conversation/case.ts";
 import { type Change, withNote } from "../conversation/change.ts";
 import {
   nothingToTakeBack,
@@ -42,7 +42,8 @@ function factsLost(handbook: Handbook, now: CaseFacts, before: CaseFacts): reado
   const marks = now.marks
     .filter(({ words }) => !before.marks.some((mark) => mark.words === words))
     .map(({ words }) => `${markLabel} (${words})`);
-  const goal = before.goal === now.goal ? [] : [wantingToKnow(goalWords[now.goal])];
+  const goal =
+    before.goal === now.goal || now.goal === noFacts.goal ? [] : [wantingToKnow(goalWords[now.goal])];
   const named = part !== undefined && before.part !== now.part ? [part.name] : [];
   return [...named, ...car, ...unsure, ...facts, ...marks, ...goal];
 }

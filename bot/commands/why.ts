@@ -56,9 +56,8 @@ function whyAnswer({ assessed, knowledge }: Scene): readonly Block[] {
 
 /** What the works fitted goes by its periods and by the car; nothing seen on the part bears on it. */
 function whyAsBuiltOf(handbook: Handbook, { part, facts, identification }: Assessed): string {
-  const told = Object.entries(carInWords(handbook.cars, facts.car)).map(
-    ([label, value]) => `${label} ${value}`,
-  );
+  const { maskedSerial: _, ...car } = facts.car;
+  const told = Object.entries(carInWords(handbook.cars, car)).map(([label, value]) => `${label} ${value}`);
   const leaders = identification.ranking.slice(0, 2).map((one) => one.variant);
   const sources = part.variants
     .filter((variant) => leaders.includes(variant.id))

@@ -1,5 +1,6 @@
 /** "withdraw the width": a fact is dropped as if never said. The owner may drop anybody's, others only their own. */
-import type { Feature, PartKind } from "../../knowledge/index.ts";
+import type { CarDescription, Cars, Feature, PartKind } from "../../knowledge/index.ts";
+import { carInWords } from "../conversation/apply-car.ts";
 import { type Change, withNote } from "../conversation/change.ts";
 import {
   nothingToWithdraw,
@@ -9,6 +10,34 @@ import {
 } from "../conversation/phrases/commands.ts";
 import { sayFact } from "../conversation/saying/say-value.ts";
 import type { Speaker } from "../conversation/speaker.ts";
+
+/** What is said of a car's particular, in the words of its owner. */
+const particulars: readonly (readonly [RegExp, string, readonly (keyof CarDescription)[]])[] = [
+  [/\bmarket\b/iu, "market", ["market"]],
+  [/\btrim\b/iu, "trim", ["trim"]],
+  [/\bmodel\b/iu, "model", ["model"]],
+  [/\bhistory\b/iu, "history", ["grade"]],
+  [/\b(?:build date|built|date of build|model year)\b/iu, "built", ["built", "modelYear"]],
+  [/\b(?:chassis|serial|vin)\b/iu, "serial", ["maskedSerial", "serialDigest"]],
+];
+
+/** Drops what was told of the car's market, trim and so on, when the words name it; undefined when they name none that was told. */
+export function withdrawOfCar(
+  cars: Cars,
+  change: Change,
+  words: string,
+  speaker: Speaker,
+): Change | undefined {
+  const { car } = change.facts;
+  const told = particulars.find(
+    ([named, , keys]) => named.test(words) && keys.some((key) => car[key] !== undefined),
+  );
+  if (told === undefined || !speaker.isOwner) return undefined;
+  const [, label, keys] = told;
+  const rest = Object.fromEntries(Object.entries(car).filter(([key]) => !keys.some((one) => one === key)));
+  const value = carInWords(cars, car)[label] ?? "";
+  return withNote({ ...change, facts: { ...change.facts, car: rest } }, withdrawn(`${label} (${value})`));
+}
 
 /** Drops the fact of this feature; without a feature the only fact, or asks which. */
 export function withdraw(

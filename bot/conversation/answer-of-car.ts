@@ -25,9 +25,9 @@ export function answerOfCar(
   const part = lexicon.handbook.parts.find((one) => one.id === context.part);
   const isDateAsked = part?.features.some((one) => one.id === asked && one.kind === "date") === true;
   const isElse = spoken.findings.length > 0 || spoken.car.length > 0 || text.length > longestAnswer;
-  if (isElse || isDateAsked) return [];
+  if (isElse) return [];
   // A bare date that no question asked for ("march 1979") is the car's, and is shown so that it can be corrected.
-  const isBareDate = asked !== "car.built" && bareDate.test(text);
+  const isBareDate = asked !== "car.built" && !isDateAsked && bareDate.test(text);
   if (asked === "car.built" || isBareDate) {
     const strict = parseDateText(text.trim());
     if (strict !== undefined) return [{ about: "built", interval: strict, words: text }];
@@ -41,7 +41,7 @@ export function answerOfCar(
     .filter((aspect) => isAsked(aspect) || text.trim().length > shortestName)
     .toSorted((one, other) => Number(isAsked(other)) - Number(isAsked(one)))
     .flatMap((about): readonly CarFinding[] => {
-      const id = named(lexicon.handbook.cars, about, text);
+      const id = named(lexicon.handbook.cars, about, text.replace(ownWord(about), ""));
       return id === undefined ? [] : [{ about, id, words: text }];
     });
   return first === undefined ? [] : [first];
@@ -51,6 +51,11 @@ const bareDate =
   /^\W*((early|mid|late) )?((jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*,? '?(\d\d)?\d\d|(19|20)\d\d)\W*$/i;
 
 const aspects = ["model", "trim", "market"] as const;
+
+/** "Market: continental": the name of what is told, before it. */
+function ownWord(about: (typeof aspects)[number]): RegExp {
+  return new RegExp(String.raw`^\W*(?:the )?${about}\b(?: (?:is|was))?\W*`, "iu");
+}
 
 /** The one thing that is called so, by its whole name or by a beginning or an end that no other shares. */
 function named(cars: Cars, about: (typeof aspects)[number], text: string): string | undefined {

@@ -14,7 +14,7 @@ import type { Case } from "./case.ts";
 import type { Knowledge } from "./knowledge.ts";
 
 const correcting =
-  /\b(?:no|sorry|i meant?|meant|rather|correction|make (?:that|it)|actually|really|should be|typo|oops)\b/giu;
+  /\b(?:no|sorry|i meant?|meant|rather|correction|make (?:that|it)|actually|really|should be|typo|oops|wait|hang on)\b/giu;
 const month = "(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*";
 const dated = new RegExp(String.raw`^(?<before>.*?)(?<date>(?:${month}\.?,? )?(?:19|20)\d\d)\W*$`, "iu");
 const ofTheBuild = /\b(?:built|build|from|made|finished|completed|left the (?:works|factory))\W*$/iu;

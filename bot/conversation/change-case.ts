@@ -3,7 +3,7 @@ import type { Feature, Interval, MessageReading, PartKind } from "../../knowledg
 import { readMessage, readTradeEvidence } from "../../knowledge/index.ts";
 import { startOver } from "../commands/start-over.ts";
 import { undo } from "../commands/undo.ts";
-import { withdraw } from "../commands/withdraw.ts";
+import { withdraw, withdrawOfCar } from "../commands/withdraw.ts";
 import { cannotTell, yesOrNo } from "./answer-open-question.ts";
 import { applyCar } from "./apply-car.ts";
 import { applyFacts } from "./apply-facts.ts";
@@ -59,6 +59,7 @@ function withDoubt(part: PartKind | undefined, change: Change, reading: MessageR
 }
 
 function wishes(knowledge: Knowledge, begun: Change, reading: MessageReading, speaker: Speaker): Change {
+  const lastGoal = reading.intents.findLast(({ kind }) => kind === "goal");
   return reading.intents.reduce<Change>((change, intent) => {
     switch (intent.kind) {
       case "undo":
@@ -70,13 +71,26 @@ function wishes(knowledge: Knowledge, begun: Change, reading: MessageReading, sp
       case "withdraw":
         // "I polished it myself, so ignore that" tells something new and takes nothing back.
         if (intent.feature === undefined && reading.findings.length + reading.car.length > 0) return change;
-        return withdraw(partOf(knowledge, change), change, intent.feature, speaker);
+        return withdrawn(knowledge, change, intent.feature, reading, speaker);
       case "goal":
-        return withGoal(change, intent.goal);
+        return intent === lastGoal ? withGoal(change, intent.goal) : change;
       default:
         return change;
     }
   }, begun);
+}
+
+function withdrawn(
+  knowledge: Knowledge,
+  change: Change,
+  feature: string | undefined,
+  { shownText }: MessageReading,
+  speaker: Speaker,
+): Change {
+  // "The build date" may sound like a date mark of the part that nobody told.
+  const wasTold = change.facts.reports.some((report) => report.feature === feature);
+  const ofCar = wasTold ? undefined : withdrawOfCar(knowledge.handbook.cars, change, shownText, speaker);
+  return ofCar ?? withdraw(partOf(knowledge, change), change, feature, speaker);
 }
 
 function withGoal(change: Change, goal: Case["facts"]["goal"]): Change {

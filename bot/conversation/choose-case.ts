@@ -25,6 +25,8 @@ export interface CaseChosen {
   readonly before: Case | undefined;
   /** True when the person now speaks of another case than before. */
   readonly hasSwitched: boolean;
+  /** It is opened by this message. */
+  readonly isOpened: boolean;
   /** It is about another car of the person's than the case before. */
   readonly isOfOtherCar: boolean;
   /** A number or id of a case that does not exist. */
@@ -53,6 +55,7 @@ export function chooseCase(
     before,
     conversation: withCaseInHand(routed.conversation, routed.kept, person),
     isOfOtherCar,
+    isOpened: findCase(conversation, routed.kept.id) === undefined,
     hasSwitched: before !== undefined && before.id !== routed.kept.id,
     ...(asked.unknown === undefined ? {} : { unknownCase: asked.unknown }),
   };

@@ -6,8 +6,11 @@ const copyWords =
 
 /** Whether the message asks by what a genuine part differs from copies, without naming a feature or a kind. */
 export function asksForCopies({ intents }: MessageReading, text: string): boolean {
-  return copyWords.test(text) && intents.some(isOpenAsking);
+  return copyWords.test(text) && (intents.some(isOpenAsking) || givesAway.test(text));
 }
+
+/** "What gives a fake away?" */
+const givesAway = /^\W*(?:and |so )?what\b.*\b(?:gives?|tells?|shows?)\b.*\b(?:away|from)\b/iu;
 
 /** The reading with that question as its goal. */
 export function towardsGenuine(reading: MessageReading): MessageReading {

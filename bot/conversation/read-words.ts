@@ -26,7 +26,9 @@ export function readWords(knowledge: Knowledge, text: string, context: ReadingCo
   if (asksForKinds(read, text)) return { ...read, intents: [kindsOf(read)], isOpaque: false };
   if (read.intents.length === 0 && whenAsked.test(text))
     return { ...read, findings: [], car: [], intents: [kindsOf(read)], isOpaque: false };
-  const spoken = { ...read, findings: soundFindings(knowledge.handbook, read) };
+  const { askedFeature: _, ...unasked } = context;
+  const named = () => readMessage(text, knowledge.lexicon, unasked).findings;
+  const spoken = { ...read, findings: soundFindings(knowledge.handbook, read, named) };
   const answered = answerOfCar(text, knowledge.lexicon, context, spoken);
   const car = withMonthOfBuild(text, answered.length === 0 ? spoken.car : answered, context.built);
   return car === spoken.car ? spoken : { ...spoken, car, isOpaque: false };
@@ -58,19 +60,30 @@ function withStatedMisbeliefs(reading: MessageReading): MessageReading {
 
 /**
  * Without what was read into a message that says something else: its whole length as a short answer beside other
- * findings or a wish ("case 2"), a bare figure of a date, the very words of a misbelief.
+ * findings or a wish ("case 2"), a bare figure of a date, the very words of a misbelief. `named`: what the words say whatever is asked;
+ * "1180 wide, 62 high" names its sizes, and "4 studs" says none.
  */
-function soundFindings(handbook: Handbook, reading: MessageReading): readonly FeatureFinding[] {
+function soundFindings(
+  handbook: Handbook,
+  reading: MessageReading,
+  named: () => readonly FeatureFinding[],
+): readonly FeatureFinding[] {
   const { findings, car, intents, misbeliefs, shownText } = reading;
   if (intents.some((intent) => intent.kind === "switch-case")) return [];
   const isWish = intents.some((intent) => !answering.has(intent.kind));
   const isDated = car.length > 0 || findings.some(({ value }) => value.kind === "date");
+  const isDoubtful = ({ words, value }: FeatureFinding) =>
+    value.kind === "measurement" &&
+    value.unit === null &&
+    (isDated || (findings.length > 1 && !/\p{L}/u.test(words)));
+  const sure = findings.some(isDoubtful) ? named() : [];
+  const isNamed = ({ feature, value }: FeatureFinding) =>
+    sure.some((one) => one.feature === feature && JSON.stringify(one.value) === JSON.stringify(value));
   return findings.filter((finding) => {
-    const { words, value } = finding;
+    const { words } = finding;
     const isGuess = lettersOf(words) === lettersOf(shownText) && !namesItsState(handbook, finding);
     if (isGuess && (isWish || findings.length > 1 || car.length > 0)) return false;
-    const isBareFigure = value.kind === "measurement" && value.unit === null;
-    if (isBareFigure && (isDated || (findings.length > 1 && !/\p{L}/u.test(words)))) return false;
+    if (isDoubtful(finding) && !isNamed(finding)) return false;
     return !misbeliefs.some((misbelief) => lettersOf(misbelief.words).includes(lettersOf(words)));
   });
 }

@@ -51,8 +51,9 @@ export function readingRemarks(
   );
 }
 
-/** The first state of this part that was too doubtful to take; one a turn is enough. */
-export function firstDoubt(part: PartKind | undefined, { inDoubt }: MessageReading) {
+/** The first state of this part that was too doubtful to take; one a turn is enough. Who names two kinds to be compared tells none. */
+export function firstDoubt(part: PartKind | undefined, { inDoubt, intents }: MessageReading) {
+  if (intents.some(({ kind }) => kind === "compare")) return undefined;
   return part && inDoubt.find((each) => each.part === part.id);
 }
 

@@ -6,7 +6,7 @@ import { z } from "zod";
 import { frequencyWords, parseFrequency } from "./frequency.ts";
 import { didYouMean } from "./nearest-name.ts";
 import { mostProblems, type Problem, problemsLeftOut } from "./problem.ts";
-import { type Complaint, plainComplaint, showValue, valueMissing } from "./shape-words.ts";
+import { type Complaint, commaEnds, plainComplaint, showValue, valueMissing } from "./shape-words.ts";
 import type { Path, YamlReading } from "./yaml-reading.ts";
 
 type Issue = z.core.$ZodIssue;
@@ -82,10 +82,7 @@ function unknownKeys(
 }
 
 function unknownKey(key: string, path: Path, known: string): Complaint {
-  // No key has a blank in it: this is the rest of a text that a comma inside { } has cut off.
-  const mend = /\s/u.test(key)
-    ? "a comma inside { } ends the text before it: put the whole text in quotes"
-    : didYouMean(key, known.split(" "), "known keys");
+  const mend = /\s/u.test(key) ? commaEnds : didYouMean(key, known.split(" "), "known keys");
   return { code: "key-unknown", path: [...path, key], at: "key", message: `unknown key "${key}"`, mend };
 }
 
@@ -105,16 +102,26 @@ function isFrequencyPlace(issue: Issue, path: Path): boolean {
 function writtenWrongly(issue: Issue, path: Path, found: unknown): Complaint {
   const isDate = issue.code === "custom" && issue.message.startsWith("a date");
   if (isDate) return wrongDate(path, found);
-  const near = typeof found === "string" ? didYouMean(found, Object.keys(frequencyWords)) : "";
   return {
     code: "value-frequency",
     path,
     at: "value",
     message: `${showValue(found)} is no frequency`,
-    mend: near.startsWith("did you")
-      ? near
-      : "write always, nearly always, usually, often, about half, sometimes, rarely, never, or a count such as 17 of 20",
+    mend: mendFrequency(String(found)),
   };
+}
+
+function mendFrequency(written: string): string {
+  const [, seen, of] = /(\d{1,5}) *(?:\/|of|out of) *(\d{1,5})$/iu.exec(written.trim()) ?? [];
+  if (Number(seen) > Number(of))
+    return `no more can be seen than were looked at: write ${of} of ${seen}, or count again`;
+  if (seen !== undefined && /^\d/u.test(written.trim())) return `write ${seen} of ${of}`;
+  if (/\d *%?$/u.test(written) && seen === undefined) {
+    return "a share does not say how many were looked at: write a count such as 17 of 20, or a word such as usually";
+  }
+  const near = didYouMean(written, Object.keys(frequencyWords));
+  if (near.startsWith("did you")) return near;
+  return "write always, nearly always, usually, often, about half, sometimes, rarely, never, or a count such as 17 of 20";
 }
 
 function wrongDate(path: Path, found: unknown): Complaint {

@@ -19,7 +19,7 @@ export function valueMissing(path: Path, found: null | undefined): Complaint {
   const key = nameOf(path);
   if (found === null) {
     const message = path.length === 0 ? "the file is empty" : `nothing stands behind ${key}`;
-    const mend = key.includes(":") ? "put a space after the colon" : "write a value, or delete the line";
+    const mend = mendNothing(key);
     return { code: "value-missing", path, at: "key", message, mend };
   }
   const parent = path.slice(0, -1);
@@ -30,6 +30,14 @@ export function valueMissing(path: Path, found: null | undefined): Complaint {
     message: `${key} is missing`,
     mend: `add a line ${key}: …`,
   };
+}
+
+/** No key has a blank in it: such a one is the rest of a text. */
+export const commaEnds = "a comma inside { } ends the text before it: put the whole text in quotes";
+
+function mendNothing(key: string): string {
+  if (key.includes(":")) return "put a space after the colon";
+  return /\s/u.test(key) ? commaEnds : "write a value, or delete the line";
 }
 
 /** Words for one issue about a value that is there. */
@@ -86,6 +94,8 @@ function mendType(expected: string, name: string, found: unknown): string {
   const isSingle = typeof found !== "object";
   if (expected === "string" && isSingle) return `put it in quotes: "${String(found)}"`;
   if (expected === "array" && isSingle) return `write ${name}: [${shortened(String(found))}]`;
+  if (expected === "array" && found !== null && !Array.isArray(found))
+    return "put a hyphen before each entry";
   if (expected === "boolean") return "write true or false";
   if (expected === "number" || expected === "int") return "write plain figures, without quotes or a unit";
   return `write ${TYPES[expected] ?? expected}`;

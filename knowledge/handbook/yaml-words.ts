@@ -69,11 +69,40 @@ export function yamlComplaints(errors: readonly YAMLError[], text: string): read
     else together.push(error);
   }
   return [...byOffset].map(([offset, together]) => {
+    const close = withoutBlank(offset, text);
+    if (close !== undefined) return close;
     const tooFarIn = overIndentedLine(together, text);
     if (tooFarIn !== undefined) return { ...overIndented, offset: tooFarIn };
     const [error] = together;
-    return { ...(error ? complaintOf(error) : notGood), offset };
+    if (error === undefined) return { ...notGood, offset };
+    return { ...complaintOf(error), offset: openedAt(error, text) ?? offset };
   });
+}
+
+/** "-id: brass", "1961:40": read as one word, and complained of as anything but what is wrong. */
+function withoutBlank(offset: number, text: string): PlacedComplaint | undefined {
+  const before = text.slice(Math.max(0, offset - FARTHEST), offset);
+  const start = offset - before.length + before.lastIndexOf("\n") + 1;
+  const isBeginning = start === 0 || text[start - 1] === "\n";
+  const line = isBeginning ? (text.slice(start, start + FARTHEST).split("\n", 1)[0] ?? "") : "";
+  const [all, indent = "", sign = ""] =
+    /^( *)(-(?=[A-Za-z][\w-]*:(?: |$))|[\w-]+:(?=[^\s:/]))/u.exec(line) ?? [];
+  if (all === undefined) return undefined;
+  const after = sign === "-" ? "hyphen" : "colon";
+  return {
+    ...syntax(`a space is missing after the ${after}`, `put a space after the ${after}`),
+    offset: start + indent.length,
+  };
+}
+
+/** Letters of a line that are looked at for one complaint: a hostile line of a hundred thousand has as many complaints. */
+const FARTHEST = 200;
+
+/** The library names the end of a text whose quote is never closed; what there is to look at is where it was opened. */
+function openedAt({ code, message, pos: [end] }: YAMLError, text: string): number | undefined {
+  const quote = code === "MISSING_CHAR" ? /closing (["'])quote/u.exec(message)?.[1] : undefined;
+  const opened = quote === undefined ? -1 : text.lastIndexOf(quote, end - 1);
+  return opened < 0 ? undefined : opened;
 }
 
 const overIndented: YamlComplaint = {

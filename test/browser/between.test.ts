@@ -36,7 +36,25 @@ test("a keeper's question arrives, can be replied to by its button, and leaves w
   expect(complaints).toEqual([]);
 });
 
-test("the two lines that put the ask box on a page may stand on it twice", async () => {
+test("what was said while a page was cut off is there once it is connected again", async () => {
+  const { address } = await webSite();
+  const { page } = await visit();
+  await page.goto(address);
+  const asleep = await page.context().newPage();
+  await asleep.route("**/events", (route) => route.abort("connectionfailed"));
+  await asleep.goto(address);
+  await page.fill("#text", "which rear spoiler is this? rough inside");
+  await page.click(".say button");
+  await page.waitForSelector(".answers");
+  expect(await asleep.locator(".turn").count()).toBe(0);
+  await asleep.unroute("**/events");
+  await asleep.waitForSelector(".answers");
+  expect(await asleep.locator(".turn").count()).toBe(1);
+  await asleep.click(".answers button >> nth=0");
+  await asleep.waitForSelector(".turn >> nth=1");
+});
+
+test("the two lines that put the ask box on a page may stand on it twice, and each box is as tall as what is in it", async () => {
   const { address } = await webSite();
   const lines = `<div class="witness-mark"></div><script src="${address}/static/embed.js" async></script>`;
   const forum = createServer((_, response) => {
@@ -55,6 +73,15 @@ test("the two lines that put the ask box on a page may stand on it twice", async
     for (const place of await page.locator(".witness-mark").all()) {
       expect(await place.locator("iframe").count()).toBe(1);
     }
+    const height = async () => (await page.locator("iframe").first().boundingBox())?.height ?? 0;
+    await page.frameLocator("iframe >> nth=0").locator("#text").fill("which door mirror is this? cast alloy");
+    await page.frameLocator("iframe >> nth=0").locator(".say button").click();
+    await expect.poll(height, { timeout: 30_000 }).toBeGreaterThan(500);
+    const wide = await height();
+    await page.setViewportSize({ width: 330, height: 800 });
+    await expect.poll(height, { timeout: 30_000 }).toBeGreaterThan(wide);
+    await page.setViewportSize({ width: 1000, height: 800 });
+    await expect.poll(height, { timeout: 30_000 }).toBe(wide);
   } finally {
     forum.closeAllConnections();
     forum.close();

@@ -41,6 +41,8 @@ test("on paper stand the cars wanted, whose sightings they are, and each drawing
   const site = await siteWithCars();
   const { page } = await visit();
   await page.goto(`${site.address}/handbook/wexcombe-shrike/rear-spoiler`);
+  // Drawings further down than the window must be there too: paper is not scrolled.
+  await page.waitForFunction("[...document.images].every((image) => image.naturalWidth > 0)");
   const { text } = await extractText(new Uint8Array(await page.pdf({ format: "A4" })), { mergePages: true });
   for (const words of ["Cars wanted", "accepted in this site", "1980", "not the type built with"]) {
     expect(text).toContain(words);

@@ -105,7 +105,7 @@ test("what is refused is said beside the field with its reason, and nothing that
   await page.context().clearCookies();
   await page.setInputFiles("#photographs", []);
   await page.click(".say button");
-  await page.waitForSelector("[role=status]:has-text('Open it again')");
+  await page.waitForSelector("[role=status]:has-text('This page has grown old. Open it again')");
   expect(await page.inputValue("#text")).toBe(question);
   await page.context().setOffline(true);
   await page.click(".say button");

@@ -28,11 +28,11 @@ function renderBlock(block: Block, rendering: Rendering): Markup {
     case "question":
       return questionForm(block, rendering);
     case "picture":
-      return html`<figure class="picture"><img class="drawing" src="${rendering.drawings.address(block.svg)}" alt="${block.alternative}" loading="lazy"></figure>`;
+      return html`<figure class="picture"><img class="drawing" src="${rendering.drawings.address(block.svg)}" alt="${block.alternative}"></figure>`;
     case "timeline":
-      return html`<figure class="picture"><img class="drawing" src="${rendering.drawings.address(changeoverPicture(block.chart))}" alt="${block.chart.description}" loading="lazy"><figcaption>${table(block.table)}</figcaption></figure>`;
+      return html`<figure class="picture"><img class="drawing" src="${rendering.drawings.address(changeoverPicture(block.chart))}" alt="${block.chart.description}"><figcaption>${table(block.table)}</figcaption></figure>`;
     case "photograph":
-      return html`<figure class="picture"><img class="photograph" src="/photographs/${encodeURIComponent(block.photograph)}" alt="${block.alternative}" loading="lazy"></figure>`;
+      return html`<figure class="picture"><img class="photograph" src="/photographs/${encodeURIComponent(block.photograph)}" alt="${block.alternative}"></figure>`;
     case "file":
       return fileLink(block);
     case "page":

@@ -39,7 +39,7 @@ function partSection({ part, name, card, photographs }: SheetPart, book: string,
   const seen = card.seen.map(({ label, value }) => html`<div><dt>${label}</dt><dd>${value}</dd></div>`);
   const pictures = photographs.map(
     (id, index) =>
-      html`<figure class="picture"><img class="photograph" src="/photographs/${encodeURIComponent(id)}" alt="${carSheet.photograph(name, index + 1)}" loading="lazy"></figure>`,
+      html`<figure class="picture"><img class="photograph" src="/photographs/${encodeURIComponent(id)}" alt="${carSheet.photograph(name, index + 1)}"></figure>`,
   );
   const answer = card.answer.filter(({ kind }) => kind !== "standing" && kind !== "sources");
   return html`<section id="part-${part}" class="sheetpart"><h2><a href="/handbook/${book}/${part}">${name}</a></h2>

@@ -35,7 +35,7 @@ function bookContents(handbook: Handbook, drawings: Drawings): Markup {
     const svg = drawing === undefined ? undefined : own.get(drawing);
     const picture =
       svg !== undefined &&
-      html`<img class="drawing" src="${drawings.address(svg)}" alt="" width="160" height="100" loading="lazy">`;
+      html`<img class="drawing" src="${drawings.address(svg)}" alt="" width="160" height="100">`;
     return html`<li>${picture}<div><h3><a href="/handbook/${cover.id}/${id}">${name}</a></h3><p>${summary}</p><p class="aside">${handbookPage.versions(variants.length)}</p></div></li>`;
   });
   return html`<section><h2>${cover.name}</h2><p>${cover.summary}</p>

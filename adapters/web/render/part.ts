@@ -147,7 +147,7 @@ function drawingOf(
   const svg = path === undefined ? undefined : handbook.drawings.get(path);
   if (svg === undefined) return undefined;
   const size = isSmall ? html` width="160" height="100"` : html` width="320" height="200"`;
-  return html`<img class="drawing" src="${drawings.address(svg)}" alt="${drawings.words(svg)}"${size} loading="lazy">`;
+  return html`<img class="drawing" src="${drawings.address(svg)}" alt="${drawings.words(svg)}"${size}>`;
 }
 
 function capitalised(text: string): string {

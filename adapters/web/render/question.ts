@@ -13,7 +13,7 @@ export function questionForm(block: QuestionBlock, rendering: Rendering): Markup
   const drawing = part === null ? undefined : drawings.ofFeature(part, block);
   const picture =
     drawing !== undefined &&
-    html`<img class="drawing" src="${drawing.address}" alt="${drawing.alternative}" width="320" height="200" loading="lazy">`;
+    html`<img class="drawing" src="${drawing.address}" alt="${drawing.alternative}" width="320" height="200">`;
   const text = html`<p class="ask">${block.text}</p>`;
   if (controls === undefined) return html`<div class="question">${text}${picture}</div>`;
   return html`<div class="question" data-once>
@@ -34,8 +34,7 @@ function answersForm(
   const buttons = block.answers.map(({ id, label }) => {
     const drawing = part === null ? undefined : drawings.ofState(part, block, id);
     const picture =
-      drawing !== undefined &&
-      html`<img src="${drawing.address}" alt="" width="160" height="100" loading="lazy">`;
+      drawing !== undefined && html`<img src="${drawing.address}" alt="" width="160" height="100">`;
     return html`<button type="submit" name="state" value="${id}">${picture}<span>${label}</span></button>`;
   });
   return html`<form method="post" action="${controls.action}" class="answers" aria-label="${chat.answers}">${controls.hidden}<input type="hidden" name="feature" value="${block.feature}">${buttons}</form>`;

@@ -1,5 +1,6 @@
 /** A car sheet behind its owner's link, as a page and as PDF; whoever has no link finds nothing, and no search engine is let in. */
 import type { Context, Hono } from "hono";
+import { clientAddress } from "../client-address.ts";
 import { carSheetPdf } from "../pdf/car-sheet-pdf.ts";
 import { carSheet } from "../phrases.ts";
 import { renderCarSheet } from "../render/car-sheet.ts";
@@ -21,6 +22,8 @@ export function carSheetRoutes(app: Hono, site: Site): void {
   app.get(`/sheet/:community/:id/${carSheet.fileName}`, async (context) => {
     const { path, sheet } = await found(context, site);
     if (sheet === undefined) return refuse(context, site, "notFound");
+    // It takes a quarter of a second of the processor.
+    if (!site.limits.writing.take(clientAddress(context, site))) return refuse(context, site, "tooMuch");
     // A sheet of one day is the same file all day.
     const day = DAY_MILLISECONDS * Math.floor(site.clock.milliseconds() / DAY_MILLISECONDS);
     const bytes = await carSheetPdf(sheet, {

@@ -43,7 +43,8 @@ export function chatRoutes(app: Hono, site: Site): void {
   app.get("/events", (context) => {
     const visitor = knownVisitor(context, site.isSecure);
     if (visitor === undefined) return context.body(null, 204);
-    return liveEvents(context, site.live, visitor.conversation);
+    const last = async () => (await turnsOf(site.store, visitor.conversation)).at(-1)?.id;
+    return liveEvents(context, site.live, visitor.conversation, last);
   });
 }
 

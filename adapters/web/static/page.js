@@ -46,7 +46,8 @@ async function send(event) {
 function refusalIn(markup) {
   const template = document.createElement("template");
   template.innerHTML = markup;
-  return template.content.querySelector("[data-refusal]")?.textContent;
+  const refusal = template.content.querySelector("[data-refusal]");
+  return refusal?.dataset.refusal || refusal?.textContent;
 }
 
 /** Puts a new turn at the end; one that is there already is left alone. What could be pressed before no longer can, once it is answered. */
@@ -85,6 +86,20 @@ function show(turn) {
 function listen(path) {
   const events = new EventSource(path);
   events.addEventListener("turn", (event) => take(event.data, false));
+  events.addEventListener("last", ({ data }) => {
+    // Where it fails, the next connection says so again.
+    if (data && !document.getElementById(`turn-${data}`)) catchUp().catch(() => undefined);
+  });
+}
+
+/** What came while this page was cut off, or asleep. */
+async function catchUp() {
+  const answer = await fetch(location.pathname);
+  const template = document.createElement("template");
+  template.innerHTML = await answer.text();
+  for (const turn of template.content.querySelectorAll("#conversation > .turn")) {
+    if (!document.getElementById(turn.id)) append(turn);
+  }
 }
 
 for (const field of document.querySelectorAll("[data-copy]")) {
@@ -106,8 +121,9 @@ for (const field of document.querySelectorAll("[data-copy]")) {
 }
 
 if (window.parent !== window && document.querySelector(".embedded")) {
+  // Of what is in it: the whole page is never lower than the frame, and would not let it shrink.
   const tell = () =>
-    window.parent.postMessage({ witnessMarkHeight: document.documentElement.scrollHeight }, "*");
+    window.parent.postMessage({ witnessMarkHeight: document.body.getBoundingClientRect().height }, "*");
   new ResizeObserver(tell).observe(document.body);
   tell();
 }

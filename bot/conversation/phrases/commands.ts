@@ -59,7 +59,8 @@ export const caseLine = (number: number, part: string, goal: string, facts: numb
   `case ${number}: ${part}, ${goal}; ${facts === 0 ? "nothing told yet" : counted(facts, "fact")}${isInHand ? " (in hand)" : ""}`;
 export const noCases = "There is no case yet.";
 export const noPartYet = "part not named yet";
-export const caseInHandNow = (number: number, part: string) => `Case ${number}, ${part}.`;
+export const caseInHandNow = (number: number, part: string, isForSameCar: boolean) =>
+  `Case ${number}, ${part}${isForSameCar ? ", for the same car" : ""}.`;
 export const newCaseOpened = (number: number, hasCar: boolean) =>
   hasCar ? `Case ${number} is open, for the same car.` : `Case ${number} is open.`;
 export const noSuchCase = (named: string) => `There is no case ${named} here.`;

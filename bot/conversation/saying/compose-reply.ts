@@ -53,7 +53,7 @@ export function composeReply(knowledge: Knowledge, turn: Turn): Reply {
   const { handbook } = knowledge;
   const { heard, change } = turn;
   const direct = [
-    ...answerWishes(sceneOf(knowledge, turn), wishesOf(turn)),
+    ...answerWishes(sceneOf(knowledge, turn), wishesOf(turn), heard.reading.shownText),
     ...(heard.trade === undefined ? [] : sayTradeAnswer(heard.trade)),
     ...(heard.isAboutCopies ? tellCopies(sceneOf(knowledge, turn)) : []),
   ];
@@ -110,13 +110,16 @@ function doneLines(knowledge: Knowledge, turn: Turn): readonly Block[] {
   const { heard, chosen, change, kept } = turn;
   const { parts } = knowledge.handbook;
   const isNew = heard.reading.intents.some((intent) => intent.kind === "new-case");
+  const hasCar = !chosen.isOfOtherCar && Object.keys(chosen.kept.facts.car).length > 0;
   const lines = [
     heard.isCut ? readOnlySoFar(longestMessage) : undefined,
     chosen.unknownCase === undefined ? undefined : noSuchCase(chosen.unknownCase),
     isNew
       ? newCaseOpened(kept.number, !chosen.isOfOtherCar && Object.keys(kept.facts.car).length > 0)
       : undefined,
-    chosen.hasSwitched && !isNew ? caseInHandNow(kept.number, partNameOf(parts, kept)) : undefined,
+    chosen.hasSwitched && !isNew
+      ? caseInHandNow(kept.number, partNameOf(parts, kept), chosen.isOpened && hasCar)
+      : undefined,
     ...change.notes,
     waiting(knowledge, turn),
   ].filter((line) => line !== undefined);
@@ -148,12 +151,16 @@ function standsBlocks(knowledge: Knowledge, turn: Turn): readonly Block[] {
   const isAskedFor = heard.reading.intents.some(
     ({ kind }) => (kind === "switch-case" && chosen.unknownCase === undefined) || kind === "goal",
   );
-  const isNew = chosen.hasSwitched || isAskedFor || bearsOnAnswer(before, kept.facts);
+  const isNamedAgain = question === null && onlyNames(turn);
+  const isNew = chosen.hasSwitched || isAskedFor || isNamedAgain || bearsOnAnswer(before, kept.facts);
   const isDoneNow = question === null && before.open !== null;
   if (assessed === undefined || !(isNew || isDoneNow)) return [];
   const dates = [...sayBrokenDates(assessed), ...sayLeadTimes(assessed, justTold)];
   if (question === null) {
-    const answer = isAskedFor ? sayAnswer(knowledge, assessed) : sayAnswerAgain(knowledge, assessed, before);
+    const answer =
+      isAskedFor || isNamedAgain
+        ? sayAnswer(knowledge, assessed)
+        : sayAnswerAgain(knowledge, assessed, before);
     return [...dates, ...answer, ...sayNextSteps(knowledge, assessed)];
   }
   // "What do you know so far?" has said it already.
@@ -161,6 +168,14 @@ function standsBlocks(knowledge: Knowledge, turn: Turn): readonly Block[] {
   const isWorthSaying = !isSaid && (hasEvidence(assessed) || assessed.facts.car.built !== undefined);
   const isShouldHave = assessed.goal === "what-should-it-have";
   return isWorthSaying && !isShouldHave ? [...dates, ...sayStanding(assessed, justTold)] : dates;
+}
+
+/** "And the spoiler?" once it has its answer: the part in hand named, and nothing else. */
+function onlyNames({ heard, change }: Turn): boolean {
+  const { parts, misbeliefs, intents } = heard.reading;
+  const said = change.items.length + change.remarks.length + change.notes.length + misbeliefs.length;
+  const isAsking = intents.length > 0 || heard.trade !== undefined;
+  return parts.length > 0 && said === 0 && !isAsking;
 }
 
 /** Whether the evidence, the car or the goal has changed; other words for the same are none, nor is "cannot tell". */

@@ -100,3 +100,13 @@ test("a line longer than the drawing is wide is cut", () => {
   const svg = drawn([], { heading: ["m".repeat(200)] });
   expect(svg).toContain(`>${"m".repeat(timelineLineLength - 1)}…<`);
 });
+
+test("a month in which hundreds were seen is no taller than two dozen marks, and every mark stands in it", () => {
+  const heightOf = (svg: string) => Number(/viewBox="0 0 320 ([\d.]+)"/u.exec(svg)?.[1]);
+  const few = heightOf(drawn(Array.from({ length: 24 }, () => mark(7))));
+  const many = drawn(Array.from({ length: 400 }, () => mark(7)));
+  expect(heightOf(many) - few).toBeLessThan(14);
+  expect(elementsOf(many).filter(({ attributes }) => attributes.class === "sighting")).toHaveLength(400);
+  // Telegram takes no photograph whose width and height are more together.
+  expect(2 * (320 + heightOf(many))).toBeLessThan(10_000);
+});

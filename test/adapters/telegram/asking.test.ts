@@ -69,7 +69,7 @@ test("one message is edited as the case moves, by buttons and by words", async (
   const { id } = newest(anna);
   people.press(anna, id, anna, "why this?");
   await club.settled();
-  expect(newest(anna)).toMatchObject({ id, text: expect.stringContaining("this tells them apart") });
+  expect(newest(anna)).toMatchObject({ id, text: expect.stringContaining("this helps to tell them apart") });
   people.press(anna, id, anna, "cannot tell");
   await club.settled();
   expect(newest(anna)).toMatchObject({

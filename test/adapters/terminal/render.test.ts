@@ -3,7 +3,7 @@ import { stripVTControlCharacters } from "node:util";
 import { expect, test } from "vitest";
 import { renderReply } from "../../../adapters/terminal/render.ts";
 import { textWidth } from "../../../adapters/terminal/wrap.ts";
-import { choice, everything, reply, thickness } from "./replies.ts";
+import { choice, everything, groove, reply, thickness } from "./replies.ts";
 
 function page(width: number): readonly string[] {
   const file = new URL(`pages/reply-${width}-columns.txt`, import.meta.url);
@@ -82,4 +82,11 @@ test("where a measurement is asked for, no number stands before what else can be
     "How thick is the glass?",
     "     [no glass] [cannot tell] [why this?] [how do I check?]",
   ]);
+});
+
+test("answers that are counts have no numbers before them", () => {
+  const answers = [choice("two", "two screws"), choice("three", "three screws")];
+  const lines = renderReply(reply({ ...groove, answers }), { width: 80, colour: false });
+  expect(lines).toContain("  -  two screws");
+  expect(lines.join("\n")).not.toMatch(/^ *\d {2}/mu);
 });

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { typedAgainst } from "../../../adapters/terminal/typed-choice.ts";
+import { areCounted, typedAgainst } from "../../../adapters/terminal/typed-choice.ts";
 import { choice, groove, reply, thickness } from "./replies.ts";
 
 const asked = reply(groove, { kind: "choices", choices: [choice("sources", "show the sources", "sources")] });
@@ -41,4 +41,27 @@ test("without a question the things to do next are numbered", () => {
 
 test("before the first reply everything is words", () => {
   expect(typedAgainst("1", undefined)).toEqual({ text: "1" });
+});
+
+test("where another answer names that count, a number is the count and not a place", () => {
+  const screws = ["two screws", "three screws", "clamp on the door edge"].map((label) =>
+    choice(label, label),
+  );
+  const counted = reply({ ...groove, answers: screws });
+  expect(typedAgainst("3", counted)).toEqual({ text: "3" });
+  expect(typedAgainst("2", counted)).toEqual({ text: "2" });
+  expect(typedAgainst("three screws", counted)).toEqual({
+    answer: { feature: "gasket-groove", state: "three screws" },
+  });
+});
+
+test.each([
+  [["one plug", "two plugs"], false],
+  [["six dials", "five dials", "seven dials"], false],
+  [["two drain notches", "no drain notches"], false],
+  [["six screws", "four studs", "tape", "undrilled"], true],
+  [["2 holes", "3 holes", "none"], true],
+  [["rounded", "square"], false],
+])("%s are counts that a place could be taken for: %s", (labels, are) => {
+  expect(areCounted(labels.map((label) => choice(label, label)))).toBe(are);
 });

@@ -96,6 +96,8 @@ test("the cookie of a visitor is out of reach of scripts; behind https it is bou
   const plain = await webSite();
   const cookie = (await fetch(plain.address)).headers.getSetCookie()[0] ?? "";
   expect(cookie).toMatch(/^visitor=[\w-]{43}; Max-Age=\d+; Path=\/; HttpOnly; SameSite=Lax$/u);
+  const again = await fetch(plain.address, { headers: { cookie: cookie.split(";")[0] ?? "" } });
+  expect(again.headers.getSetCookie()).toEqual([cookie]);
   const secure = await webSite({ publicAddress: "https://mark.example" });
   const bound = (await fetch(secure.address)).headers.getSetCookie()[0] ?? "";
   expect(bound).toMatch(/^__Host-visitor=.*; Secure; SameSite=Lax$/u);

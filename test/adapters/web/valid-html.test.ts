@@ -3,7 +3,7 @@ import { expect, test } from "vitest";
 import { systemClock } from "../../../adapters/clock.ts";
 import { makeSignInPath } from "../../../adapters/web/sign-in-links.ts";
 import { keepSeen, seenCar, seenPanels, seenSpoilers } from "../../support/seen-cars.ts";
-import { readerAt, type Seen, webSite } from "./web-site.ts";
+import { formsIn, hiddenIn, readerAt, type Seen, webSite } from "./web-site.ts";
 
 // The rules of the HTML standard and of its accessibility; those of taste about how markup is laid out are off.
 const validator = new HtmlValidate({
@@ -79,6 +79,37 @@ test("a car sheet, the way in for keepers and every page of their desk are valid
     pages.push(await keeper.get(`/desk/${place}`));
   expect(pages.map(({ path, status }) => [path, status])).toEqual(pages.map(({ path }) => [path, 200]));
   expect(pages[4]?.text).toContain("rear spoiler");
+  expect(pages.flatMap(faultsIn)).toEqual([]);
+});
+
+test("so are the pages that refuse something and give back what was written, and the ask box with a page in it", async () => {
+  const { address, store } = await webSite();
+  const reader = readerAt(address);
+  const home = await reader.get("/?text=which%20%3Cdoor%3E%20mirror");
+  const stranger = readerAt(address);
+  const stale = await stranger.post("/said", { text: "a <b>mirror</b>\n& more", token: "none" });
+  const body = new FormData();
+  body.set("token", hiddenIn(formsIn(home.text)[0] ?? "").token ?? "");
+  body.set("text", "a <b>mirror</b>");
+  body.append("photographs", new File(["no photograph"], "a.jpg"));
+  const cookie = [...reader.cookies].map(([name, value]) => `${name}=${value}`).join("; ");
+  const answer = await fetch(`${address}/said`, { method: "POST", body, headers: { cookie } });
+  const refused = {
+    status: answer.status,
+    path: "/said",
+    text: await answer.text(),
+    headers: answer.headers,
+  };
+  let box = await reader.get("/embed");
+  for (const text of ["which door mirror is this?", "share this answer"])
+    box = await reader.send(box, 'id="say"', { text });
+  const owner = { person: "console:owner", community: "home", standing: "owner", name: "Ada" } as const;
+  const wayIn = await stranger.get(await makeSignInPath(store, systemClock(), owner));
+  const desk = await stranger.send(wayIn, "/sign-in/", {});
+  const done = await stranger.send(desk, 'id="words"', { words: "pin this: they <b>all</b> had it" });
+  const pages = [home, stale, refused, box, done];
+  expect(pages.map(({ status }) => status)).toEqual([200, 403, 422, 200, 200]);
+  expect(done.text).toContain('id="lately"');
   expect(pages.flatMap(faultsIn)).toEqual([]);
 });
 

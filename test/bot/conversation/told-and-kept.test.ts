@@ -119,3 +119,68 @@ test("two kinds side by side have no row in which both say the same, and a date 
   expect(same).toEqual([]);
   expect(blocksOf(reply, "list")[0]?.items.join("\n")).toContain("week mark on the glass: by its date");
 });
+
+test("kinds that are compared by name are not asked back as something seen", () => {
+  const said = talk("road wheel", "compare the turbine wheel and the turned-lip turbine wheel");
+  expect(blocksOf(said.reply, "table")).toHaveLength(1);
+  expect(said.text).not.toContain("did you mean");
+});
+
+test("a part that is named once more after its answer is answered once more", () => {
+  const answered = [
+    "rear spoiler, it flexes, smooth inside, built june 1982, home market Shrike S",
+    "clock says 5 with 82 in the centre",
+  ];
+  expect(talk(...answered, "and the rear spoiler").text).toContain("the Moulded spoiler.");
+});
+
+test("undo of a new start brings back the question that was asked", () => {
+  const { text } = talk("rear spoiler, is it genuine?", "start over", "undo");
+  expect(text).toContain("Back again: rear spoiler and that you want to know whether it is genuine.");
+  expect(text).not.toContain("Taken back");
+});
+
+describe("sizes without a unit", () => {
+  test.each([
+    ["rear spoiler", "1180 wide, 62 high"],
+    ["rear spoiler, built may 1980", "width 1180 and height 62, it was built in june 1980"],
+    ["rear spoiler, six screws, built may 1980", "1180 wide, 62 high"],
+  ])("that are named are all taken: %s; %s", (...said) => {
+    expect(readings(talk(...said)).filter((one) => /width|height/.test(one))).toEqual([
+      "width 1180",
+      "lip-height 62",
+    ]);
+  });
+
+  test("of one thing are taken while another size is asked for", () => {
+    const asked = ["rear spoiler, rough inside, grey gel coat, four studs, built 1980", "cannot tell"];
+    expect(talk(...asked).reply.summary.question?.feature).toBe("stud-spacing");
+    expect(readings(talk(...asked, "the width is 1176"))).toContain("width 1176");
+  });
+
+  test("that are only counted, or are a year, are no sizes", () => {
+    const said = talk(
+      "rear spoiler, rough inside, grey gel coat, built 1980",
+      "cannot tell",
+      "4 studs, built 1981",
+    );
+    expect(readings(said).filter((one) => !one.endsWith("undefined"))).toEqual([]);
+  });
+});
+
+test("what gives a fake away is answered without another word for it", () => {
+  expect(talk("instrument panel", "what gives a fake away?").text).toContain(
+    "What gives copies of the instrument panel away",
+  );
+});
+
+test("of what the handbook records on one kind only, two kinds are not told apart", () => {
+  const { reply } = talk("compare the stick-on overlay and the counter blank panel");
+  expect(blocksOf(reply, "table")[0]?.rows.flat()).not.toContain("not recorded");
+});
+
+test("of two things wanted at once the last is the question, and only it is named", () => {
+  const { text } = talk("rear spoiler, rough inside, is it genuine and what should my car have?");
+  expect(text).toContain("You want to know what the car should have.");
+  expect(text).not.toContain("You want to know whether it is genuine.");
+});

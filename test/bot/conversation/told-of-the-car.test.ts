@@ -5,15 +5,17 @@ import { talk } from "../../support/talking.ts";
 const car = (said: ReturnType<typeof talk>) => said.reply.summary.car;
 
 describe("a build date", () => {
-  test.each(["actually no, march 1978", "sorry, it was from march 1978", "no, March 1978."])(
-    "is put right by %s while a size is asked for",
-    (said) => {
-      const corrected = talk("door mirror, my car was built in march 1980", said);
-      expect(car(corrected)).toEqual({ built: "March 1978" });
-      expect(corrected.reply.summary.understood).toEqual([]);
-      expect(corrected.text).toContain("March 1978 (before: March 1980)");
-    },
-  );
+  test.each([
+    "actually no, march 1978",
+    "no wait, march 1978",
+    "sorry, it was from march 1978",
+    "no, March 1978.",
+  ])("is put right by %s while a size is asked for", (said) => {
+    const corrected = talk("door mirror, my car was built in march 1980", said);
+    expect(car(corrected)).toEqual({ built: "March 1978" });
+    expect(corrected.reply.summary.understood).toEqual([]);
+    expect(corrected.text).toContain("March 1978 (before: March 1980)");
+  });
 
   test("is put right by a year in which such cars were made, and by no other", () => {
     expect(car(talk("steering wheel, built 1980", "no, 1981"))).toEqual({ built: "1981" });
@@ -85,6 +87,15 @@ describe("a second car", () => {
     ]);
   });
 
+  test("that is not a second one is said to be the same", () => {
+    expect(
+      talk("rear spoiler, rough inside, built may 1980", "the door mirror has a steel ball").text,
+    ).toContain("Case 2, door mirror, for the same car.");
+    expect(talk("rear spoiler", "smooth inside", "the door mirror has a steel ball").text).toContain(
+      "Case 2, door mirror.",
+    );
+  });
+
   test("has its date in all of its own cases", () => {
     const said = talk(...two, "rear spoiler, smooth inside");
     expect(car(said)).toMatchObject({ built: "May 1983" });
@@ -129,5 +140,24 @@ describe("is it right for my car?", () => {
     );
     expect(text).toContain("a kind that such cars left the works with.");
     expect(text).toContain("That it is the one this car left with: exceptionally unlikely");
+  });
+});
+
+describe("a particular of the car", () => {
+  test.each(["home", "market: home", "the market is home"])("is told by %s, whatever is asked", (said) => {
+    const asked = ["is the door mirror right for my car?", "finished 2 november 1981"];
+    expect(talk(...asked).reply.summary.question?.feature).toBe("glass-week");
+    expect(car(talk(...asked, said))).toMatchObject({ market: "Home market" });
+  });
+
+  test("is withdrawn by its name, by its owner", () => {
+    const told = ["rear spoiler, Shrike S, home market, built may 1980, rough inside, six screws"];
+    expect(car(talk(...told, "withdraw the market"))).toEqual({ trim: "Shrike S", built: "May 1980" });
+    expect(talk(...told, "withdraw the build date").text).toContain("Withdrawn: built (May 1980).");
+    const other = talk(...told, { from: "dora", text: "withdraw the trim" });
+    expect(car(other)).toMatchObject({ trim: "Shrike S" });
+    expect(talk("rear spoiler, rough inside, six screws", "withdraw the market").text).toContain(
+      "Say which one",
+    );
   });
 });

@@ -48,7 +48,28 @@ const writing: readonly BrokenHandbook[] = [
     "yaml-syntax",
     { mend: "quotes" },
   ),
-  inSpoiler("a quote is never closed", "name: Rear spoiler", 'name: "Rear spoiler', "yaml-syntax"),
+  inSpoiler("a quote is never closed", "name: Rear spoiler", 'name: "Rear spoiler', "yaml-syntax", {
+    line: 'name: "Rear spoiler',
+    mend: "closing quote",
+  }),
+  inCars("a quote is never closed up to the end", "production:\n", "production: 'all\n", "yaml-syntax", {
+    line: "production: 'all",
+  }),
+  inCars("a colon has no space", "  1980: 55", "  1980:55", "yaml-syntax", {
+    line: "1980:55",
+    mend: "put a space after the colon",
+  }),
+  inSpoiler("a hyphen has no space", "  - id: second\n", "  -id: second\n", "yaml-syntax", {
+    line: "-id: second",
+    mend: "put a space after the hyphen",
+  }),
+  inSpoiler(
+    "a list is written as one of its entries",
+    "    fitted:\n      - {",
+    "    fitted:\n      {",
+    "value-type",
+    { line: "      {", mend: "hyphen" },
+  ),
   inSpoiler("a bracket is never closed", "also: [boot spoiler]", "also: [boot spoiler", "yaml-syntax", {
     line: "summary: The moulding",
   }),
@@ -168,6 +189,24 @@ const shape: readonly BrokenHandbook[] = [
   }),
   inSpoiler("a frequency is a number", "rough: nearly always", "rough: 0.9", "value-frequency", {
     mend: "17 of 20",
+  }),
+  inSpoiler(
+    "a comma cuts a frequency off",
+    "rough: nearly always,",
+    "rough: always, 11 of 11,",
+    "value-missing",
+    {
+      mend: "put the whole text in quotes",
+    },
+  ),
+  inSpoiler("a count has a stroke", "rough: nearly always", "rough: 9/11", "value-frequency", {
+    mend: "write 9 of 11",
+  }),
+  inSpoiler("a frequency is a share", "rough: nearly always", "rough: 85 %", "value-frequency", {
+    mend: "a count such as 17 of 20",
+  }),
+  inSpoiler("a count is turned round", "rough: nearly always", "rough: 12 of 11", "value-frequency", {
+    mend: "11 of 12",
   }),
   inSpoiler("a count exceeds its total", "usually, 17 of 20", "usually, 27 of 20", "value-frequency"),
   inSpoiler("a claim is a word alone", "width: { mean: 1180, spread: 3 }", "width: always", "claim-mixed", {
