@@ -1,10 +1,11 @@
 /**
- * What privacy asks for without anybody asking at that moment: erasing that a crash interrupted is finished at the start, and cases older than
- * their community keeps them are forgotten, at the start and once a day.
+ * What privacy asks for without anybody asking at that moment: erasing that a crash interrupted is finished, and cases older than their
+ * community keeps them are forgotten, at the start and once a day.
  */
 import {
   type Clock,
   type CommunityMemories,
+  type DoorKind,
   eraseAllDue,
   forgetOld,
   type Log,
@@ -18,16 +19,17 @@ interface Kept {
   readonly memories: CommunityMemories;
   readonly clock: Clock;
   readonly log: Log;
-  readonly doorKinds: readonly string[];
+  readonly doorKinds: readonly DoorKind[];
 }
 
 /** Rejects when what is due at the start cannot be done; later trouble is logged, and tried again the day after. */
 export async function keepPrivate(kept: Kept): Promise<{ close(): Promise<void> }> {
-  await eraseAllDue(kept.store, kept.clock.milliseconds(), kept.doorKinds);
   await sweep(kept);
   let sweeping: Promise<void> = Promise.resolve();
   const daily = setInterval(() => {
-    sweeping = sweep(kept).catch((err: unknown) => kept.log.error({ err }, "old cases were not forgotten"));
+    sweeping = sweep(kept).catch((err: unknown) =>
+      kept.log.error({ err }, "what is due was not erased, or old cases were not forgotten"),
+    );
   }, DAY);
   daily.unref();
   return {
@@ -38,7 +40,8 @@ export async function keepPrivate(kept: Kept): Promise<{ close(): Promise<void> 
   };
 }
 
-async function sweep({ store, memories, clock, log }: Kept): Promise<void> {
+async function sweep({ store, memories, clock, log, doorKinds }: Kept): Promise<void> {
+  await eraseAllDue(store, clock.milliseconds(), doorKinds);
   const forgotten = await forgetOld(store, memories, clock.milliseconds());
   if (forgotten > 0) log.info({ forgotten }, "old cases forgotten");
 }

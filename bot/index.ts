@@ -15,6 +15,7 @@ export {
   type PinOnPage,
   pagesOf,
 } from "./community/pages/pages.ts";
+export type { DoorKind } from "./community/privacy/door-kind.ts";
 export { eraseAllDue } from "./community/privacy/erase-due.ts";
 export { forgetOld } from "./community/privacy/forget-old.ts";
 export { noSettings } from "./community/settings-record.ts";

@@ -8,6 +8,7 @@ import type { CommunityMemories } from "./community/community-memory.ts";
 import { ledgerStep } from "./community/ledger.ts";
 import { noticeChanges } from "./community/notices/notices.ts";
 import { fileNotKept, toldOnce, whyMore } from "./community/phrases/keepers.ts";
+import type { DoorKind } from "./community/privacy/door-kind.ts";
 import { eraseDue } from "./community/privacy/erase-due.ts";
 import { alongside, BehindError, type RecordChange } from "./community/record-change.ts";
 import { settingsIn } from "./community/settings-record.ts";
@@ -30,7 +31,7 @@ export interface Surroundings {
   /** The server's own secret, the same in every process and over restarts: serials are recognised by it, invitations made from it. */
   readonly secretKey: string;
   /** Kinds under which doors keep records of their own that name people: erased with them. */
-  readonly doorKinds?: readonly string[];
+  readonly doorKinds?: readonly DoorKind[];
   /** Named in the log, and in front of its conversations' ids: "terminal", "web" … */
   readonly platform: string;
 }

@@ -88,6 +88,14 @@ export function withAnswered(shown: Shown, key: string): Shown {
   return shown.answered.includes(key) ? shown : { ...shown, answered: [...shown.answered, key] };
 }
 
+/** What is shown in a place without what answers somebody, by the bot's name for them ("telegram:7"). */
+export function shownWithout(person: string, state: unknown): unknown {
+  const parsed = Shown.safeParse(state);
+  if (!parsed.success) return undefined;
+  const boards = parsed.data.boards.filter((board) => person !== `telegram:${board.person}`);
+  return { ...parsed.data, boards };
+}
+
 /** A record that does not parse is one of another time: what it showed can no longer be pressed, and no more is lost. */
 function readShown(state: unknown): Shown {
   const parsed = Shown.safeParse(state);

@@ -14,16 +14,27 @@ const LEAST_FITTED = 0.05;
  * some three months before the first period. `spans`: those that agree with what is known of the car; none: false.
  */
 export function isFittedAtAll({ times, weights }: TimeGrid, spans: readonly FittedSpan[]): boolean {
-  const fitted = times.reduce((sum, time, k) => {
-    const greatest = spans.reduce((most, span) => Math.max(most, withinSpan(span, time)), 0);
-    return sum + (weights[k] as number) * greatest;
-  }, 0);
-  return fitted >= LEAST_FITTED;
+  let fitted = 0;
+  for (const [k, time] of times.entries()) {
+    fitted += (weights[k] as number) * greatestWithin(spans, time);
+    // Most cars are: of a large part kind the first instant that counts is enough.
+    if (fitted >= LEAST_FITTED) return true;
+  }
+  return false;
 }
 
-function withinSpan(span: FittedSpan, time: number): number {
-  return (
-    normalDistribution((time - span.from) / span.startDeviation) *
-    normalDistribution((span.to - time) / span.endDeviation)
-  );
+/** So many deviations outside a period nothing is left of it. */
+const FAR = 8;
+/** Inside a period by so much nothing can be gained from another. */
+const WHOLE = 0.999;
+
+function greatestWithin(spans: readonly FittedSpan[], time: number): number {
+  let greatest = 0;
+  for (const { from, to, startDeviation, endDeviation } of spans) {
+    const [begun, left] = [(time - from) / startDeviation, (to - time) / endDeviation];
+    if (begun < -FAR || left < -FAR) continue;
+    greatest = Math.max(greatest, normalDistribution(begun) * normalDistribution(left));
+    if (greatest > WHOLE) break;
+  }
+  return greatest;
 }

@@ -12,6 +12,7 @@ export function remarkCars(margin: Margin, handbook: Handbook): void {
   remarkAnchors(margin, handbook);
   remarkTrims(margin, handbook);
   remarkStrangeYears(margin, handbook);
+  remarkFarAbove(margin, handbook);
   const { production } = handbook.cars;
   const span = productionSpan(handbook);
   for (let year = Math.floor(span.from / 12); year * 12 < span.to; year += 1) {
@@ -23,6 +24,26 @@ export function remarkCars(margin: Margin, handbook: Handbook): void {
       at: "key",
       message: `production has no figure for ${year}`,
       mend: `add ${year}: with the number made, a rough one is better than none`,
+    });
+  }
+}
+
+/** A figure so many times the middle one is a slip of the pen (noughts too many, or a serial): common practice, no source. */
+const FAR_ABOVE = 20;
+
+function remarkFarAbove(margin: Margin, handbook: Handbook): void {
+  const figures = Object.entries(handbook.cars.production).filter(([, made]) => made > 0);
+  const middle =
+    figures.map(([, made]) => made).toSorted((one, other) => one - other)[figures.length >> 1] ?? 0;
+  if (figures.length < 4) return;
+  for (const [year, made] of figures) {
+    if (made <= FAR_ABOVE * middle) continue;
+    note(margin, {
+      severity: "doubt",
+      code: "production-year-strange",
+      path: ["production", year],
+      message: `${made} in ${year} is ${Math.round(made / middle)} times what was made in the middle year (${middle})`,
+      mend: "correct the figure: every answer leans on it for cars of that year",
     });
   }
 }

@@ -32,7 +32,7 @@ export const reviewRules = {
   "sale-before-production": "a part that was sold before it was made",
   "built-outside-production": "a serial built outside of production",
   "production-year-missing": "a year of production without a figure",
-  "production-year-strange": "a yearly figure for a year in which nothing was made",
+  "production-year-strange": "a yearly figure for a year in which nothing was made, or far above all others",
   "feature-unasked": "a feature that no variant claims anything about",
   "feature-same-everywhere": "a feature that is the same on all variants",
   "feature-uncheckable": "a feature that nobody can check",

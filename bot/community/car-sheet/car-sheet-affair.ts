@@ -3,6 +3,7 @@
 import { keyedDigest } from "../../../knowledge/index.ts";
 import { caseInHand } from "../../conversation/conversation.ts";
 import type { Block } from "../../reply.ts";
+import { aside, text } from "../../text-blocks.ts";
 import type { Affair, CommunityScene, Handled } from "../affair.ts";
 import { oldestFirst } from "../oldest-first.ts";
 import { ownConversations, ownQueries } from "../person/own-records.ts";
@@ -57,17 +58,14 @@ function withCar(
   if (car !== undefined) {
     return handle(scene, { car, number: cars.length === 1 ? undefined : cars.indexOf(car) + 1 });
   }
-  if (cars.length === 0) return { blocks: [{ kind: "text", text: phrases.noCar }], isPrivate: true };
+  if (cars.length === 0) return { blocks: [text(phrases.noCar)], isPrivate: true };
   const choices = cars.map((_, at) => ({
     id: `sheet-${at + 1}`,
     label: phrases.sheetOf(at + 1),
     say: sayWhich(at + 1),
   }));
   return {
-    blocks: [
-      { kind: "text", text: phrases.severalCars(cars.length) },
-      { kind: "choices", choices },
-    ],
+    blocks: [text(phrases.severalCars(cars.length)), { kind: "choices", choices }],
     isPrivate: true,
   };
 }
@@ -80,7 +78,7 @@ interface NumberedCar {
 
 function show(scene: CommunityScene, { car, number }: NumberedCar): Handled {
   const sheet = sheetOf(scene, car);
-  if (sheet === undefined) return { blocks: [{ kind: "text", text: phrases.noCar }], isPrivate: true };
+  if (sheet === undefined) return { blocks: [text(phrases.noCar)], isPrivate: true };
   const isShared = ownShared(scene).length > 0;
   // The sheet that is shown is the one that is shared, whichever case is in hand by then.
   const shareIt = number === undefined ? phrases.shareIt : phrases.shareSheet(number);
@@ -90,11 +88,7 @@ function show(scene: CommunityScene, { car, number }: NumberedCar): Handled {
     say,
   }));
   return {
-    blocks: [
-      ...sheetBlocks(sheet),
-      { kind: "text", text: phrases.privateUntilShared(shareIt), tone: "aside" },
-      { kind: "choices", choices },
-    ],
+    blocks: [...sheetBlocks(sheet), aside(phrases.privateUntilShared(shareIt)), { kind: "choices", choices }],
     isPrivate: true,
   };
 }
@@ -152,7 +146,7 @@ function share(scene: CommunityScene, { car: { cases } }: NumberedCar): Handled 
     stands: "shared",
   };
   const blocks: readonly Block[] = [
-    { kind: "text", text: phrases.shared },
+    text(phrases.shared),
     { kind: "page", label: phrases.linkLabel, path: sharedSheetPath(scene.community, id) },
   ];
   return {
@@ -173,7 +167,7 @@ function stopSharing(scene: CommunityScene): Handled {
     return { ...change, isAside: true };
   });
   const words = changes.length === 0 ? phrases.notShared : phrases.unshared;
-  return { blocks: [{ kind: "text", text: words }], isPrivate: true, changes };
+  return { blocks: [text(words)], isPrivate: true, changes };
 }
 
 /** Ids of the speaker's sheets that stand under a link. */

@@ -4,6 +4,7 @@ import * as words from "../../conversation/phrases/changeovers.ts";
 import { listed, withThe } from "../../conversation/phrases/grammar.ts";
 import type { ChainChart } from "../../conversation/saying/chain-chart.ts";
 import type { Block } from "../../reply.ts";
+import { aside } from "../../text-blocks.ts";
 import * as phrases from "../phrases/dating.ts";
 import type { ChainOfPart } from "./chain-of-part.ts";
 import { legendOf, nameOf, spanOf, tableOf, wordsOf } from "./changeover-chart.ts";
@@ -99,8 +100,4 @@ function chartOf(part: PartKind, chain: ChainOfPart): ChainChart {
     ),
     legend: legendOf(judged, false),
   };
-}
-
-function aside(said: string): Block {
-  return { kind: "text", text: said, tone: "aside" };
 }

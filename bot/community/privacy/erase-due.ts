@@ -10,6 +10,7 @@ import { observationKind } from "../observations/observations-view.ts";
 import { nobody } from "../person/person-record.ts";
 import { whyErased } from "../phrases/privacy.ts";
 import { pinKind } from "../pins/pin.ts";
+import type { DoorKind } from "./door-kind.ts";
 import { Erasure, erasureKind } from "./erasure-record.ts";
 import { foundInLedger } from "./found-in-ledger.ts";
 import { erasedToo, rewritingsFor } from "./rewritings.ts";
@@ -19,7 +20,7 @@ export async function eraseDue(
   store: Store,
   community: string,
   at: number,
-  doorKinds: readonly string[],
+  doorKinds: readonly DoorKind[],
 ): Promise<void> {
   const prefix = `${community}/`;
   const due: { readonly id: string; readonly erasure: Erasure }[] = [];
@@ -31,7 +32,7 @@ export async function eraseDue(
 }
 
 /** Everything that is due anywhere: what a crash may have left. */
-export async function eraseAllDue(store: Store, at: number, doorKinds: readonly string[]): Promise<void> {
+export async function eraseAllDue(store: Store, at: number, doorKinds: readonly DoorKind[]): Promise<void> {
   const communities = new Set<string>();
   for await (const { id } of store.currents(erasureKind.kind, "")) communities.add(communityOf(id));
   for (const community of communities) await eraseDue(store, community, at, doorKinds);
@@ -48,7 +49,7 @@ async function erasePerson(
   id: string,
   asked: Erasure,
   at: number,
-  doorKinds: readonly string[],
+  doorKinds: readonly DoorKind[],
 ): Promise<void> {
   const change = (kind: string, of: string): Omit<Change, "message"> => ({
     kind,

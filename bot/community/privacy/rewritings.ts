@@ -19,6 +19,7 @@ import { erasedAnswer, whyErased } from "../phrases/privacy.ts";
 import { pinKind } from "../pins/pin.ts";
 import { signInLinkKind } from "../sign-in/sign-in-link.ts";
 import { summaryBeside } from "../summary-beside.ts";
+import type { DoorKind } from "./door-kind.ts";
 import type { Erasure } from "./erasure-record.ts";
 import {
   conversationWithout,
@@ -53,7 +54,7 @@ export async function rewritingsFor(
   store: Store,
   community: string,
   erasure: Erasure,
-  doorKinds: readonly string[],
+  doorKinds: readonly DoorKind[],
 ): Promise<readonly Rewriting[]> {
   const also = erasedToo(erasure);
   const found: Rewriting[] = [...conversationsOf(erasure), ...recordsOf(community, erasure)].map((place) => ({
@@ -132,7 +133,7 @@ interface Search {
   readonly without: Place["without"];
 }
 
-function searchesFor(community: string, erasure: Erasure, doorKinds: readonly string[]): readonly Search[] {
+function searchesFor(community: string, erasure: Erasure, doorKinds: readonly DoorKind[]): readonly Search[] {
   const { person, handedOver, observations } = erasure;
   const prefix = `${community}/`;
   const ids = [...handedOver, ...observations];
@@ -156,7 +157,15 @@ function searchesFor(community: string, erasure: Erasure, doorKinds: readonly st
     },
     { ...ofEverybody(signInLinkKind.kind, (_, state) => names(person, state)), prefix },
     ofEverybody(sharedAnswerKind, (_, state) => isSharedBy(person, state)),
-    ...doorKinds.map((kind) => ofEverybody(kind, (id, state) => isOfDoor(person, id, state))),
+    ...doorKinds.flatMap(({ kind, without }): readonly Search[] => {
+      const ofPerson = ofEverybody(kind, (id, state) => isOfDoor(person, id, state));
+      if (without === undefined) return [ofPerson];
+      const isShared = (id: string) => id !== person && erasure.conversations.includes(id);
+      return [
+        { ...ofPerson, isMeant: (id, state) => !isShared(id) && isOfDoor(person, id, state) },
+        { ...ofPerson, isMeant: isShared, without: (state) => without(person, state) },
+      ];
+    }),
   ];
 }
 
@@ -199,6 +208,6 @@ async function answersToOthers(
         without: (state) => state,
         also: { outcome: (outcome) => (tells(outcome) ? answerErased : outcome) },
       },
-      { kind: transcriptKind, id, without: (state) => transcriptWithout(tells, state), also: {} },
+      { kind: transcriptKind, id, without: (state) => transcriptWithout(called, tells, state), also: {} },
     ]);
 }

@@ -138,23 +138,30 @@ export function noticesWithout(
       (notice.to.audience === "person" && notice.to.person === person) || ids.some((id) => words.includes(id))
     );
   };
-  const nameless = (text: string) =>
-    names.reduce((said, name) => said.replaceAll(toldByKeeper(name), toldByKeeper(someone)), text);
-  const waiting = parsed.data.waiting
-    .filter((notice) => !isAbout(notice))
-    .map((notice) => ({
-      ...notice,
-      blocks: notice.blocks.map((block) =>
-        block.kind === "text" ? { ...block, text: nameless(block.text) } : block,
-      ),
-    }));
-  return { waiting };
+  const kept = parsed.data.waiting.filter((notice) => !isAbout(notice));
+  return WaitingNotices.parse({ waiting: toldByNobody(names, kept) });
+}
+
+/** What a keeper told, told by somebody who has left: it begins with the name. */
+function toldByNobody(names: readonly string[], kept: unknown): unknown {
+  const inJson = (name: string) => JSON.stringify(toldByKeeper(name)).slice(0, -1);
+  const text = names.reduce(
+    (said, name) => said.replaceAll(inJson(name), inJson(someone)),
+    JSON.stringify(kept),
+  );
+  return JSON.parse(text);
 }
 
 const Transcript = z.looseObject({ turns: z.array(z.unknown()) });
 
-/** A page of somebody else's, without the turns that `tells` finds something in. */
-export function transcriptWithout(tells: (kept: unknown) => boolean, state: unknown): unknown {
+/** A page of somebody else's: what a keeper of these names told stays without the name, and turns in which `tells` finds something go. */
+export function transcriptWithout(
+  names: readonly string[],
+  tells: (kept: unknown) => boolean,
+  state: unknown,
+): unknown {
   const parsed = Transcript.safeParse(state);
-  return parsed.success ? { ...parsed.data, turns: parsed.data.turns.filter((turn) => !tells(turn)) } : state;
+  if (!parsed.success) return state;
+  const turns = parsed.data.turns.map((turn) => toldByNobody(names, turn)).filter((turn) => !tells(turn));
+  return { ...parsed.data, turns };
 }

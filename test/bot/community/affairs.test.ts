@@ -4,6 +4,7 @@ import { memoryStore } from "../../../adapters/store/memory.ts";
 import { communityMemories, openBot } from "../../../bot/index.ts";
 import { clockFrom, communityTalk, silentLog, withKeepersPlace } from "../../support/community-talk.ts";
 import { demoKnowledge } from "../../support/demo-knowledge.ts";
+import { seenCar, seenId } from "../../support/seen-cars.ts";
 
 const keeper = { from: "kim", name: "kim", standing: "keeper" } as const;
 const said = (text: string, more: object = {}) => ({
@@ -127,6 +128,27 @@ test("notices that cannot be told do not hold up those that can", async () => {
   for (let look = 0; look < 3; look += 1) for (const { id } of await bot.notices(2)) seen.add(id);
   expect(seen.size).toBe(6);
   expect(await bot.notices(10)).toHaveLength(6);
+});
+
+test("nobody is told anything by a community they have not spoken in, whatever records it takes in", async () => {
+  const talk = await withKeepersPlace(communityTalk());
+  const { bot } = talk;
+  const seen = { ...seenCar(1, { variant: "second", year: 1980, month: 6, by: "bert", stands: "waiting" }) };
+  const list = ["club:of-others", "club:bench"].map((conversation, at) => ({
+    id: seenId(at),
+    ...seen,
+    conversation,
+  }));
+  await bot.receive(said(`import observations: ${JSON.stringify(list)}`, keeper));
+  for (const at of [0, 1])
+    await bot.receive(said(`decline observation ${seenId(at)} because buy here`, keeper));
+  expect(await bot.notices(10)).toEqual([]);
+  await bot.receive(said("rear spoiler", { from: "bert" }));
+  for (const at of [0, 1])
+    await bot.receive(said(`ask about observation ${seenId(at)}: Was it wet?`, keeper));
+  expect((await bot.notices(10)).map(({ to }) => to)).toEqual([
+    { audience: "person", person: "bert", conversation: "club:bench" },
+  ]);
 });
 
 describe("communities apart", () => {

@@ -1,5 +1,6 @@
 // That somebody who has erased what is theirs is nowhere any more: not in other conversations, in what keepers did, nor in another process.
 import { describe, expect, test } from "vitest";
+import { doorKinds } from "../../../adapters/door-kinds.ts";
 import { memoryStore } from "../../../adapters/store/memory.ts";
 import { type Bot, communityMemories, openBot, pagesOf, plainText, type Store } from "../../../bot/index.ts";
 import { clockFrom, silentLog } from "../../support/community-talk.ts";
@@ -15,6 +16,7 @@ function processOn(store: Store) {
     log: silentLog,
     platform: "club",
     secretKey: "a secret that only tests know, and they tell everybody",
+    doorKinds,
   };
   const bot: Bot = openBot(around);
   let number = 0;
@@ -148,6 +150,26 @@ describe("a keeper who has left", () => {
     expect(await one.say("club:top", "olga", "audit", owner)).not.toMatch(/hanna|zanzibarred/iu);
   });
 
+  test("is not named on the page of somebody to whom they answered, where the answer stays", async () => {
+    const store = memoryStore();
+    const one = processOn(store);
+    await one.say("club:yard", "bert", own);
+    const asked = idIn(await one.say("club:yard", "bert", "ask a keeper"));
+    await one.say("club:keepers", "hanna", `answer ${asked}: It is the first one.`, keeper);
+    const turn = (id: string, text: string) => ({ id, said: "", blocks: [{ kind: "text", text }] });
+    const page = { turns: [turn("1", "Which part is it?"), turn("2", "Hanna, a keeper, on your case 1:")] };
+    await store.advance({ kind: "web-transcript", id: "club:yard", by: "web", at: 1, why: "said" }, () => ({
+      state: page,
+      outcome: null,
+    }));
+    await eraseAll(one, "hanna");
+    const left = await everythingKept(store, kindsOfCommunity);
+    expect(left).not.toContain("Hanna");
+    expect(left).toContain("Which part is it?");
+    expect(left).toContain("somebody who has left, a keeper, on your case 1:");
+    expect(left).toContain("It is the first one.");
+  });
+
   test("is gone from what another process knows as well", async () => {
     const store = memoryStore();
     const [one, other] = [processOn(store), processOn(store)];
@@ -205,4 +227,30 @@ test("a wish to be erased that comes again after a crash is carried out before i
   const { bot } = processOn(store);
   await bot.receive(wish);
   expect(await everythingKept(store, kindsOfCommunity)).not.toContain("anneliese");
+});
+
+test("what a group’s place shows to them is forgotten in all its versions, and what it shows to others stays", async () => {
+  const store = memoryStore();
+  const { bot } = processOn(store);
+  const place = { kind: "telegram-place", id: "telegram:-7", by: "telegram", at: 1, why: "shown" };
+  const board = (person: number) => ({
+    key: `board of ${person}`,
+    case: "case-1",
+    person,
+    messages: [1],
+    question: null,
+    subject: null,
+    buttons: [],
+    after: 0,
+    isSent: true,
+  });
+  for (const persons of [[55], [55, 66], [66]]) {
+    const state = { boards: persons.map(board), answered: [`answered to ${persons.join()}`] };
+    await store.advance(place, () => ({ state, outcome: null }));
+  }
+  const said = { conversation: "telegram:-7", community: "telegram--7", from: "telegram:55" };
+  for (const text of [own, "erase mine", "erase all of it"]) await bot.receive({ ...said, text });
+  const left = JSON.stringify(await store.history(place.kind, place.id));
+  expect(left).not.toContain("board of 55");
+  expect(left).toContain("board of 66");
 });

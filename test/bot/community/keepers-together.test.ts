@@ -211,6 +211,19 @@ describe("a case that was handed over", () => {
     expect(await say("bert", "which door handle is this?")).toContain("The early one.");
   });
 
+  test("and a pin of another handbook is held against that one, in the queue and while it is made", async () => {
+    const { say } = processOn(memoryStore(), both);
+    const kim = (text: string) => say("kim", text, "keeper");
+    await kim("which door handle is this, flat lever?");
+    await kim("pin this: It is the early one.");
+    expect(await kim("only for built 1974")).toContain("cars built 1974");
+    await kim("says early flat handle");
+    const kept = await kim("keep it");
+    expect(kept).toContain("The handbook speaks against this");
+    await kim("new case: which rear spoiler is it? rough inside");
+    expect(await kim("queue")).toContain("The handbook speaks against this");
+  });
+
   test("without a part gives no pin, which would hold nowhere", async () => {
     const { say } = processOn(memoryStore());
     await say("ann", "it is 41 cm wide and grey");

@@ -162,7 +162,7 @@ describe("erasing what is mine", () => {
       }));
     await place("1", { asker: "anneliese" });
     await place("2", { asker: "anneliese the second" });
-    await eraseAllDue(store, Date.UTC(2026, 10, 2), ["door-place"]);
+    await eraseAllDue(store, Date.UTC(2026, 10, 2), [{ kind: "door-place" }]);
     expect(await everything(store)).not.toContain(telling);
     expect(await talk.say("(anneliese) mine")).toContain("Nothing of yours is kept here.");
     expect(await store.ids("door-place")).toEqual(["2"]);

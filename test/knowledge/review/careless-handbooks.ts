@@ -352,6 +352,16 @@ const periods: readonly CarelessHandbook[] = [
       says: "1977",
     },
   ),
+  carsDoubt(
+    "a yearly figure has three noughts too many",
+    "1979: 50",
+    "1979: 50000",
+    "production-year-strange",
+    {
+      at: "50000",
+      says: "833 times",
+    },
+  ),
   carsDoubt("a yearly figure is a century off", "  1977: 70\n", "  1877: 70\n", "production-year-strange", {
     says: "1877",
   }),
