@@ -134,10 +134,14 @@ export function takenBack(kept: Case): Case | undefined {
   return before && { ...kept, facts: before, history: kept.history.slice(0, -1) };
 }
 
-/** Whether two states of a case hold the same said things; which question is open is not said by anybody. */
+/**
+ * Whether two states of a case hold the same said things: in other words is the same, and which question is open is not said by anybody.
+ */
 export function saysTheSame(one: CaseFacts, other: CaseFacts): boolean {
-  const spoken = (facts: CaseFacts) =>
-    JSON.stringify({ ...facts, open: null, warned: [], inDoubt: undefined });
+  const spoken = (facts: CaseFacts) => {
+    const reports = facts.reports.map((report) => ({ ...report, words: "" }));
+    return JSON.stringify({ ...facts, reports, open: null, warned: [], inDoubt: undefined });
+  };
   return spoken(one) === spoken(other);
 }
 

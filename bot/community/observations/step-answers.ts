@@ -106,8 +106,9 @@ function carAnswer(scene: CommunityScene, draft: Draft, said: string): StepAnswe
     (serial): CarFinding => ({ about: "serial", ...serial, words: serial.masked }),
   );
   const findings = [...serials, ...car.filter(({ about }) => about !== "loose-part" && about !== "grade")];
-  if (findings.length === 0) return undefined;
   const grade = gradeSaid(car) ?? draft.grade;
+  // Its history alone is kept, and which car it was is asked again.
+  if (findings.length === 0) return grade === draft.grade ? undefined : { ...draft, grade };
   return { ...draft, answered, car: describedCar(draft.car, findings), grade };
 }
 

@@ -54,3 +54,11 @@ test("a chat that cannot be asked vouches for nobody, nor does a community of an
   expect(await of("telegram--404", karl, usual)).toBeUndefined();
   expect(await of("home", karl, usual)).toBeUndefined();
 });
+
+test("what passes is not remembered: an administrator is one again at the next try", async () => {
+  const { of } = standings(() => 0);
+  const community = `telegram-${group}`;
+  double.fail("getChatAdministrators", { kind: "too many", seconds: 600 });
+  await expect(of(community, karl, usual)).rejects.toThrow("Too Many Requests");
+  expect(await of(community, karl, usual)).toBe("owner");
+});

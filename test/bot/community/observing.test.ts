@@ -44,6 +44,14 @@ describe("photographs while something is recorded", () => {
 });
 
 describe("the car of what is recorded", () => {
+  test("is asked for again when its history alone was told, and that is not asked for any more", async () => {
+    const { say } = member();
+    await say("record an observation", "rear spoiler", "second spoiler");
+    expect(await say("one owner from new")).toMatch(/^Which car was it on\?/u);
+    expect(await say("june 1980")).toContain("When did you see it?");
+    expect(await say("today", "none", "no")).toContain("built June 1980; history: one owner from new;");
+  });
+
   test.each([
     ["june 1980", "built June 1980"],
     ["1980-06", "built June 1980"],

@@ -36,15 +36,22 @@ describe("a case", () => {
     expect(asked.history).toEqual([]);
   });
 
+  test("keeps no history of the same fact in other words, and keeps the words", () => {
+    const kept = withFacts(withFacts(fresh, told("rounded")), told("they are round"));
+    expect(kept.history).toEqual([noFacts]);
+    expect(kept.facts).toEqual(told("they are round"));
+  });
+
   test("has nothing to take back while nothing was told", () => {
     expect(takenBack(fresh)).toBeUndefined();
   });
 
   test("forgets the oldest step beyond the limit", () => {
+    const step = (count: number) => ({ ...told("rounded"), unplaced: [`say ${count}`] });
     let kept = fresh;
-    for (let count = 0; count <= historyLimit; count += 1) kept = withFacts(kept, told(`say ${count}`));
+    for (let count = 0; count <= historyLimit; count += 1) kept = withFacts(kept, step(count));
     expect(kept.history).toHaveLength(historyLimit);
-    expect(kept.history[0]).toEqual(told("say 0"));
+    expect(kept.history[0]).toEqual(step(0));
   });
 
   test("is the same after a journey through JSON", () => {

@@ -184,3 +184,9 @@ test("of two things wanted at once the last is the question, and only it is name
   expect(text).toContain("You want to know what the car should have.");
   expect(text).not.toContain("You want to know whether it is genuine.");
 });
+
+test("the same fact in other words is no step that undo would take back", () => {
+  const { text } = talk("rear spoiler, rounded tips", "four studs", "I mean 4 studs", "undo");
+  expect(text).toContain("Taken back: fixing (four studs and nuts).");
+  expect(text).not.toContain("Back again");
+});
