@@ -31,7 +31,10 @@ function counted(old: readonly Fitted[], fresh: readonly Fitted[], sightings: re
       variant("old", { origin: "production", fitted: [...old] }),
       variant("new", { origin: "production", fitted: [...fresh] }),
     ],
-    cars: { trims: named(["s", "standard"]), markets: named(["home", "america"]) },
+    cars: {
+      trims: named(["s", "standard"]).map((trim) => ({ ...trim, from: "", to: "", models: [] })),
+      markets: named(["home", "america"]),
+    },
   });
   const [part] = handbook.parts;
   if (part === undefined) throw new Error("the small handbook has a part kind");
