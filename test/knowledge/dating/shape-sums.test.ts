@@ -115,10 +115,11 @@ describe("a variant that went and came back", () => {
       circumstances: evenlyReported,
       replacements,
     });
-    expect(thereAndBack(ground(4), [])).toEqual({
-      logEvidence: -Infinity,
-      shares: new Float64Array(4).fill(0.5),
-    });
+    for (const months of [1, 2, 3, 4])
+      expect(thereAndBack(ground(months), [])).toEqual({
+        logEvidence: -Infinity,
+        shares: new Float64Array(months).fill(0.5),
+      });
     const single = thereAndBack(ground(5), []);
     expect(single.logEvidence).toBeCloseTo(0, 9);
     [0.5, 0.5, 0.5, 0.5, 0.5].forEach((share, cell) => {
