@@ -27,7 +27,7 @@ interface Within {
 /** Trims within each market (or markets within each trim) that are apart, of those of which at least `least` cars were seen. */
 export function apartWithin(counted: CountedSuccession, within: Within): readonly ScopedShares[] {
   const { wider, only } = within;
-  const seen = [...counted.pairs.values()].filter(({ reports }) => reports.seen > 0);
+  const seen = [...counted.pairs.values()];
   const ids = [...new Set(seen.map((pair) => pair[wider]))].sort(byCodeUnit);
   return ids
     .filter((id) => only === undefined || id === only)
