@@ -22,10 +22,13 @@ export function carQuestions(
   built: Interval,
 ): readonly CarQuestion[] {
   if (car.isLoosePart) return [];
-  return carFields.flatMap((field): CarQuestion[] => {
-    const answers = field === "built" ? yearAnswers(built) : namedAnswers(compiled, car, field, built);
-    return answers.length < 2 ? [] : [{ kind: "car", id: `car.${field}`, field, answers }];
-  });
+  return carFields
+    .map((field) => ({
+      field,
+      answers: field === "built" ? yearAnswers(built) : namedAnswers(compiled, car, field, built),
+    }))
+    .filter(({ answers }) => answers.length > 1)
+    .map(({ field, answers }) => ({ kind: "car", id: `car.${field}`, field, answers }));
 }
 
 function yearAnswers(built: Interval): readonly PlannedCarAnswer[] {
@@ -47,9 +50,9 @@ function namedAnswers(
   built: Interval,
 ): readonly PlannedCarAnswer[] {
   const list = { model: "models", trim: "trims", market: "markets" } as const;
-  if (car[field] !== undefined || !compiled.fleet.spans.some((span) => span[list[field]].length > 0))
-    return [];
-  const possible = namesOf(compiled, car, field).filter((named) => wasMade(named, built));
+  const isOpen =
+    car[field] === undefined && compiled.fleet.spans.some((span) => span[list[field]].length > 0);
+  const possible = namesOf(compiled, car, field).filter((named) => isOpen && wasMade(named, built));
   return possible.map(({ id, name }) => ({ id, label: name, car: { [field]: id } }));
 }
 

@@ -39,9 +39,7 @@ function stretches(compiled: CompiledPart): readonly Interval[] {
   const cuts: number[] = [era.from];
   for (let cut = first; cut < production.to; cut += step) cuts.push(cut);
   cuts.push(Math.ceil(production.to / 12) * 12, laterSales(compiled), era.to);
-  const rising = [...new Set(cuts)]
-    .filter((cut) => cut >= era.from && cut <= era.to)
-    .sort((one, other) => one - other);
+  const rising = [...new Set(cuts)].filter((cut) => cut <= era.to).sort((one, other) => one - other);
   return rising.slice(1).map((to, index) => ({ from: rising[index] as number, to }));
 }
 

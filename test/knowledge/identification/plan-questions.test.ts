@@ -409,6 +409,7 @@ describe("a large part kind", () => {
     expect(table.questions.length).toBeLessThan(30);
     const whole = planQuestions(large, { car: built, goal: "which-variant", reports: [], isWhole: true });
     expect(whole.table.questions).toHaveLength(60);
+    expect(modelTables(large, built, "which-variant").questions).toHaveLength(60);
   });
   test("keeps the question that tells most for its price, for few classes and for many", () => {
     for (const goal of ["which-variant", "right-for-car"] as const) {
