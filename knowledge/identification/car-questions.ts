@@ -106,8 +106,7 @@ function workOut(
 ): Float64Array {
   const { compiled } = belief;
   const width = question.answers.length;
-  const { size } = compiled.space;
-  const rows = new Float64Array(size * width);
+  const rows = new Float64Array(compiled.space.size * width);
   const shares = question.answers.map((answer) =>
     question.field === "built" ? productionShare(belief, answer.car.built) : 1,
   );
@@ -116,9 +115,9 @@ function workOut(
     const ground = carGround(compiled, { ...car, ...answer.car });
     const dated = read && dateLikelihood(compiled, ground, read);
     const share = shares[column] ?? 0;
-    for (let h = 0; h < size; h += 1) {
-      rows[h * width + column] = share * (ground.prior[h] as number) * (dated?.[h] ?? 1);
-    }
+    ground.prior.forEach((prior, h) => {
+      rows[h * width + column] = share * prior * (dated?.[h] ?? 1);
+    });
   });
   normaliseRows(rows, shares);
   return rows;

@@ -96,9 +96,8 @@ function stretchRows(
   answers: readonly PlannedAnswer[],
   readings: ReadonlyMap<string, MarkReading>,
 ): Float64Array {
-  const { size } = compiled.space;
   const width = answers.length;
-  const rows = new Float64Array(size * width);
+  const rows = new Float64Array(compiled.space.size * width);
   answers.forEach(({ value }, column) => {
     const said = { feature, by: "", certainty: 1, words: "", value };
     const reading = markReading([said], compiled.markEra);
@@ -106,7 +105,9 @@ function stretchRows(
     const marks = marksRead(compiled, new Map([...readings, [feature, reading]]));
     if (!marks) return;
     const likelihood = dateLikelihood(compiled, ground, marks);
-    for (let h = 0; h < size; h += 1) rows[h * width + column] = likelihood[h] as number;
+    likelihood.forEach((chance, h) => {
+      rows[h * width + column] = chance;
+    });
   });
   for (let start = 0; start < rows.length; start += width) {
     let total = 0;

@@ -130,6 +130,13 @@ describe("what people say of a state", () => {
     const nothing = report("x", { kind: "weighed-states", weights: { elsewhere: 1 } });
     expect([...reportsByState(two, [nothing])]).toEqual([1, 1]);
   });
+  test("what was weighed at nothing is nothing, but for what may not be there at all", () => {
+    const three = mistakeChannel({ misread: 0.1, states: [{ id: "p" }, { id: "q" }] }, true);
+    const soft = report("x", { kind: "weighed-states", weights: { p: 0.8 } });
+    expect([...reportsByState(three, [soft])]).toEqual([0.8, 0, expect.closeTo(0.03 * 0.4, 12)]);
+    const lacking = report("x", { kind: "weighed-states", weights: { p: 0.2, q: 0.2, "not-there": 0.9 } });
+    expect([...reportsByState(three, [lacking])]).toEqual([0.2, 0.2, 0.9]);
+  });
   test("what was weighed leaves a little to its not being there at all", () => {
     const three = mistakeChannel({ misread: 0.1, states: [{ id: "p" }, { id: "q" }] }, true);
     const soft = report("x", { kind: "weighed-states", weights: { p: 0.9, q: 0.3 } });
@@ -228,6 +235,10 @@ describe("a change that sightings taught", () => {
     expect(scopeFor({ trim: "base", market: "america" })).toEqual([4]);
     expect(scopeFor({ trim: "base" })).toEqual([0]);
     expect(changesFor(all.slice(1, 2), {})).toEqual([]);
+    expect(changesFor(all.slice(1, 2), { trim: "s", market: "home" })).toHaveLength(1);
+    expect(changesFor(all.slice(4), { trim: "s", market: "america" })).toHaveLength(1);
+    expect(changesFor(all.slice(3, 4), { trim: "s", market: "america" })).toEqual([]);
+    expect(changesFor(all.slice(3, 4), { trim: "base", market: "home" })).toEqual([]);
     expect(changesFor([change(), change({ old: 1, new: 2 })], {})).toHaveLength(2);
   });
   test("is of two variants of this part that the works fitted", () => {

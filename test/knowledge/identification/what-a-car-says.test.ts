@@ -14,6 +14,7 @@ import {
 } from "../../../knowledge/identification/classes.ts";
 import { isFittedAtAll } from "../../../knowledge/identification/fitted-at-all.ts";
 import { modelTables } from "../../../knowledge/identification/model-tables.ts";
+import { mountingFits } from "../../../knowledge/identification/mounting-fit.ts";
 import { planQuestions } from "../../../knowledge/identification/plan-questions.ts";
 import { chanceFrom } from "../../support/random-tables.ts";
 import { smallHandbook, stateFeature, variant } from "../../support/small-handbook.ts";
@@ -73,6 +74,33 @@ describe("what a car alone says", () => {
     expect(compiled.grounds.size).toBe(64);
     expect(carGround(compiled, month(1))).toBe(second);
     expect(carGround(compiled, month(0))).not.toBe(first);
+  });
+});
+
+describe("how well a part goes on a car", () => {
+  const made = (id: string, mounting?: string) =>
+    variant(id, { ...always, ...(mounting ? { mounting } : {}) });
+  const { part } = compiledFrom(
+    smallHandbook({
+      features: [stateFeature("edge", ["square", "round"])],
+      variants: [made("two", "two"), made("three", "three"), made("four", "four"), made("any")],
+      rest: {
+        fits: [
+          { part: "three", car: "two", fit: "with-work", how: "Two holes more." },
+          { part: "two", car: "three", fit: "direct", how: "As it is." },
+        ],
+      },
+    }),
+  );
+  test("is averaged over what the car may be drilled for: wholly, a fifth with work, one in fifty by no means known (our judgement, no source)", () => {
+    const fits = (...asBuilt: readonly number[]) =>
+      [...mountingFits(part, Float64Array.from(asBuilt))].map((fit) => Number(fit.toFixed(10)));
+    expect(fits(1, 0, 0, 0)).toEqual([1, 0.2, 0.02, 1]);
+    expect(fits(0, 1, 0, 0)).toEqual([1, 1, 0.02, 1]);
+    expect(fits(0, 0, 1, 0)).toEqual([0.02, 0.02, 1, 1]);
+    expect(fits(0, 0, 0, 1)).toEqual([1, 1, 1, 1]);
+    expect(fits(0.3, 0.1, 0.1, 0)).toEqual([0.804, 0.324, 0.216, 1]);
+    expect(fits(0, 0, 0, 0)).toEqual([1, 1, 1, 1]);
   });
 });
 
