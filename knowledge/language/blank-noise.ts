@@ -20,8 +20,11 @@ const noise: readonly RegExp[] = [
   /(?<!\S)[^\s@]{1,64}@[^\s@]{1,255}/g,
   /[@#][\w-]{2,40}/g,
   /<[@#:][^>\s]{1,60}>/g,
-  /[\w -]{0,13}\u2022[\w\u2022 -]{0,16}/g,
+  // A masked chassis number; dots before a figure are a mark.
+  /(?:[\w-]{1,13}[ -]?)?\u2022{2,16}(?!\u2022| ?\d)[\w\u2022-]{0,16}|\w\u2022[\w\u2022-]{0,16}|\u2022[A-Za-z][\w\u2022-]{0,16}/g,
   /\b\d[\d,.]* ?(?:k )?miles?\b/gi,
+  // The stop of a shortened word ends no sentence, where its size goes on.
+  /(?<=\d ?(?:in|ins|cm|mm|ft))\.(?= (?:wide|high|tall|across|thick|long|deep|overall|over|between|tip to)\b)|(?<=\bapprox)\.(?= \d)/gi,
   // A metric thread ("M6 x 20", ISO 261) counts nothing.
   /\bm(?:[3-9]|1[0-2])s?(?: ?x ?\d+(?: ?mm)?|\b)/gi,
 ];
@@ -43,7 +46,6 @@ const sayings: readonly RegExp[] = [
   /\b(?:screw(?:ed)? (?:up|over|it|that|loose)|a screw loose|nuts and bolts of)\b/g,
   /\bcast (?:an eye|your eye|my eye|aside|doubt|a vote|your mind)\b/g,
   /\bpaint(?:ing)? (?:a|the|me a) picture\b/g,
-  /\bgive or take\b/g,
   /\bin the (?:rough|smooth) (?:part|bit|area|side|patch)\b/g,
   /\bgives? (?:me|you|us|him|her|no)\b/g,
   /\btouch wood\b/g,
@@ -55,13 +57,15 @@ const sayings: readonly RegExp[] = [
   // A comparison tells nothing by its object: "white as milk", "smooth as a plum".
   /(?<=\w )as an? (?!matter|result|rule|replacement|spare|pair|set|whole|lot|bit|few|good)(?:\w+ )?\w+/g,
   /(?<=\w )as (?:milk|coal|snow|soot|night|ice|glass|silk|anything|hell|rocks?|iron|houses|ditchwater|pitch|chalk|butter|nails)\b/g,
-  // One word between signs is meant otherwise: the "wood" of a printed film.
-  /(?<=\bthe |\ba |\ban |\bits? |\bthis |\bthird )"[a-z]+"/g,
+  // One word between signs is meant otherwise: the "wood" of a printed film. A letter is what a mark shows.
+  /(?<=\bthe |\ba |\ban |\bits? |\bthis |\bthird )"[a-z]{2,}"/g,
 ];
 
 /** Blanks noise and finds quoted lines ("> …"). Linear in the length; the patterns hold bounded repeats only. */
 export function blankNoise(shown: string): ReadableText {
   let text = shown;
+  // "Give or take 2 mm" says by how much a size may be out.
+  text = text.replace(/\bgive or take\b/gi, (found) => "+/-".padEnd(found.length));
   for (const pattern of noise) text = text.replace(pattern, (found) => " ".repeat(found.length));
   const lower = text.replace(/[A-Z]/g, (letter) => letter.toLowerCase());
   for (const pattern of sayings) text = blankWhere(text, lower, pattern);

@@ -78,7 +78,7 @@ export function marketOf(view: MessageView, said: readonly string[]): string | u
 const plainOne = /^(?:an? |the )?(?<adjective>[a-z]+) one$/;
 
 const aPlainOne =
-  /(?:\bcar(?: \w+){0,2}? (?:is|was)|^cars) (?:just |only )?an? (?:bog )?(?<adjective>[a-z]+) one\b/;
+  /(?:\bcar(?: \w+){0,2}? (?:is|was)|^cars) (?:just |only )?an? (?:bog )?(?<adjective>[a-z]+)(?: one\b|$)/;
 const myPlainOne = /^(?:mines|mine is) (?:just |only )?an? (?:bog )?(?<adjective>[a-z]+) one\b/;
 
 function isPartSpokenOf(view: MessageView): boolean {

@@ -44,7 +44,7 @@ export function readCar(view: MessageView): readonly CarFinding[] {
       ...(isLoose ? [{ about: "loose-part" as const, words }] : []),
     ];
   });
-  return lastOfKind([...named, ...told]);
+  return lastOfKind([...withoutChoices(view, named), ...told]);
 }
 
 /** "First owner, bought it at the dealer in 77": it is the car. */
@@ -195,12 +195,36 @@ function modelWithin(view: MessageView, { phrase }: Spotted): string | undefined
   return held.length === 1 ? only?.id : undefined;
 }
 
+/** "Isn't a Touring"; but "no, a Mk2" and "Mk1, no Mk2" put right. */
 function isDeniedBefore(view: MessageView, from: number): boolean {
+  const first = view.clauses[view.clauseOf[from] ?? 0]?.from ?? 0;
   const before = view.tokens
-    .slice(Math.max(0, from - 3), from)
+    .slice(Math.max(first, from - 3), from)
     .map((token) => token.folded)
     .join(" ");
-  return /\b(?:not|isnt|no|wasnt)(?: an?| the)?$/.test(before);
+  if (
+    /^no(?: an?| the)?$/.test(before) &&
+    view.spotted.some(({ to, phrase }) => to < first && isOfCar(phrase))
+  )
+    return false;
+  return /\b(?:not|isnt|no|wasnt|converted to)(?: an?| the)?$/.test(before);
+}
+
+function isOfCar({ meanings }: Spotted["phrase"]): boolean {
+  return meanings.some(({ kind }) => kind === "model" || kind === "trim" || kind === "market");
+}
+
+/** "Either an S or a Touring": what is left open is not told. */
+function withoutChoices(view: MessageView, named: readonly CarFinding[]): readonly CarFinding[] {
+  const place = ({ words }: CarFinding): number => view.shown.indexOf(words);
+  const isLeftOpen = (one: CarFinding, other: CarFinding): boolean => {
+    if (one.about !== other.about || !("id" in one && "id" in other) || one.id === other.id) return false;
+    const [first, last] = place(one) <= place(other) ? [one, other] : [other, one];
+    return /^ ?,?(?: (?:a|an|the|car|market))* ?(?:\bor\b|\/)[^.;,]{0,12}$/i.test(
+      view.shown.slice(place(first) + first.words.length, place(last)),
+    );
+  };
+  return named.filter((each) => !named.some((other) => isLeftOpen(each, other)));
 }
 
 function lastOfKind(car: readonly CarFinding[]): readonly CarFinding[] {

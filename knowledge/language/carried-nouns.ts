@@ -22,7 +22,7 @@ export function observeCarriedNouns(
 ): readonly Observation[] {
   return view.clauses.flatMap((clause, at) => {
     const part = view.partOf[at];
-    const previous = view.clauses[at - 1];
+    const previous = view.clauses.slice(0, at).findLast(({ text }) => !correcting.test(text));
     if (part === undefined || previous === undefined || previous.sentence !== clause.sentence) return [];
     if ((negations[at] ?? []).length > 0 || told.some((each) => each.clause === at)) return [];
     const said = contentOf(view, clause.from, clause.to).filter((stem) => !besides.has(stem));
@@ -30,11 +30,16 @@ export function observeCarriedNouns(
     const nouns = contentOf(view, previous.from, previous.to).slice(-mostNouns);
     const meant = new Map(nouns.flatMap((noun) => statesNamed(view, part, [...said, noun])));
     const [only] = meant.values();
-    if (meant.size !== 1 || only === undefined || told.some((each) => each.feature === only.feature))
+    const known = previous === view.clauses[at - 1] ? told : [];
+    if (meant.size !== 1 || only === undefined || known.some((each) => each.feature === only.feature))
       return [];
     return [{ part, ...only, isDenied: false, clause: at, from: clause.from, to: clause.to }];
   });
 }
+
+/** "Two screws, wait, three": a word between that only puts right. */
+const correcting =
+  /^(?:no )?(?:wait|sorry|oops|actually|rather|correction|hang on|hold on|make that|er|erm)(?: no)?$/;
 
 function contentOf(view: MessageView, from: number, to: number): readonly string[] {
   const stems: string[] = [];

@@ -27,7 +27,7 @@ export function clausesOf(tokens: readonly Token[]): readonly Clause[] {
   let join: Join = "sentence";
   let sentence = 0;
   tokens.forEach((token, at) => {
-    const next = at === 0 ? undefined : joinAt(token, tokens[at + 1]);
+    const next = at === 0 ? undefined : joinAt(token, tokens[at + 1], tokens[at - 1]);
     if (next === undefined) return;
     clauses.push(clause(tokens, from, at - 1, join, sentence));
     if (next === "sentence") sentence += 1;
@@ -38,16 +38,25 @@ export function clausesOf(tokens: readonly Token[]): readonly Clause[] {
   return clauses;
 }
 
-function joinAt(token: Token, next: Token | undefined): Join | undefined {
+function joinAt(token: Token, next: Token | undefined, before: Token | undefined): Join | undefined {
   if (token.breakBefore === "sentence") return "sentence";
+  return isOneTurn(before?.folded ?? "", token) ? undefined : joinWithin(token, next);
+}
+
+/** The join within a sentence. */
+function joinWithin(token: Token, next: Token | undefined): Join | undefined {
   const word = token.folded;
   if (cueWords.contrast.has(word) && next !== undefined)
     return word === "still" || word === "only" ? undefined : "contrast";
-  if (token.breakBefore === "comma") {
-    const opener = word === "and" ? next?.folded : word;
-    return opener !== undefined && cueWords.contrast.has(opener) ? "contrast" : "comma";
-  }
+  if (token.breakBefore === "comma")
+    return cueWords.contrast.has((word === "and" ? next?.folded : word) ?? "") ? "contrast" : "comma";
   return word === "and" || (word === "n" && !token.isCapital) ? "and" : undefined;
+}
+
+/** "A hundred and eight", "anything but smooth". */
+function isOneTurn(before: string, { folded: word, breakBefore }: Token): boolean {
+  if (breakBefore !== "none") return false;
+  return word === "and" ? /^(?:hundred|thousand)$/.test(before) : word === "but" && before === "anything";
 }
 
 function clause(tokens: readonly Token[], from: number, to: number, join: Join, sentence: number): Clause {

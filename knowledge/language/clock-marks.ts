@@ -67,7 +67,8 @@ const dots: readonly RegExp[] = [
     String.raw`(?<![\d/])(?<figure>\d)(?!\d),? (?:and |with |has |then )?${count} dots? ?(?<place>before|after|in front|left|right|behind)?`,
     "g",
   ),
-  /(?<![.\w\d/)\]"'])(?<signs>[.\u00b7\u2022\u2219*]{1,6} ?\d{1,2}|\d{1,2} ?[.\u00b7\u2022\u2219*]{2,6})(?![\w.])/g,
+  // Not the ".1" of "± .1" and ".5 mm".
+  /(?<![.\w\d/)\]"'])(?<!(?:\u00b1|\+ ?\/? ?-|[~\u2248]) ?)(?<signs>(?:[.\u00b7\u2022\u2219*] ?){1,6}\d{1,2}|\d{1,2} ?[.\u00b7\u2022\u2219*]{2,6})(?![\w.]| ?(?:mm|cm|in|inch|thou|kg|lbs?|oz)\b|")/g,
 ];
 
 /** Told marks of a lower-case readable text; clocks first, no overlaps. */
@@ -111,7 +112,8 @@ function yearFigures(said: string): string {
 
 function dotMark(groups: Groups): Pick<ToldMark, "written" | "form"> | undefined {
   const signs = groups.signs;
-  if (signs !== undefined) return { written: signs.replace(/[\u2022*]/g, "."), form: "glass-dots" };
+  if (signs !== undefined)
+    return { written: signs.replace(/[\u2022*]/g, ".").replace(/\. (?=\.)/g, "."), form: "glass-dots" };
   const isAfter = /after|behind|right/.test(groups.place ?? "after");
   const figure = groups.figure ?? "";
   const told = groups.count ?? "";

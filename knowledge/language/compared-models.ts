@@ -15,8 +15,9 @@ export function isBesideAnotherModel(view: MessageView, { from, to, used, phrase
   const model = modelOf(phrase);
   const isAsked = view.stances[view.clauseOf[from] ?? 0]?.aside === "question" || /\bhearing\b/.test(before);
   if (isAsked && goesOnto.test(`${before} `)) return true;
-  // "Mk1, mk2": said and bettered.
-  const isNameAlone = clause?.from === from && clause.to === to;
+  // "Mk1, mk2", "Mk1, no Mk2": said and bettered.
+  const first = view.tokens[clause?.from ?? from]?.folded === "no" ? from - 1 : from;
+  const isNameAlone = clause?.from === first && clause.to === to;
   return (
     !isNameAlone &&
     view.spotted.some((other) => {

@@ -2,49 +2,27 @@
 // "between 79 and 81", "week 31 81". Own grammar: a general date reader finds full dates only and fills gaps from
 // today's clock.
 import { type Interval, yearInterval } from "../calendar/interval.ts";
-import { isoWeekInterval } from "../calendar/iso-week.ts";
-import { monthNumber } from "../calendar/month-name.ts";
-import { day, monthOf, nearby, span, week, widen } from "./date-spans.ts";
+import { day, isYearOfCars, monthOf, nearby, span, week, widen } from "./date-spans.ts";
+import {
+  type DateEra,
+  type DateForm,
+  fullYear,
+  type Groups,
+  month,
+  numberOf,
+  of,
+  unit,
+  year,
+} from "./date-words.ts";
 import { partOfDecade, partOfYear } from "./parts-of-year.ts";
+import { yearFirstForms, yearThenForms } from "./year-first-forms.ts";
 
-export type DateShape = "day" | "week" | "month" | "pair" | "season" | "range" | "year" | "short-year";
-
-/** What two-figure years are completed from: the nearest year to the cars' era, never after today. */
-export interface DateEra {
-  readonly production: Interval;
-  readonly today: Interval;
-}
-
-/** One form: a pattern with named groups, and the interval that its groups give. */
-export interface DateForm {
-  readonly shape: DateShape;
-  readonly pattern: RegExp;
-  readonly read: (groups: Groups, era: DateEra) => Interval | undefined;
-}
-type Groups = Readonly<Record<string, string | undefined>>;
-
-const month = (name: string): string =>
-  String.raw`(?<${name}>jan(?:uary)?|feb(?:r?u\w{0,5})?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?|sept?(?:em\w{0,4})?|oct(?:o?b\w{0,3})?|nov(?:em\w{0,4})?|dec(?:em\w{0,4})?)\b\.?`;
-const unit =
-  "mm|millim\\w*|cm|centim\\w*|kgs?|kilo\\w*|g|gr|grams?|grammes?|in(?! )|inch|inches|lbs?|oz|ft|thou|mil";
-const year = (name: string): string =>
-  String.raw`(?<${name}>'?\d{2}|(?:19|20)\d{2})(?![\d/"]|[.,]\d|-\d| ?(?:${unit})\b)`;
-const of = `(?:,? ?(?:of|in) |,? ?[-/]? ?|, ?)`;
 const part = `(?<part>very early|very late|early to mid|mid to late|early|mid(?:dle)?(?: of| part of)?|late(?: in)?|(?:the )?(?:beginning|start) of|(?:the )?end of|(?:the )?first half of|(?:the )?second half of|first quarter of|second quarter of|third quarter of|(?:last|fourth) quarter of|q1|q2|q3|q4|spring(?: of)?|summer(?: of)?|autumn(?: of)?|fall(?: of)?|winter(?: of)?|easter|christmas)`;
 const about = String.raw`(?:\b(?<about>about|around|circa|c\.?|ca\.?|approx(?:imately)?\.?|roughly)|(?<sign>~)) ?`;
 
 /** All forms, the more particular first: what one has taken no later one reads. */
 export const dateForms: readonly DateForm[] = [
-  {
-    shape: "day",
-    pattern: /\b(?<y>(?:19|20)\d\d)-(?<m>\d\d)-(?<d>\d\d)\b/g,
-    read: ({ y, m, d }) => day(Number(y), Number(m), Number(d)),
-  },
-  {
-    shape: "week",
-    pattern: /\b(?<y>(?:19|20)\d\d)-?w(?<w>\d\d)\b/g,
-    read: ({ y, w }) => isoWeekInterval(Number(y), Number(w)),
-  },
+  ...yearFirstForms,
   {
     shape: "day",
     pattern: new RegExp(
@@ -78,14 +56,17 @@ export const dateForms: readonly DateForm[] = [
   {
     shape: "week",
     pattern: new RegExp(
-      String.raw`\b(?:week|wk|w)\.? ?(?:no\.? ?|number )?(?<w>\d{1,2})(?:,? ?(?:of|in|and|year|yr)?,? ?(?:the )?(?:year )?|[/.-])${year("y")}`,
+      String.raw`\b(?<w>\d{1,2})(?:(?:st|nd|rd|th),? (?:week|wk)|\. ?kw),?(?: of| in)? ${year("y")}`,
       "g",
     ),
     read: ({ w, y }, era) => week(fullYear(y, era), Number(w)),
   },
   {
     shape: "week",
-    pattern: new RegExp(String.raw`\b(?<w>\d{1,2})(?:st|nd|rd|th) week(?: of| in)? ${year("y")}`, "g"),
+    pattern: new RegExp(
+      String.raw`\b(?:week|wk|kw|w)\.? ?(?:no\.? ?|number )?(?<w>\d{1,2})(?:,? ?(?:of|in|and|year|yr)?,? ?(?:the )?(?:year )?|[/.-])${year("y")}`,
+      "g",
+    ),
     read: ({ w, y }, era) => week(fullYear(y, era), Number(w)),
   },
   {
@@ -109,11 +90,7 @@ export const dateForms: readonly DateForm[] = [
     read: ({ m, y, about: loosely, sign }, era) =>
       widen(monthOf(fullYear(y, era), numberOf(m)), (loosely ?? sign) === undefined ? 0 : 1),
   },
-  {
-    shape: "month",
-    pattern: /(?<![\d/.,-])(?<y>(?:19|20)\d\d)[-/](?<m>0[1-9]|1[0-2])(?![\d/]|-\d)/g,
-    read: ({ y, m }) => monthOf(Number(y), Number(m)),
-  },
+  ...yearThenForms,
   {
     shape: "range",
     pattern: new RegExp(
@@ -125,7 +102,7 @@ export const dateForms: readonly DateForm[] = [
   {
     shape: "pair",
     pattern:
-      /(?<![\d/.,-])(?<m>\d{1,2}) ?[/-] ?(?<y>(?:19|20)\d\d|'?\d\d)(?![\d/]|(?<=[/-](?:16|32|64))"|-\d|[.,]\d| ?(?:in(?! (?:the|a|pencil|ink|crayon|chalk|resin|white|black|red|yellow|blue|raised|small|big|it|my|his|by|felt|biro|marker|pen|wax|grease|paint|tiny|neat))|inch|inches|mm|cm|th)\b)/g,
+      /(?<![\d/.,-])(?<m>\d{1,2}) ?[/-] ?(?<y>(?:19|20)\d\d|'?\d\d)(?![\d/]|(?<=[/-](?:16|32|64))"|-\d|[.,]\d| ?(?:in(?! (?:the|a|pencil|ink|crayon|chalk|resin|white|black|red|yellow|blue|raised|small|big|it|my|his|by|felt|biro|marker|pen|wax|grease|paint|tiny|neat))|inch|inches|mm|cm|ths?)\b)/g,
     read: ({ m, y }, era) => monthOf(fullYear(y, era), Number(m)) ?? week(fullYear(y, era), Number(m)),
   },
   {
@@ -156,11 +133,14 @@ export const dateForms: readonly DateForm[] = [
     read: ({ m, y }, era) => monthOf(fullYear(y, era), Number(m)),
   },
   {
-    // "Hub face stamped 2280", "stamp: 0479".
+    // "Hub face stamped 2280", "stamp: 0479"; "stamped 1981" is the year.
     shape: "pair",
     pattern:
       /(?<=\b(?:stamp(?:ed)?|punched|date code)\b(?: (?:is|on|in|my|the|steering|wheel|says|reads|it|with|face|hub|spoke)){0,5}[: ]{1,2})(?<m>\d\d)(?<y>[6-9]\d)(?![\w/]|[.,-]\d)/g,
-    read: ({ m, y }, era) => monthOf(fullYear(y, era), Number(m)) ?? week(fullYear(y, era), Number(m)),
+    read: ({ m, y }, era) =>
+      isYearOfCars(`${m}${y}`, era.production)
+        ? undefined
+        : (monthOf(fullYear(y, era), Number(m)) ?? week(fullYear(y, era), Number(m))),
   },
   {
     shape: "pair",
@@ -203,24 +183,6 @@ export const dateForms: readonly DateForm[] = [
     read: ({ y }, era) => yearInterval(fullYear(y, era)),
   },
 ];
-
-/** "'81" and "81" complete to the century nearest the middle of production, not after today. */
-export function fullYear(written: string | undefined, era: DateEra): number {
-  const figures = (written ?? "").replace("'", "");
-  const value = Number(figures);
-  if (figures.length !== 2) return value;
-  const middle = (era.production.from + era.production.to) / 24;
-  const possible = [1900 + value, 2000 + value].filter((each) => 12 * each < era.today.to);
-  return possible.reduce(
-    (best, each) => (Math.abs(each - middle) < Math.abs(best - middle) ? each : best),
-    possible[0] ?? 1900 + value,
-  );
-}
-
-/** 1 to 12; 0, which is no month, for anything else. */
-function numberOf(name: string | undefined): number {
-  return monthNumber(name ?? "") ?? 0;
-}
 
 /** "79 to 81", "late 79 or early 80", "1979-81"; "11/81" and other pairs that are no two years are not read here. */
 function readYearRange(groups: Groups, era: DateEra): Interval | undefined {

@@ -2,7 +2,8 @@
 import { type Interval, monthInterval } from "../calendar/interval.ts";
 import { monthNumber } from "../calendar/month-name.ts";
 import type { Span } from "./blank-noise.ts";
-import { type DateEra, type DateForm, type DateShape, dateForms } from "./date-forms.ts";
+import { dateForms } from "./date-forms.ts";
+import type { DateEra, DateForm, DateShape } from "./date-words.ts";
 
 export interface DatePhrase extends Span {
   readonly interval: Interval;

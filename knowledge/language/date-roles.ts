@@ -1,10 +1,11 @@
 // Which date a date phrase is: the car's build, its model year, a mark on the part, or somebody's errand ("bought
 // it in 95"). The nearest cue decides; a date never fills two roles, and without a cue it fills none.
 import type { Interval } from "../calendar/interval.ts";
-import { intersect, monthStart } from "../calendar/interval.ts";
+import { intersect, monthStart, yearInterval } from "../calendar/interval.ts";
 import type { DateFeature } from "../handbook/schema.ts";
 import { decodeDateMark } from "../trade/decode-date-mark.ts";
 import type { DatePhrase } from "./date-phrases.ts";
+import { isYearOfCars, span } from "./date-spans.ts";
 
 /** A decade is what something looks like, not what stands on it. */
 const longestMark = 60;
@@ -142,11 +143,30 @@ export function modelYearInterval(year: number): Interval {
   return { from: monthStart(year - 1, 8), to: monthStart(year + 1, 1) };
 }
 
-/** "First registered in November 81": built in the half year up to then; common practice, no source. */
-export function builtInterval(phrase: DatePhrase, text: string): Interval {
-  const isRegistered = /\b(?:registered|first reg\w*)\b[^.;]{0,20}$/.test(sentenceBefore(text, phrase.start));
-  return isRegistered ? { from: phrase.interval.from - 6, to: phrase.interval.to } : phrase.interval;
+/**
+ * The time in which a car was built that somebody dates so: "first registered in November 81" is the half year up to then
+ * (common practice, no source), "before 1980" and "after 1981" reach to the ends of production. Undefined for no time at all.
+ */
+export function builtInterval(phrase: DatePhrase, text: string, production: Interval): Interval | undefined {
+  const { from, to } = phrase.interval;
+  const before = sentenceBefore(text, phrase.start);
+  if (isRegistration(phrase, text)) return { from: from - 6, to };
+  if (/\b(?:years?|months?|weeks?) (?:before|after) $/.test(before)) return undefined;
+  const { earlier, upTo, later, onwards } = bound.exec(before)?.groups ?? {};
+  if (earlier !== undefined) return span(production, { from: production.from, to: from });
+  if (upTo !== undefined) return span(production, { from: production.from, to });
+  if (later !== undefined) return span({ from: to, to }, production);
+  return onwards === undefined ? phrase.interval : span({ from, to }, production);
 }
+
+/** Whether a date is that of a registration, which follows the building. */
+export function isRegistration(phrase: DatePhrase, text: string): boolean {
+  return /\b(?:registered|first reg\w*)\b[^.;]{0,20}$/.test(sentenceBefore(text, phrase.start));
+}
+
+/** "No earlier than", "up to", "before", "after" a date. */
+const bound =
+  /\b(?:(?<onwards>(?:no|not) earlier than)|(?<upTo>(?:no|not) later than|until|up to|by(?: the end of)?)|(?<earlier>before|prior to|earlier than|pre)|(?<later>after|later than|post))[ -](?:the )?$/;
 
 /** All readings of a written mark that suit the feature's forms, weights even; the phrase's own date when none does. */
 export function markReadings(
@@ -156,6 +176,7 @@ export function markReadings(
   production: Interval,
   today: Interval,
 ): readonly { readonly interval: Interval; readonly weight: number }[] {
+  if (isYearOfCars(written, production)) return [{ interval: yearInterval(Number(written)), weight: 1 }];
   const era = { from: production.from - 36, to: production.to + 12 };
   const all = decodeDateMark(written, { era: { from: production.from - 60, to: today.to }, today });
   const suited = all.filter((reading) => feature.forms.includes(reading.form));

@@ -1,6 +1,6 @@
 // The stretches of time that the forms of dates make of their figures; undefined for what no calendar has.
 import { isCivilDay } from "../calendar/civil-day.ts";
-import { dayInterval, type Interval, monthInterval } from "../calendar/interval.ts";
+import { dayInterval, type Interval, monthInterval, yearInterval } from "../calendar/interval.ts";
 import { isoWeekInterval } from "../calendar/iso-week.ts";
 
 /** A month; undefined for a number that is none. */
@@ -23,6 +23,11 @@ export function nearby(interval: Interval | undefined, production: Interval): In
   const isNear =
     interval !== undefined && interval.to > production.from - 60 && interval.from < production.to + 60;
   return isNear ? interval : undefined;
+}
+
+/** "1981": four figures that could be a week and a year are the year by themselves, if the cars were built about then. */
+export function isYearOfCars(written: string, production: Interval): boolean {
+  return /^(?:19|20)\d\d$/.test(written) && nearby(yearInterval(Number(written)), production) !== undefined;
 }
 
 /** From the beginning of the first to the end of the last; undefined unless that is forward. */

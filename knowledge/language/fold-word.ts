@@ -14,6 +14,11 @@ const spellings: readonly (readonly [RegExp, string])[] = [
   [/aluminum|alluminum|alluminium/, "aluminum"],
   [/^alu$|^ally$/, "aluminum"],
   [/^(?:fiberglas|grp|frp)$/, "fiberglass"],
+  [/^(?:dosent|dosnt|doesent|doesnot|dosn)$/, "doesnt"],
+  [/^havnt$/, "havent"],
+  [/^hasent$/, "hasnt"],
+  [/^is(?:i|e)nt$/, "isnt"],
+  [/^carnt$/, "cant"],
   [/^pics?$|^photos?$/, "photograph"],
   [/^(?:single|sole)$/, "one"],
   [/^(?:twin|dual|double|pair|couple)$/, "two"],
@@ -56,7 +61,9 @@ const shorthand: Readonly<Record<string, string>> = {
   "half a dozen": "six",
   "a dozen": "twelve",
   cond: "condition",
+  "n/a": "inapplicable",
 };
+const tens = "twenty thirty forty fifty sixty seventy eighty ninety".split(" ");
 
 /** The number a folded word stands for ("two" is 2), or undefined. */
 export function numberOf(folded: string): number | undefined {
@@ -70,6 +77,8 @@ export function foldWord(word: string): string {
   const bare = word.normalize("NFKD").replace(/\p{M}/gu, "").toLowerCase().replace(/'/g, "");
   const small = /^0?[1-9]\d?$/.test(bare) ? numberWords[Number(bare)] : undefined;
   if (small !== undefined) return small;
+  const [ten = "", one = ""] = bare.split(/[ -]/);
+  if (tens.includes(ten) && one !== "") return `${tens.indexOf(ten) + 2}${numberWords.indexOf(one)}`;
   const known = wordIn(shorthand, bare) ?? wordIn(ordinals, bare) ?? wordIn(romanFigures, bare);
   if (known !== undefined) return known;
   return spellings.reduce((spelt, [pattern, plain]) => spelt.replace(pattern, plain), bare);

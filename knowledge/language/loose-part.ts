@@ -25,7 +25,7 @@ const offered =
 
 /** Come to its owner: what stands between the verb and the place must be the part or a word for it. */
 const come =
-  /\b(?<verb>bought|got|found|won|scored|grabbed|acquired|snagged|rescued|purchased|collected|picked(?: up)?|came)\b(?<what>(?: (?!and\b|but\b|with\b)\w+){0,8}?) (?<place>(?:up|off|from|at|on|in|out of|for|online|second ?hand|used)\b(?: \w+){0,5})/g;
+  /\b(?<verb>bought|got|found|won|scored|grabbed|acquired|snagged|rescued|purchased|collected|picked(?: up)?|came)\b(?<what>(?: (?!and\b|but\b|with\b)\w+){0,8}?) (?<place>(?:up|off|from|at|on|in|out of|for|online|second ?hand|used|behind|under|beneath|inside|beside|among|amongst)\b(?: \w+){0,5})/g;
 const meansPart = /\bparts?\b/;
 const pronoun =
   /^(?: (?:up|both|all|two|half))*(?: (?:it|this|these|them|one|some|that|mine|both)(?: one| two)?)?$/;
@@ -43,7 +43,11 @@ const subject =
 /** "Bought it in 80": when, not where. */
 const sometime =
   /^(?:in|on|at|for) (?:\d|(?:the |last |this |early |late )*(?:january|february|march|april|may|june|july|august|september|october|november|december|spring|summer|autumn|winter|\w+day|sixties|seventies|eighties|nineties)\b)/;
-const somewhere = /^(?:in|at|on) (?:an?|the|my|his|her|our|their)\b/;
+const somewhere =
+  /^(?:in|at|on|behind|under|beneath|inside|beside|among|amongst) (?:an?|the|my|his|her|our|their)\b/;
+/** "Found it behind the Volvo": what was known and only lay there. */
+const mislaid = /^ (?:it|them|mine|that|both)\b/;
+const hidden = /^(?:behind|under|beneath|inside|beside|among)/;
 const boughtPart =
   /\b(?:just bought|i bought|ive bought|have bought) (?:a|an|this|these|one|two|some)(?: \w+){0,4}? (?:parts?)\b|\bjust bought (?:one|this|these)$/;
 
@@ -121,7 +125,7 @@ function isImplied(view: MessageView, at: number): boolean {
 function comesToOwner(view: MessageView, text: string): boolean {
   return Array.from(text.replace(toldBy, "").matchAll(come)).some(({ groups, index }) => {
     const { verb = "", what = "", place = "" } = groups ?? {};
-    if (!isWhereSold(verb, place)) return false;
+    if (!isWhereSold(verb, what, place)) return false;
     if (meansPart.test(what)) return verb !== "found" || unknownYet.test(what);
     const before = text.replace(toldBy, "").slice(0, index);
     if (!pronoun.test(what) || (what === "" && !(verb !== "found" && subject.test(before)))) return false;
@@ -134,9 +138,9 @@ function comesToOwner(view: MessageView, text: string): boolean {
 const toldBy =
   /\b(?:bought|got) (?:it|this|them|mine) (?:from|off) (?:said|says|told|tells|reckon\w*|sw(?:ore|ears)|claim\w*)\b/g;
 
-function isWhereSold(verb: string, place: string): boolean {
+function isWhereSold(verb: string, what: string, place: string): boolean {
   if (seller.test(place)) return true;
-  if (verb === "found") return somewhere.test(place);
+  if (verb === "found") return somewhere.test(place) && !(mislaid.test(what) && hidden.test(place));
   // "Picked up", not "picked at the paint".
   const isTaken = !verb.startsWith("picked") || verb.endsWith("up") || place.startsWith("up");
   return paid.test(verb) && isTaken && !sometime.test(place);

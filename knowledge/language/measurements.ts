@@ -28,6 +28,7 @@ export function attachQuantities(view: MessageView, quantities: readonly Quantit
     const clause = view.clauseOf[Math.max(at, tokenAt(view, quantity.end) - 1)] ?? view.clauseOf[at] ?? 0;
     const isCounted = quantity.unit === null && view.phrasesAt.has(at);
     if (view.stances[clause]?.aside !== undefined || isCounted || isOfAnother(view, clause)) continue;
+    if (quantity.isDenied) continue;
     const chosen = chooseFeature(view, quantity, at, clause) ?? repeated(quantity, last);
     if (chosen !== undefined) {
       last = { chosen, quantity };

@@ -1,6 +1,7 @@
 // Which words of a clause stand under a negation. The scope runs from the cue to the end of its clause, or to the
 // word where the speaker starts anew ("no mark it has two screws"); idioms that only look negative are excepted.
 import type { Clause } from "./clauses.ts";
+import { isCorrectingNo } from "./correcting-no.ts";
 import { cueWords } from "./cue-words.ts";
 import { numberOf } from "./fold-word.ts";
 import type { Spotted } from "./spot-terms.ts";
@@ -43,11 +44,20 @@ export function negationsIn(
 
 function denies(tokens: readonly Token[], at: number, clause: Clause): boolean {
   const word = foldedAt(tokens, at);
+  if (isTurnedRound(tokens, at)) return true;
   if (!cueWords.negations.has(word) || isNumberSign(tokens, at) || isBareNo(word, at, clause)) return false;
+  if (isCorrectingNo(tokens, at)) return false;
   if (isHarmless(textFrom(tokens, at, clause.to))) return false;
   const isSplit = word === "not" && at > clause.from;
   return !(isSplit && isHarmless(textFrom(tokens, at - 1, clause.to)));
 }
+
+/** "Anything but smooth", "far from smooth"; "far from the edge" is a place. "More than two" is not two. */
+function isTurnedRound(tokens: readonly Token[], at: number): boolean {
+  return turnedRound.test(textFrom(tokens, at, at + 2)) && !/^(?:no|not)$/.test(foldedAt(tokens, at - 1));
+}
+const turnedRound =
+  /^(?:non \w|anything but |(?:hardly|scarcely) (?!any\b|there\b|seen\b|\w+(?:ed|ible|able)\b)|far from (?!(?:the|my|its|it|here|there|an?)\b)|(?:more|fewer|less|rather) than (?:two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)\b)/;
 
 function isHarmless(ahead: string): boolean {
   return harmless.test(ahead) || unseen.test(ahead);
@@ -63,6 +73,7 @@ function isNumberSign(tokens: readonly Token[], at: number): boolean {
   const before = foldedAt(tokens, at - 1);
   // "6 no. screws" is a drawing office's count.
   if (numberOf(before) !== undefined && foldedAt(tokens, at) === "no") return true;
+  if (foldedAt(tokens, at) === "no" && foldedAt(tokens, at + 1) === "of") return true;
   const isLabel = /^(?:part|serial|chassis|casting|model|engine|car|body|phone|frame|mold|drawing)$/.test(
     before,
   );

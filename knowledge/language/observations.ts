@@ -72,7 +72,8 @@ export function observeStates(view: MessageView, negations: readonly (readonly N
 function isEmphatic(view: MessageView, spotted: Spotted, denial: Negation): boolean {
   const denies = (at: number): boolean => cueWords.negations.has(foldedAt(view.tokens, at));
   return (
-    spotted.used.some(denies) && /^(?:no|nor|never|dont|didnt|cant)$/.test(foldedAt(view.tokens, denial.cue))
+    spotted.used.some(denies) &&
+    /^(?:no|nor|never|dont|doesnt|didnt|cant|aint|hasnt|havent)$/.test(foldedAt(view.tokens, denial.cue))
   );
 }
 

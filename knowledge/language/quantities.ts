@@ -2,8 +2,10 @@
 // "between 41 and 42", "about". Own grammar: general unit packages fail on fractions, thousands and compounds.
 // Half-widths: half of the last place said, 1/(2n) for a fraction of n, half the range; "about" doubles it.
 import type { Instrument, MeasurementUnit } from "../evidence/report.ts";
+import { convertUnits } from "../trade/units.ts";
 import type { Span } from "./blank-noise.ts";
 import { instrumentNear } from "./instrument-near.ts";
+import { denied, isFootOf, isNoSize, isPreposition, loosely, looselyAfter } from "./no-sizes.ts";
 import { numberForm as number, type ParsedNumber, parseNumber, shareOf } from "./written-numbers.ts";
 
 export interface Quantity extends Span {
@@ -14,6 +16,8 @@ export interface Quantity extends Span {
   readonly instrument?: Instrument;
   /** The thirty characters behind it. */
   readonly after: string;
+  /** Present when it is said that the size is not this. */
+  readonly isDenied?: true;
 }
 
 const unitWord = `(?:mm|millimet(?:er|re)s?|mils?|cm|cms|centimet(?:er|re)s?|met(?:er|re)s?|m|inch(?:es)?|zoll|ins?|"|''|ft|foot|feet|'|thou|kgs?|kilos?|kilogram(?:me)?s?|grams?|gramm(?:es?)?|gr|g|lbs?|pounds?|oz|ounces?)`;
@@ -21,7 +25,7 @@ const spread = String.raw`(?:-|to|and|or|\.\.)`;
 /** "Three foot eight": the inches need no name. */
 const spelledInches = "one|two|three|four|five|six|seven|eight|nine|ten|eleven";
 const pattern = new RegExp(
-  String.raw`(?<![\w/.,'"•£$€]|\d[-:])(?<low>${number})(?: ?-? ?(?<lowUnit>${unitWord})(?![a-z\d]))?(?: ?${spread} ?(?<high>${number})(?: ?-? ?(?<unit>${unitWord})(?![a-z\d]))?)?(?: and an? (?<tail>half|quarter|bit|third)\b)?(?: ?(?:and )?(?<rest>${number}|(?<=\bf(?:oo|ee)?t (?:and )?)(?:${spelledInches}) ?) ?(?<restUnit>oz|ounces?|"|''|inch(?:es)?|ins?|grams?|gr?|cms?)?(?![a-z\d]))?`,
+  String.raw`(?<![\w/.,'"•£$€]|\d[-:])(?<low>${number})(?: ?-? ?(?<lowUnit>${unitWord})(?:(?![a-z\d])|(?<=\d ?(?:lbs?|ft|'))(?=\d)))?(?: ?(?:\u00b1|\+ ?\/? ?-) *(?<give>${number}|\.\d+)(?: ?(?<giveUnit>${unitWord})(?![a-z\d]))?)?(?: ?(?<spread>${spread}) ?(?<high>${number})(?: ?-? ?(?<unit>${unitWord})(?![a-z\d]))?)?(?: and an? (?<tail>half|quarter|bit|third)\b)?(?: ?(?:and )?(?<rest>${number}|(?<=\bf(?:oo|ee)?t (?:and )?)(?:${spelledInches}) ?) ?(?<restUnit>oz|ounces?|"|''|inch(?:es)?|ins?|grams?|gr?|cms?)?(?![a-z\d]))?`,
   "gi",
 );
 
@@ -38,30 +42,6 @@ const units: readonly (readonly [RegExp, MeasurementUnit, number])[] = [
   [/lb|pound/, "lb", 1],
   [/oz|ounce/, "oz", 1],
 ];
-
-const loosely =
-  /(?:\b(?:about|approx(?:imately)?\.?|around|roughly|circa|ca\.?|nearly|almost|some|say|maybe|probably|near enough|more or less|just (?:over|under|shy of)|a (?:bit|touch|hair|little|shade|smidge|fraction|whisker|tad) (?:over|under|more than|less than)|slightly (?:over|under|more than|less than))|~) ?(?:a |the )?$/i;
-const looselyAfter =
-  /^ ?(?:ish\b|or so\b|-ish\b|give or take|approx|roughly|ish|more or less|or thereabouts|odd\b)/i;
-const bounded =
-  /\b(?:less than|more than|under|over|at least|at most|up to|no (?:more|less) than|max(?:imum)?|min(?:imum)?) $/i;
-
-/** Money, time and shares are no sizes. */
-const noSize =
-  /^ ?(?:quid|euros?|bucks|dollars|pence|percent|%|years?|yrs?|weeks?|days?|hours?|hrs?|minutes?|mins?|ono\b|each\b)/i;
-/** Figures that name or number something, and roads. */
-const numbering =
-  /\b(?:drove|driven|walked|cycled|ends?|ending|starts?|starting|begins?|beginning|page|stall|post|lot|table|row|unit|hall|stand)(?: (?:in|with|on|at|no\.?|number))? $/i;
-/** How far something gives way is no size of it. */
-const givingWay =
-  /\b(?:deflects?|flex(?:es)?|bends?|moves?|squash(?:es)?|yields?|springs?|sags?|droops?|missed|play,?)(?: (?:by|of|about|around|only|maybe|some|nearly|roughly|a good|in|down|up|back|to)){0,3} $/i;
-/** "My scales only go to 2 kg": what the instrument has, not what was read. */
-const wholeRange =
-  /\b(?:scales?|tape|rule|ruler|calipers?)\b[^.;]{0,16}\b(?:goe?s?|stops?|ends?|runs out|gives? up|gave up|starts?)\b[^.;,\d]{0,12}\b(?:to|at) $/i;
-const weighing = /\bweigh(?:s|ed|ing)?(?: in)?(?: (?:at|about|around|only|some|just)){0,2} $/i;
-
-/** "In air 640 g, in water 400": what water leaves of a weight is no weight of the part. */
-const inWater = /\b(?:in|under) water(?:,|:)?(?: (?:it |its )?(?:is|was|weighs|weighed|reads|shows))? $/i;
 
 /** Most sizes read of one message. */
 const most = 60;
@@ -81,26 +61,21 @@ export function findQuantities(text: string): readonly Quantity[] {
 }
 
 function quantityOf(match: RegExpMatchArray, text: string): Quantity | undefined {
-  const groups = apart(match.groups ?? {});
   const start = match.index ?? 0;
-  const written = groups.unit ?? groups.lowUnit;
-  const isPlace =
-    written !== undefined &&
-    isPreposition(written, groups.low ?? "", text, start + match[0].length, groups.rest);
+  const before = text.slice(Math.max(0, start - 28), start);
+  const groups = apart(match.groups ?? {}, before);
+  const written = unitWritten(groups);
+  const isPlace = isPreposition(written, groups.low ?? "", text, start + match[0].length, groups.rest);
   const said = isPlace ? undefined : written;
   const low = parseNumber(groups.low ?? "");
   if (low === undefined) return undefined;
-  const before = text.slice(Math.max(0, start - 28), start);
   const end = start + lengthUsed(match[0], groups, isPlace);
-  if (bounded.test(before) && !loosely.test(before)) return undefined;
-  const base = readValue(low, groups, said, isBetween(before, groups));
-  if (
-    isFootOf(match[0], text.slice(end)) ||
-    base === undefined ||
-    isNoSize(base.unit, before, text.slice(end, end + 12))
-  )
-    return undefined;
-  const isLoose = loosely.test(before) || looselyAfter.test(text.slice(end, end + 16));
+  const base = within(readValue(low, groups, said, isBetween(before, groups)), groups);
+  const behind = text.slice(end, end + 30);
+  if (base === undefined || isFootOf(match[0], behind)) return undefined;
+  // "17 in the middle": the place stands apart from the figure.
+  if (isNoSize(base.unit, before, isPlace ? ` ${behind}` : behind)) return undefined;
+  const isLoose = loosely.test(before) || looselyAfter.test(behind.slice(0, 16));
   const instrument = instrumentNear(text, start, end, base.unit);
   return {
     start,
@@ -108,59 +83,39 @@ function quantityOf(match: RegExpMatchArray, text: string): Quantity | undefined
     value: base.value,
     halfWidth: base.halfWidth * (isLoose ? 2 : 1),
     unit: base.unit,
-    after: text.slice(end, end + 30),
+    after: behind,
     ...(instrument === undefined ? {} : { instrument }),
+    ...(denied.test(before) ? { isDenied: true as const } : {}),
   };
-}
-
-/** "One foot rubbed away": a foot of something, unless it goes on as a length. */
-function isFootOf(said: string, after: string): boolean {
-  return /^one foot$/i.test(said.trim()) && /^ (?:\w+ed|worn|broken|gone|missing)\b/.test(after);
-}
-
-function isNoSize(unit: MeasurementUnit | null, before: string, after: string): boolean {
-  if (wholeRange.test(before) || inWater.test(before)) return true;
-  if (unit === null)
-    return (
-      noSize.test(after) || numbering.test(before) || isListMark(before, after) || isOfSeries(before, after)
-    );
-  const isLength = /^(?:mm|cm|in)$/.test(unit);
-  return isLength && (givingWay.test(before) || weighing.test(before));
-}
-
-/** "3) front flange 4) no idea": what counts the items of a list. */
-function isListMark(before: string, after: string): boolean {
-  return after.startsWith(")") && !before.includes("(");
-}
-
-/** "Gaps go 60, 71, 58": three figures in a row are no one's size. */
-function isOfSeries(before: string, after: string): boolean {
-  return (
-    /^,? \d+, \d/.test(after) || /\d, \d+, $/.test(before) || (/\d, $/.test(before) && /^, \d/.test(after))
-  );
-}
-
-/** "17 in the middle", "31 in stencil": a place or a manner, not inches, unless the words of a size follow. */
-function isPreposition(
-  said: string,
-  number: string,
-  text: string,
-  end: number,
-  rest: string | undefined,
-): boolean {
-  if (said !== "in" || rest !== undefined || /[.,/]/.test(number)) return false;
-  return !/^(?:$|[^ ]| [^a-z]| (?:wide|high|tall|across|thick|long|deep|dia\w*|overall|at|over|from|tip|to|on|with|by|x|and|or|for|exactly|approx\w*|about|max\w*|is|so|but|rims?|wheels?|between|apart|off|as|i|it|its|measured|centres?|centers?)\b)/i.test(
-    text.slice(end, end + 24),
-  );
 }
 
 type Groups = Readonly<Record<string, string | undefined>>;
 
-/** "2 kilos and 350 grams": two figures of different units are no range; the second stands behind the first. */
-function apart(groups: Groups): Groups {
+/**
+ * "2 kilos and 350 grams", "9 mm and 1012 mm": two figures of different units, or of which the second is no larger or thrice as
+ * large, are no range; the second stands behind the first.
+ */
+function apart(groups: Groups, before: string): Groups {
   const { lowUnit, high, unit, ...others } = groups;
-  if (lowUnit === undefined || unit === undefined || unitSaid(lowUnit) === unitSaid(unit)) return groups;
-  return { ...others, lowUnit, rest: high, restUnit: unit };
+  const isOfOneUnit = lowUnit === undefined || unit === undefined || unitSaid(lowUnit) === unitSaid(unit);
+  if (isOfOneUnit && (isRange(groups) || isBetween(before, groups))) return groups;
+  return { ...others, lowUnit: lowUnit ?? unit, rest: high, restUnit: unit };
+}
+
+function isRange({ low, high, spread: joint }: Groups): boolean {
+  const [first, last] = [parseNumber(low ?? ""), parseNumber(high ?? "")];
+  if (first === undefined || last === undefined || joint !== "and") return true;
+  return last.value > first.value && last.value < 3 * first.value;
+}
+
+/** "1180 mm ± 2": the size within what its speaker says that it may be out by. */
+function within(base: Base | undefined, { give, giveUnit }: Groups): Base | undefined {
+  const out = parseNumber(give ?? "");
+  if (base === undefined || out === undefined) return base;
+  const [, unit, factor] = unitSaid(giveUnit);
+  const halfWidth =
+    unit === null || base.unit === null ? out.value : convertUnits(out.value * factor, unit, base.unit);
+  return halfWidth === undefined ? base : { ...base, halfWidth };
 }
 
 function lengthUsed(whole: string, groups: Groups, isPlace: boolean): number {
@@ -179,8 +134,12 @@ function isCompound(groups: Groups): boolean {
   const mayBe = (unit: MeasurementUnit): boolean => minor === null || minor === unit;
   if (major === "kg") return /^\d{3}$/.test(rest) && mayBe("g");
   if (factor === 100) return /^\d\d$/.test(rest) && mayBe("cm");
-  if (factor === 12) return mayBe("in");
+  if (factor === 12) return mayBe("in") && (parseNumber(rest.trim())?.value ?? 0) < 12;
   return major === "lb" && minor === "oz";
+}
+
+function unitWritten({ unit, lowUnit, giveUnit }: Groups): string | undefined {
+  return unit ?? lowUnit ?? giveUnit;
 }
 
 /** The entry of a unit as said; no unit at all for none. */

@@ -5,7 +5,14 @@ import type { Span } from "./blank-noise.ts";
 import { findToldMarks, type ToldMark } from "./clock-marks.ts";
 import { askedDate, standsAsMark, wholeAnswer } from "./date-answers.ts";
 import { type DatePhrase, findDates } from "./date-phrases.ts";
-import { builtInterval, isOfOtherThing, modelYearInterval, type RoleNames, roleOf } from "./date-roles.ts";
+import {
+  builtInterval,
+  isOfOtherThing,
+  isRegistration,
+  modelYearInterval,
+  type RoleNames,
+  roleOf,
+} from "./date-roles.ts";
 import { isConclusion, markFinding, meantBy, type WrittenMark, writtenMark } from "./mark-findings.ts";
 import { tokenAt } from "./measurements.ts";
 import type { CarFinding, FeatureFinding } from "./message-reading.ts";
@@ -57,21 +64,20 @@ export function readDates(view: MessageView, text: string, dates: DatesFound): D
   for (const mark of dates.told) addMark({ ...mark, meant: meantBy(mark, dates.phrases) });
   const used: DatePhrase[] = [];
   const marks: Span[] = [...dates.told];
-  const notYet: string[] = [];
   const car: CarFinding[] = [];
-  for (const phrase of dates.phrases) {
-    if (isTold(view, phrase, findings)) continue;
-    const role = isConclusion(text, phrase, marks) ? "none" : roleWithQuestion(view, phrase, text);
-    const isPast = phrase.interval.from < view.context.today.to;
-    if (!isPast && role === "built") notYet.push(view.shown.slice(phrase.start, phrase.end));
-    if (role === "none" || !isPast) continue;
+  const isPast = ({ interval }: DatePhrase): boolean => interval.from < view.context.today.to;
+  const notYet = dates.phrases
+    .filter((phrase) => !isPast(phrase) && roleWithQuestion(view, phrase, text) === "built")
+    .map(({ start, end }) => view.shown.slice(start, end));
+  for (const phrase of dates.phrases.filter(isPast)) {
+    const isSaid = isTold(view, phrase, findings) || isConclusion(text, phrase, marks);
+    const role = isSaid ? "none" : roleWithQuestion(view, phrase, text);
+    if (role === "none") continue;
     used.push(phrase);
-    if (role !== "mark") {
-      car.push(...carFinding(view, phrase, role, text));
-      continue;
-    }
-    marks.push(phrase);
-    addMark({ ...phrase, own: phrase.interval, written: writtenMark(phrase) });
+    if (role === "mark") {
+      marks.push(phrase);
+      addMark({ ...phrase, own: phrase.interval, written: writtenMark(phrase) });
+    } else if (!isSaidBetter(phrase, text, car)) car.push(...carFinding(view, phrase, role, text));
   }
   return { findings, car: lastOfKind(car), leftAside, notYet, used };
 }
@@ -83,6 +89,14 @@ function isNumber(view: MessageView, phrase: DatePhrase): boolean {
   return isYear && phrase.interval.to < from - monthsBefore;
 }
 const monthsBefore = 60;
+
+/** "Built June 81, registered 1982": what is said of the building says more, unless it is vaguer. */
+function isSaidBetter(phrase: DatePhrase, text: string, car: readonly CarFinding[]): boolean {
+  const length = phrase.interval.to - phrase.interval.from;
+  const isBuilt = (each: CarFinding): boolean =>
+    each.about === "built" && each.interval.to - each.interval.from <= length;
+  return isRegistration(phrase, text) && car.some(isBuilt);
+}
 
 /** A build date or model year, unless it is somebody's word or another car's. */
 function carFinding(
@@ -98,7 +112,10 @@ function carFinding(
   const production = productionSpan(view.lexicon.handbook.cars);
   const isOfTheCars = phrase.interval.to > production.from - 24 && phrase.interval.from < production.to + 24;
   if (!isOfTheCars) return [];
-  if (role === "built") return [{ about: "built", interval: builtInterval(phrase, text), words }];
+  if (role === "built") {
+    const interval = builtInterval(phrase, text, production);
+    return interval === undefined ? [] : [{ about: "built", interval, words }];
+  }
   const year = Math.floor(phrase.interval.from / 12);
   return [{ about: "model-year", year, interval: modelYearInterval(year), words }];
 }

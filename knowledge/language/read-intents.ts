@@ -75,6 +75,10 @@ function isPlainHere(
   at: number,
 ): boolean {
   if (particular === "how-to-check") return false;
+  // The "N" of "mark: N" answers nothing, nor does what goes on from a masked number: "WS-1047 it is".
+  const begins = view.tokens[view.clauses[at]?.from ?? 0]?.start ?? 0;
+  if (plain === "yes" && view.shown.slice(0, begins).endsWith("\u2022 ")) return false;
+  if (view.clauses.length > 1 && /^[ny]$/.test(view.clauses[at]?.text ?? "")) return false;
   if (plain === "what-fits" || plain === "where-from-here") return isAsking(view, at);
   return true;
 }

@@ -23,7 +23,7 @@ export interface Masked {
 
 const mark = "\u2022";
 const labelled =
-  /\b(?:(?:chassis|serial|vin|frame|vehicle|car|plate|commission|body)(?: ?(?:plate|number|numbers|no\.?|nos?|nr\.?|#|id))+|chassis|serial|vin|commission)(?: ?(?:is|reads?|says?|was|of|:|=|#|-|starts|ends|ending|in|number|no\.?))* ?#?(?<number>[a-z]{0,4}[ -]?\d[\da-z-]{2,18}\d)(?![\w-])/gi;
+  /\b(?:(?:chassis|serial|vin|frame|vehicle|car|plate|commission|body)(?: ?(?:plate|number|numbers|no\.?|nos?|nr\.?|#|id))+|number on the (?:chassis |car |vin |commission )?plate|chassis|serial|vin|commission)(?: ?(?:is|reads?|says?|was|of|:|=|#|-|starts|ends|ending|in|number|no\.?))* ?#?(?<number>[a-z]{0,4}[ -]?\d[\da-z-]{2,18}\d)(?![\w-])/gi;
 
 /** The text with every serial masked, and what each says. `text` is the shown text; the result may be as long. */
 export function maskSerials(text: string, cars: Cars, digest?: SerialDigest): Masked {

@@ -5,6 +5,7 @@ import { notThere, type ReportValue } from "../evidence/report.ts";
 import type { Feature, MeasurementFeature, StateFeature } from "../handbook/schema.ts";
 import { convertUnits } from "../trade/units.ts";
 import { generalWords, glueWords } from "./common-words.ts";
+import { isCorrectingNo } from "./correcting-no.ts";
 import { cueWords, wishCues } from "./cue-words.ts";
 import { numberOf } from "./fold-word.ts";
 import { cannotTell } from "./intents.ts";
@@ -17,6 +18,7 @@ import type { Quantity } from "./quantities.ts";
 import { statesLeft } from "./states-left.ts";
 import { foldedAt, type Token, tokenise } from "./tokens.ts";
 import { isOfKind, isUnreal } from "./unreal-cues.ts";
+import { corrections } from "./weigh-observations.ts";
 
 const fillers: ReadonlySet<string> = new Set(
   "its it is are they theyre the a an i think id say well er um oh ok okay just definitely probably maybe looks look like seems seem to be me on mine this that one ones sort kind of type option answer number letter sure pretty very quite mostly more or less bit little must would appears as far can see tell and so there sir mate thanks please yes yeah no".split(
@@ -118,7 +120,8 @@ function measured(
   { unit, instrument }: MeasurementFeature,
 ): ReportValue | undefined {
   const [only] = quantities;
-  if (quantities.length !== 1 || only === undefined || view.tokens.length > 8) return undefined;
+  if (quantities.length !== 1 || only === undefined || only.isDenied || view.tokens.length > 8)
+    return undefined;
   // "420 kg" is no thickness.
   if (only.unit !== null && convertUnits(1, only.unit, unit) === undefined) return undefined;
   return {
@@ -148,13 +151,24 @@ function toldByWord(view: MessageView, words: FeatureWords): ReportValue | undef
     isLastDenied = isDenied(view.tokens, at) || (isLastDenied && isAfterOr(view.tokens, at));
     (isLastDenied ? denied : told).add(state);
   });
-  const [only] = told;
-  if (told.size === 1 && only !== undefined) return { kind: "state", state: only };
+  const [only] = told.size > 1 && isPutRight(view) ? [...told].slice(-1) : told;
+  if ((told.size === 1 || isPutRight(view)) && only !== undefined) return { kind: "state", state: only };
   if (told.size > 0 || denied.size === 0 || words.feature.kind !== "states") return undefined;
   const left = statesLeft(words.feature, denied, sureWords(view));
   const [last] = left;
   if (left.length === 1 && last !== undefined) return { kind: "state", state: last };
-  return { kind: "weighed-states", weights: Object.fromEntries(left.map((state) => [state, 1])) };
+  return { kind: "weighed-states", weights: evenly(left) };
+}
+
+function evenly(states: readonly string[]): Readonly<Record<string, number>> {
+  return Object.fromEntries(states.map((state) => [state, 1]));
+}
+
+/** "Two, no three": the last stands. */
+function isPutRight({ tokens, clauses }: MessageView): boolean {
+  return (
+    tokens.some((_, at) => isCorrectingNo(tokens, at)) || clauses.some(({ text }) => corrections.test(text))
+  );
 }
 
 /** The words of the answer that stand under no negation. */
@@ -170,7 +184,7 @@ function isDenied(tokens: readonly Token[], at: number): boolean {
   for (let before = at - 1; left > 0; before -= 1) {
     if (tokens[before + 1]?.breakBefore !== "none") return false;
     const word = foldedAt(tokens, before);
-    if (word === "than" || cueWords.negations.has(word)) return true;
+    if (word === "than" || (cueWords.negations.has(word) && !isCorrectingNo(tokens, before))) return true;
     if (!articles.has(word)) left -= 1;
   }
   return false;
@@ -198,7 +212,7 @@ function yesOrNo(
   if (!intents.some((intent) => intent.kind === "yes") || present.length === 0) return undefined;
   const [only] = present;
   if (present.length === 1 && only !== undefined) return { kind: "state", state: only };
-  return { kind: "weighed-states", weights: Object.fromEntries(present.map((state) => [state, 1])) };
+  return { kind: "weighed-states", weights: evenly(present) };
 }
 
 function isOnlyNo(view: MessageView): boolean {

@@ -169,12 +169,30 @@ function isTogether(
 ): boolean {
   const places = chosen.map((each) => each.place);
   const between = gapsIn(places);
-  const isName = phrase.meanings.every((meaning) => meaning.kind === "part");
+  const isName = phrase.meanings.every(({ kind }) => /^(?:part|model|trim)$/.test(kind));
+  // "A Shrike at the autojumble with one" is no Shrike One.
+  if (isOfCar(phrase) && !placesBetween(used).every((at) => withinName.test(foldedAt(tokens, at))))
+    return false;
   if (between > (places.length > 1 && !isName ? 1 : 0) || (between > 0 && isParted(phrase, used, tokens)))
     return false;
   // "Mirror folds flat" is no flat mirror: turned round, the words must touch.
   if (between > 0 && places.length === 2 && (places[0] ?? 0) > (places[1] ?? 0)) return false;
   return !phrase.isOrdered || isInOrder(chosen);
+}
+
+/** Small words within a name of a car: "series one of the Shrike". */
+const withinName = /^(?:a|an|the|of)$/;
+
+/** The places from the first to the last that the phrase does not use. */
+function placesBetween(used: readonly number[]): readonly number[] {
+  const first = Math.min(...used);
+  return Array.from({ length: Math.max(...used) - first }, (_, step) => first + step).filter(
+    (at) => !used.includes(at),
+  );
+}
+
+function isOfCar({ meanings }: Phrase): boolean {
+  return meanings.every(({ kind }) => kind === "model" || kind === "trim");
 }
 
 function hasGap(chosen: readonly Slot[]): boolean {

@@ -23,7 +23,7 @@ export interface Token {
 const mostTokens = 1200;
 
 const wordPattern =
-  /\b[Hh]alf a dozen\b|\b[Aa] dozen\b|[Ww]\/[Oo]\b|[Ww]\/(?=\s|\w)|[Pp]\/[Nn]\b|\d+(?:st|nd|rd|th|ST|ND|RD|TH)\b|\d+|(?<![\p{L}\d])\p{Lu}(?:[ .]\p{Lu}){2,4}(?![\p{L}\d])|\p{L}[\p{L}\p{M}]*(?:'\p{L}+)*|[&+](?=\s)/gu;
+  /\b[Hh]alf a dozen\b|\b[Aa] dozen\b|[Ww]\/[Oo]\b|[Ww]\/(?=\s|\w)|[Pp]\/[Nn]\b|\b[Nn]\/[Aa]\b|(?<!\p{L})(?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)[ -](?:one|two|three|four|five|six|seven|eight|nine)(?!\p{L})|\d+(?:st|nd|rd|th|ST|ND|RD|TH)\b|\d+|(?<![\p{L}\d])\p{Lu}(?:[ .]\p{Lu}){2,4}(?![\p{L}\d])|\p{L}[\p{L}\p{M}]*(?:'\p{L}+)*|[&+](?=\s)/gu;
 
 /** The words of a text in order; never more than 1,200. */
 export function tokenise(text: string): readonly Token[] {
@@ -34,6 +34,8 @@ export function tokenise(text: string): readonly Token[] {
     const gap = text.slice(end, found.index);
     const last = tokens.at(-1);
     if (last !== undefined && gap.includes("?")) tokens[tokens.length - 1] = asked(last, gap);
+    if (last !== undefined && isOr(text, last, found[0], gap, found.index + found[0].length))
+      tokens.push({ ...last, folded: "or", stem: "or", start: end, end: end + 1, breakBefore: "none" });
     const isSpelled = /^\p{Lu}[ .]\p{Lu}[ .]/u.test(found[0]);
     const folded = foldWord(isSpelled ? found[0].replace(/[ .]/g, "") : found[0]);
     const start = found.index;
@@ -55,6 +57,13 @@ export function tokenise(text: string): readonly Token[] {
   return tokens;
 }
 
+/** "2-3 screws": two figures that follow each other, before a word, say one or the other. */
+function isOr(text: string, last: Token, figure: string, gap: string, end: number): boolean {
+  const [first, second] = [Number(text.slice(last.start, last.end)), Number(figure)];
+  if (gap !== "-" || second !== first + 1 || second > 12) return false;
+  return /^ \p{L}/u.test(text.slice(end, end + 2)) && !/[\w/.-]$/.test(text.slice(0, last.start));
+}
+
 /** The folded word at a place; empty where there is none. */
 export function foldedAt(tokens: readonly Token[], at: number): string {
   return tokens[at]?.folded ?? "";
@@ -70,8 +79,9 @@ function asked(token: Token, gap: string): Token {
 }
 
 /** `around`: the figure before a lone sign, the sign, and what follows; "44,5" and "5.5" are one number. */
-function breakIn(gap: string, around: string): Break {
+function breakIn(said: string, around: string): Break {
   if (/^\d[.,]\d$/.test(around)) return "none";
+  const gap = said.replace(/\+ ?\/? ?-/, " ");
   if (/[!?;\n]|\.(?:\s|$)|\.{2,}/.test(gap)) return "sentence";
   if (/[,:()\u2026|*]|\s[-/]\s/.test(gap) || /\s-+|-+\s/.test(gap)) return "comma";
   return "none";

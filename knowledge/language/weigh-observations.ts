@@ -15,7 +15,8 @@ export interface Weighed {
   readonly leftAside: readonly string[];
 }
 
-const corrections =
+/** Words by which a speaker puts right what they said. */
+export const corrections =
   /\b(?:sorry|i meant|i mean|correction|scratch that|make that|actually|rather|edit|oops|wait|no its|no it is|no theyre|on second|my mistake|should read|i was wrong|strike that|instead|turns out|but looking|on closer|looking (?:again|closer|better)|cleaned it|looked again|had another look|checked again)\b/;
 
 /** One finding a feature at most, in the order first said. */

@@ -8,16 +8,9 @@ import { groundNames } from "../../knowledge/language/grounds.ts";
 import type { JudgeTable } from "../../knowledge/language/judging.ts";
 import { messageGroundNames } from "../../knowledge/language/message-grounds.ts";
 import { plainDemoLexicon } from "../support/demo-lexicon.ts";
-import {
-  assertsState,
-  f1,
-  precision,
-  recall,
-  type ScoredMessage,
-  scoreMessage,
-} from "../support/score-corpus.ts";
-import { judgingOf, learning, unseenLexicon, wordsOf } from "./learning.ts";
-import { developmentMessages, folds, writerOf } from "./taught-messages.ts";
+import { judgingOf, learning, wordsOf } from "./learning.ts";
+import { developmentMessages, writerOf } from "./taught-messages.ts";
+import { figuresOf, scoredUnseen } from "./unseen-writers.ts";
 
 const plain = await plainDemoLexicon();
 const learnt = learning(plain, developmentMessages());
@@ -78,21 +71,9 @@ export const plainMessageWeights: JudgeWeights<MessageGroundName> = ${tableText(
   );
 }
 
-const scored: ScoredMessage[] = folds.flatMap((fold) => {
-  const lexicon = unseenLexicon(learnt, fold);
-  const own = learnt.messages.filter((message) => learnt.foldOf.get(writerOf(message)) === fold);
-  return lexicon === undefined ? [] : own.map((message) => scoreMessage(message, lexicon));
-});
-function print(name: string, messages: readonly ScoredMessage[]): void {
-  const empty = messages.filter(({ message }) => message.facts.length === 0);
-  process.stdout.write(
-    `${name}: ${messages.length} messages, F1 ${f1(messages).toFixed(4)}, precision ${precision(messages).toFixed(3)}, ` +
-      `recall ${recall(messages).toFixed(3)}; ${empty.filter(assertsState).length} of ${empty.length} without a fact assert a state\n`,
-  );
+const scored = scoredUnseen(learnt);
+for (const writer of learnt.foldOf.keys()) {
+  const own = scored.filter(({ message }) => writerOf(message) === writer);
+  process.stdout.write(figuresOf(writer, own).line);
 }
-for (const writer of learnt.foldOf.keys())
-  print(
-    writer,
-    scored.filter(({ message }) => writerOf(message) === writer),
-  );
-print("all", scored);
+process.stdout.write(figuresOf("all", scored).line);

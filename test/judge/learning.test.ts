@@ -5,16 +5,10 @@ import { learntJudging } from "../../knowledge/language/judging.ts";
 import { messageGroundNames } from "../../knowledge/language/message-grounds.ts";
 import { demoLexicon, plainDemoLexicon } from "../support/demo-lexicon.ts";
 import { isOrdinary } from "../support/ordinary-writers.ts";
-import {
-  assertsState,
-  f1,
-  precision,
-  recall,
-  type ScoredMessage,
-  scoreMessage,
-} from "../support/score-corpus.ts";
-import { judgingOf, learning, unseenLexicon, wordsOf } from "./learning.ts";
-import { developmentMessages, folds, writerOf } from "./taught-messages.ts";
+import type { ScoredMessage } from "../support/score-corpus.ts";
+import { judgingOf, learning, wordsOf } from "./learning.ts";
+import { developmentMessages } from "./taught-messages.ts";
+import { type Figures, figuresOf, scoredUnseen } from "./unseen-writers.ts";
 
 const minutes = 60_000;
 const plain = await plainDemoLexicon();
@@ -55,29 +49,16 @@ function expectSame(fitted: JudgeTable, kept: JudgeTable, names: readonly string
   });
 }
 
-function told(
-  name: string,
-  scored: readonly ScoredMessage[],
-): { readonly f1: number; readonly asserted: number } {
-  const empty = scored.filter(({ message }) => message.facts.length === 0);
-  const asserting = empty.filter(assertsState).length;
-  process.stdout.write(
-    `message corpus, ${name}: F1 ${f1(scored).toFixed(3)}, precision ${precision(scored).toFixed(3)}, ` +
-      `recall ${recall(scored).toFixed(3)} on ${scored.length} messages; ` +
-      `${asserting} of ${empty.length} without a fact assert a state\n`,
-  );
-  return { f1: f1(scored), asserted: asserting / empty.length };
+function told(name: string, scored: readonly ScoredMessage[]): Figures {
+  const figures = figuresOf(`message corpus, ${name}`, scored);
+  process.stdout.write(figures.line);
+  return figures;
 }
 
-// How people are read who taught the reader nothing: the words and the weights come from the writers of the other folds.
 test(
   "writers who taught nothing are read with an F1 of at least 0.925, those of near misses with 0.83; one message in sixty without a fact asserts a state",
   () => {
-    const scored: readonly ScoredMessage[] = folds.flatMap((fold) => {
-      const lexicon = unseenLexicon(learnt, fold);
-      const own = learnt.messages.filter((message) => learnt.foldOf.get(writerOf(message)) === fold);
-      return lexicon === undefined ? [] : own.map((message) => scoreMessage(message, lexicon));
-    });
+    const scored = scoredUnseen(learnt);
     const ordinary = told(
       "writers unseen",
       scored.filter(({ message }) => isOrdinary(message)),

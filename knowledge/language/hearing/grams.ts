@@ -3,6 +3,7 @@
  * stands, and what was asked before it. Marking denied words: Das and Chen, "Yahoo! for Amazon" (2001).
  */
 import { glueWords } from "../common-words.ts";
+import { isCorrectingNo } from "../correcting-no.ts";
 import { cueWords } from "../cue-words.ts";
 import type { MessageView } from "../message-view.ts";
 import { foldedAt, type Token } from "../tokens.ts";
@@ -77,9 +78,9 @@ function addWords(
 /** The word of each token as it is counted: its stem, "not …" within reach of a denial; undefined for small words. */
 export function countedWords(tokens: readonly Token[]): readonly (string | undefined)[] {
   let denied = 0;
-  return tokens.map(({ folded, stem, breakBefore }) => {
+  return tokens.map(({ folded, stem, breakBefore }, at) => {
     if (breakBefore !== "none") denied = 0;
-    if (cueWords.negations.has(folded)) {
+    if (cueWords.negations.has(folded) && !isCorrectingNo(tokens, at)) {
       denied = denialReach;
       return "not";
     }

@@ -298,7 +298,7 @@ test("a date of a tyre, a battery or a bill is no date of the car", () => {
 test("a car was built in the half year before it was first registered", () => {
   const interval = (text: string) => {
     const [date] = findDates(text, era);
-    return date && builtInterval(date, text);
+    return date && builtInterval(date, text, era.production);
   };
   const may = monthInterval(1981, 5);
   expect(interval("first registered in may 1981")).toEqual({ from: may.from - 6, to: may.to });

@@ -3,8 +3,8 @@
 import { describe, expect, test } from "vitest";
 import { formatInterval } from "../../../knowledge/calendar/date-text.ts";
 import { monthInterval, monthStart } from "../../../knowledge/calendar/interval.ts";
-import { type DateEra, fullYear } from "../../../knowledge/language/date-forms.ts";
 import { findDates } from "../../../knowledge/language/date-phrases.ts";
+import { type DateEra, fullYear } from "../../../knowledge/language/date-words.ts";
 import { wordings } from "../../support/wordings.ts";
 
 const era: DateEra = {

@@ -170,7 +170,7 @@ test.each([
   [
     "door-mirror",
     "it came to 2,7 +- 0,1 g/ml",
-    'door-mirror.housing cast-alloy "2,7 +- 0,1 g/ml" 1 | aside 0,1 g (several-readings)',
+    'door-mirror.housing cast-alloy "2,7 +- 0,1 g/ml" 1 | aside 2,7 +- 0,1 g (several-readings)',
   ],
   [
     "door-mirror",

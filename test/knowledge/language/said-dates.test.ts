@@ -2,8 +2,8 @@
 import { describe, expect, test } from "vitest";
 import { formatInterval } from "../../../knowledge/calendar/date-text.ts";
 import { monthInterval, monthStart } from "../../../knowledge/calendar/interval.ts";
-import { type DateEra, fullYear } from "../../../knowledge/language/date-forms.ts";
 import { findDates } from "../../../knowledge/language/date-phrases.ts";
+import { type DateEra, fullYear } from "../../../knowledge/language/date-words.ts";
 import { partOfDecade, partOfYear } from "../../../knowledge/language/parts-of-year.ts";
 
 const era: DateEra = {

@@ -62,6 +62,30 @@ const sizes: readonly (readonly [string, readonly string[]])[] = [
   ["17 in the middle", ["17±0.5 ?"]],
   ["17 in wide", ["17±0.5 in"]],
   ["5.5 in between the flanges", ["5.5±0.05 in"]],
+  ["44 in along", ["44±0.5 in"]],
+  ["31 in stencil", ["31±0.5 ?"]],
+  ["1180 \u00b1 1 mm", ["1180±1 mm"]],
+  ["3 mm \u00b1.1", ["3±0.1 mm"]],
+  ["46 in +/- 2 mm", ["46±0.07874 in"]],
+  ["1180 wide, +/- 2 mm", ["1180±0.5 ?"]],
+  ["1180 mm \u00b1 2 kg", ["1180±0.5 mm"]],
+  ["9 mm and 1012 mm", ["9±0.5 mm", "1012±0.5 mm"]],
+  ["9 and 1012 mm", ["9±0.5 mm", "1012±0.5 mm"]],
+  ["44-5 mm", ["44±0.5 mm"]],
+  ["1 180 mm", ["1180±0.5 mm"]],
+  [".5 mm", ["0.5±0.05 mm"]],
+  ["5/16ths of an inch", ["0.3125±0.03125 in"]],
+  ["17 3/8ths inch", ["17.375±0.0625 in"]],
+  ["4lb6oz", ["4.375±0.03125 lb"]],
+  ["3'10\"", ["46±0.5 in"]],
+  ["3ft10", ["46±0.5 in"]],
+  ["a hundred and eight mm", ["108±0.5 mm"]],
+  ["one thousand one hundred and eighty mm", ["1180±0.5 mm"]],
+  ["eleven hundred mm", ["1100±0.5 mm"]],
+  ["seventy five mm", ["75±0.5 mm"]],
+  ["four point five mm", ["4.5±0.05 mm"]],
+  ["two point seven five inches", ["2.75±0.005 in"]],
+  ["17 point 3 mm", ["17.3±0.05 mm"]],
 ];
 test.each(sizes)("%s", (text, expected) => {
   expect(said(text)).toEqual(expected);
@@ -157,4 +181,12 @@ describe("numbers in figures and words", () => {
     expect(shareOf("whole")).toBeUndefined();
     expect(shareOf("a bit")).toEqual({ value: 0.25, halfWidth: 0.125 });
   });
+});
+
+test("a size that is denied is read as such, and one that is bettered is not denied", () => {
+  const isDenied = (text: string) => findQuantities(text).map((each) => each.isDenied === true);
+  expect(isDenied("not 1180 but 1192 mm")).toEqual([true, false]);
+  expect(isDenied("1192 mm rather than 1180 mm")).toEqual([false, true]);
+  expect(isDenied("it isn't 1180 mm")).toEqual([true]);
+  expect(isDenied("1180 mm, no 1192 mm")).toEqual([false, false]);
 });
