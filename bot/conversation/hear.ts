@@ -82,7 +82,7 @@ export function hear(
     reading: pressed === undefined ? spoken : both(spoken, pressed, text.trim() === ""),
     isCut: (message.text ?? "").length > longestMessage,
     isEmpty: spoken.shownText.trim() === "" && pressed === undefined,
-    isNod: !/[\p{L}\p{N}]/u.test(text),
+    isNod: text.trim() !== "" && !/[\p{L}\p{N}]/u.test(text),
     hasPhotographs: (message.photographs ?? []).length > 0,
     isPressed: pressed !== undefined,
     isAboutCopies,
