@@ -70,7 +70,9 @@ export const commands: readonly Command[] = [
     "das Blatt nicht mehr zeigen",
     whole,
   ),
-  member("askkeeper", "ask a keeper", "hand your case to a keeper", "den Fall einem Kundigen geben", whole),
+  member("askkeeper", "ask a keeper", "hand your case to a keeper", "den Fall einem Kundigen geben", {
+    with: (words) => `ask a keeper: ${words}`,
+  }),
   member("reply", "reply", "reply to a keeper, by the case's number", "einem Kundigen antworten", {
     example: "4rz2-9kd1: it has three screws",
   }),

@@ -22,7 +22,7 @@ export function brokenLinks(
   const marks = new Map<string, Interval>();
   for (const fact of facts) {
     const hull = hullOf(fact);
-    if (hull && compiled.dates.has(fact.feature)) marks.set(fact.feature, hull);
+    if (hull) marks.set(fact.feature, hull);
   }
   const built = car.isLoosePart ? undefined : car.built;
   return [...marks].flatMap(([earlier, mark]): BrokenDateLink[] => {

@@ -22,10 +22,13 @@ export function carQuestions(
   built: Interval,
 ): readonly CarQuestion[] {
   if (car.isLoosePart) return [];
-  return carFields.flatMap((field): CarQuestion[] => {
-    const answers = field === "built" ? yearAnswers(built) : namedAnswers(compiled, car, field, built);
-    return answers.length < 2 ? [] : [{ kind: "car", id: `car.${field}`, field, answers }];
-  });
+  return carFields
+    .map((field) => ({
+      field,
+      answers: field === "built" ? yearAnswers(built) : namedAnswers(compiled, car, field, built),
+    }))
+    .filter(({ answers }) => answers.length > 1)
+    .map(({ field, answers }) => ({ kind: "car", id: `car.${field}`, field, answers }));
 }
 
 function yearAnswers(built: Interval): readonly PlannedCarAnswer[] {
@@ -47,9 +50,9 @@ function namedAnswers(
   built: Interval,
 ): readonly PlannedCarAnswer[] {
   const list = { model: "models", trim: "trims", market: "markets" } as const;
-  if (car[field] !== undefined || !compiled.fleet.spans.some((span) => span[list[field]].length > 0))
-    return [];
-  const possible = namesOf(compiled, car, field).filter((named) => wasMade(named, built));
+  const isOpen =
+    car[field] === undefined && compiled.fleet.spans.some((span) => span[list[field]].length > 0);
+  const possible = namesOf(compiled, car, field).filter((named) => isOpen && wasMade(named, built));
   return possible.map(({ id, name }) => ({ id, label: name, car: { [field]: id } }));
 }
 
@@ -103,8 +106,7 @@ function workOut(
 ): Float64Array {
   const { compiled } = belief;
   const width = question.answers.length;
-  const { size } = compiled.space;
-  const rows = new Float64Array(size * width);
+  const rows = new Float64Array(compiled.space.size * width);
   const shares = question.answers.map((answer) =>
     question.field === "built" ? productionShare(belief, answer.car.built) : 1,
   );
@@ -113,9 +115,9 @@ function workOut(
     const ground = carGround(compiled, { ...car, ...answer.car });
     const dated = read && dateLikelihood(compiled, ground, read);
     const share = shares[column] ?? 0;
-    for (let h = 0; h < size; h += 1) {
-      rows[h * width + column] = share * (ground.prior[h] as number) * (dated?.[h] ?? 1);
-    }
+    ground.prior.forEach((prior, h) => {
+      rows[h * width + column] = share * prior * (dated?.[h] ?? 1);
+    });
   });
   normaliseRows(rows, shares);
   return rows;

@@ -84,24 +84,23 @@ export function overClasses(classes: Classes, weights: Float64Array): Float64Arr
 export function heaviestFirst(weights: ArrayLike<number>): readonly number[] {
   const size = weights.length;
   const rising = Float64Array.from(weights).sort();
-  const taken = new Int32Array(size);
+  const taken = new Int32Array(size + 1);
   const indices = new Array<number>(size).fill(0);
-  for (let index = size - 1; index >= 0; index -= 1) {
-    const first = firstAtLeast(rising, weights[index] as number);
-    const place = first + (taken[first] as number);
-    taken[first] = (taken[first] as number) + 1;
-    indices[size - 1 - place] = index;
+  for (let index = 0; index < size; index += 1) {
+    const after = firstAbove(rising, weights[index] as number);
+    indices[size - after + (taken[after] as number)] = index;
+    taken[after] = (taken[after] as number) + 1;
   }
   return indices;
 }
 
-/** Where in a rising row the first value stands that is no less than `value`. */
-function firstAtLeast(rising: Float64Array, value: number): number {
+/** Where in a rising row the first value stands that is greater than `value`. */
+function firstAbove(rising: Float64Array, value: number): number {
   let low = 0;
   let high = rising.length;
   while (low < high) {
     const middle = (low + high) >>> 1;
-    if ((rising[middle] as number) < value) low = middle + 1;
+    if ((rising[middle] as number) <= value) low = middle + 1;
     else high = middle;
   }
   return low;

@@ -38,33 +38,19 @@ export function contradictionsOf(belief: Belief, firstVariant: number): readonly
     }))
     .filter((one) => one.isNeverTogether || one.misreadProbability > ALARM || one.conflictBans > ALARM)
     .sort((one, other) => other.misreadProbability - one.misreadProbability);
-  const without = flagged.length === 0 ? [] : belief.facts.map((fact) => beliefWithout(belief, fact));
   return flagged.map(({ fact, ...found }) => ({
     feature: fact.feature,
-    against:
-      foreign.get(fact.feature) ?? atOddsWith(belief, fact, { misread: found.misreadProbability, without }),
+    against: foreign.get(fact.feature) ?? atOddsWith(belief, fact, found.misreadProbability),
     ...found,
   }));
 }
 
 /** The fact without which this one's chance of a misreading falls most, the first in the handbook's order; or null. */
-function atOddsWith(
-  belief: Belief,
-  doubted: Fact,
-  { misread, without }: { readonly misread: number; readonly without: readonly Belief[] },
-): string | null {
-  let least = misread - LEAST_FALL;
-  let other: string | null = null;
-  if (least < 0) return other;
-  for (const [index, fact] of belief.facts.entries()) {
-    const then = without[index];
-    if (fact === doubted || then === undefined) continue;
-    const left = misreadProbability(then, doubted);
-    if (left > least || (left === least && other !== null)) continue;
-    least = left;
-    other = fact.feature;
-  }
-  return other;
+function atOddsWith(belief: Belief, doubted: Fact, misread: number): string | null {
+  const others = belief.facts.filter((fact) => fact !== doubted);
+  const left = others.map((fact) => misreadProbability(beliefWithout(belief, fact), doubted));
+  const least = Math.min(...left);
+  return least <= misread - LEAST_FALL ? (others[left.indexOf(least)]?.feature ?? null) : null;
 }
 
 /**

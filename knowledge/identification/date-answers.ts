@@ -39,9 +39,7 @@ function stretches(compiled: CompiledPart): readonly Interval[] {
   const cuts: number[] = [era.from];
   for (let cut = first; cut < production.to; cut += step) cuts.push(cut);
   cuts.push(Math.ceil(production.to / 12) * 12, laterSales(compiled), era.to);
-  const rising = [...new Set(cuts)]
-    .filter((cut) => cut >= era.from && cut <= era.to)
-    .sort((one, other) => one - other);
+  const rising = [...new Set(cuts)].filter((cut) => cut <= era.to).sort((one, other) => one - other);
   return rising.slice(1).map((to, index) => ({ from: rising[index] as number, to }));
 }
 
@@ -98,9 +96,8 @@ function stretchRows(
   answers: readonly PlannedAnswer[],
   readings: ReadonlyMap<string, MarkReading>,
 ): Float64Array {
-  const { size } = compiled.space;
   const width = answers.length;
-  const rows = new Float64Array(size * width);
+  const rows = new Float64Array(compiled.space.size * width);
   answers.forEach(({ value }, column) => {
     const said = { feature, by: "", certainty: 1, words: "", value };
     const reading = markReading([said], compiled.markEra);
@@ -108,7 +105,9 @@ function stretchRows(
     const marks = marksRead(compiled, new Map([...readings, [feature, reading]]));
     if (!marks) return;
     const likelihood = dateLikelihood(compiled, ground, marks);
-    for (let h = 0; h < size; h += 1) rows[h * width + column] = likelihood[h] as number;
+    likelihood.forEach((chance, h) => {
+      rows[h * width + column] = chance;
+    });
   });
   for (let start = 0; start < rows.length; start += width) {
     let total = 0;

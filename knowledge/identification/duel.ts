@@ -18,8 +18,8 @@ const LOST = 1e-280;
  * (identification method, section 7); null when there is no second class.
  */
 export function duelOf(belief: Belief, classes: Classes): Duel | null {
-  const [first, rival] = twoHeaviest(overClasses(classes, belief.probabilities));
-  if (first === undefined || rival === undefined) return null;
+  const [first = 0, rival] = twoHeaviest(overClasses(classes, belief.probabilities));
+  if (rival === undefined) return null;
   const firstMembers = membersOf(belief, classes, first);
   const rivalMembers = membersOf(belief, classes, rival);
   if (firstMembers.length === 0 || rivalMembers.length === 0) return null;

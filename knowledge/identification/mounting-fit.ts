@@ -20,12 +20,11 @@ export function mountingFits(part: PartKind, asBuilt: Float64Array): Float64Arra
     onCar.set(mounting, (onCar.get(mounting) ?? 0) + (asBuilt[index] as number));
   });
   const total = asBuilt.reduce((sum, share) => sum + share, 0);
-  const byMounting = new Map<string | undefined, number>();
-  for (const { mounting } of part.variants) {
-    if (byMounting.has(mounting)) continue;
+  const byMounting = new Map(onCar);
+  for (const mounting of onCar.keys()) {
     let factor = 0;
     for (const [carMounting, share] of onCar) factor += share * pairFactor(part, mounting, carMounting);
     byMounting.set(mounting, total > 0 ? factor / total : 1);
   }
-  return Float64Array.from(part.variants, ({ mounting }) => byMounting.get(mounting) ?? 1);
+  return Float64Array.from(part.variants, ({ mounting }) => byMounting.get(mounting) as number);
 }

@@ -41,13 +41,11 @@ function raised(rows: Float64Array, width: number, power: number): Float64Array 
 export function likelihoodOfRows(table: TableRows, source: VariantRows): Float64Array {
   const { width, rowOf, rows, kinRows, flat } = source;
   const { variants, areKin } = table;
-  const size = variants.length;
-  const likelihood = new Float64Array(size * width);
-  for (let row = 0; row < size; row += 1) {
-    const variant = variants[row] as number;
+  const likelihood = new Float64Array(variants.length * width);
+  variants.forEach((variant, row) => {
     if (variant === MIXED) {
       likelihood.set(mixedRow(table, source), row * width);
-      continue;
+      return;
     }
     const isKin = areKin[row] === 1;
     const from = variant === NOTHING ? flat : isKin ? kinRows : rows;
@@ -56,7 +54,7 @@ export function likelihoodOfRows(table: TableRows, source: VariantRows): Float64
     for (let column = 0; column < width; column += 1) {
       likelihood[start + column] = from[offset + column] as number;
     }
-  }
+  });
   return likelihood;
 }
 
@@ -68,19 +66,17 @@ export function mixedRow(
   const { width, rowOf, kinRows, flat } = source;
   const { kinShares, nothingShare } = table;
   const weights = new Float64Array(kinRows.length / width);
-  for (let variant = 0; variant < kinShares.length; variant += 1) {
+  kinShares.forEach((share, variant) => {
     const row = rowOf[variant] as number;
-    weights[row] = (weights[row] as number) + (kinShares[variant] as number);
-  }
-  const mixed = new Float64Array(width);
-  for (let column = 0; column < width; column += 1) {
-    let sum = nothingShare * (flat[column] as number);
+    weights[row] = (weights[row] as number) + share;
+  });
+  return flat.map((chance, column) => {
+    let sum = nothingShare * chance;
     for (let row = 0; row < weights.length; row += 1) {
       sum += (weights[row] as number) * (kinRows[row * width + column] as number);
     }
-    mixed[column] = sum;
-  }
-  return mixed;
+    return sum;
+  });
 }
 
 /** The same from rows by hypothesis (row-major, hypotheses × answers), for questions that depend on the way. */
@@ -89,9 +85,8 @@ export function likelihoodOfHypotheses(
   byHypothesis: Float64Array,
   width: number,
 ): Float64Array {
-  const size = table.variants.length;
-  const likelihood = new Float64Array(size * width);
-  for (let row = 0; row < size; row += 1) {
+  const likelihood = new Float64Array(table.variants.length * width);
+  table.variants.forEach((_, row) => {
     for (let at = table.starts[row] as number; at < (table.starts[row + 1] as number); at += 1) {
       const offset = (table.members[at] as number) * width;
       const share = table.shares[at] as number;
@@ -100,6 +95,6 @@ export function likelihoodOfHypotheses(
         likelihood[place] = (likelihood[place] as number) + share * (byHypothesis[offset + column] as number);
       }
     }
-  }
+  });
   return likelihood;
 }

@@ -60,24 +60,22 @@ function purityOfSingles(table: WorthTable, source: VariantRows): number {
       pure[answer] = (pure[answer] as number) + square * likelihood * likelihood;
     }
   };
-  for (let row = 0; row < variants.length; row += 1) {
-    const variant = variants[row] as number;
+  variants.forEach((variant, row) => {
     const belief = probabilities[row] as number;
     if (variant < 0) {
       add(belief, belief * belief, variant === MIXED ? mixedRow(table, source) : flat, 0);
-      continue;
+      return;
     }
     const place = (rowOf[variant] as number) + (areKin[row] === 1 ? shared : 0);
     beliefs[place] = (beliefs[place] as number) + belief;
     squares[place] = (squares[place] as number) + belief * belief;
-  }
-  for (let place = 0; place < 2 * shared; place += 1) {
-    const belief = beliefs[place] as number;
-    if (belief === 0) continue;
+  });
+  beliefs.forEach((belief, place) => {
+    if (belief === 0) return;
     const isKin = place >= shared;
     const offset = (isKin ? place - shared : place) * width;
     add(belief, squares[place] as number, isKin ? kinRows : rows, offset);
-  }
+  });
   return pure.reduce((sum, square, answer) => sum + square / (chance[answer] as number), 0);
 }
 
@@ -109,8 +107,7 @@ function addOneByOne(joint: Float64Array, table: WorthTable, classes: RowClasses
   const { width, rows, kinRows, rowOf, flat } = source;
   const { variants, probabilities, areKin } = table;
   const { of } = classes;
-  for (let row = 0; row < variants.length; row += 1) {
-    const variant = variants[row] as number;
+  variants.forEach((variant, row) => {
     const start = (of[row] as number) * width;
     const belief = probabilities[row] as number;
     if (variant < 0)
@@ -119,7 +116,7 @@ function addOneByOne(joint: Float64Array, table: WorthTable, classes: RowClasses
       const from = areKin[row] === 1 ? kinRows : rows;
       addRow(joint, start, belief, from, (rowOf[variant] as number) * width, width);
     }
-  }
+  });
 }
 
 function addGathered(joint: Float64Array, table: WorthTable, classes: RowClasses, source: VariantRows): void {
@@ -128,15 +125,18 @@ function addGathered(joint: Float64Array, table: WorthTable, classes: RowClasses
   const { of, count } = classes;
   const shared = rows.length / width;
   const beliefs = new Float64Array(2 * shared * count);
-  for (let row = 0; row < variants.length; row += 1) {
-    const variant = variants[row] as number;
-    if (variant < 0) continue;
-    const place = (2 * (of[row] as number) + (areKin[row] as number)) * shared + (rowOf[variant] as number);
-    beliefs[place] = (beliefs[place] as number) + (probabilities[row] as number);
-  }
-  for (let place = 0; place < beliefs.length; place += 1) {
-    const belief = beliefs[place] as number;
-    if (belief === 0) continue;
+  variants.forEach((variant, row) => {
+    const belief = probabilities[row] as number;
+    const named = of[row] as number;
+    if (variant < 0) {
+      addRow(joint, named * width, belief, variant === MIXED ? mixedRow(table, source) : flat, 0, width);
+      return;
+    }
+    const place = (2 * named + (areKin[row] as number)) * shared + (rowOf[variant] as number);
+    beliefs[place] = (beliefs[place] as number) + belief;
+  });
+  beliefs.forEach((belief, place) => {
+    if (belief === 0) return;
     const half = Math.floor(place / shared);
     addRow(
       joint,
@@ -146,13 +146,7 @@ function addGathered(joint: Float64Array, table: WorthTable, classes: RowClasses
       (place - half * shared) * width,
       width,
     );
-  }
-  for (let row = 0; row < variants.length; row += 1) {
-    const variant = variants[row] as number;
-    if (variant >= 0) continue;
-    const from = variant === MIXED ? mixedRow(table, source) : flat;
-    addRow(joint, (of[row] as number) * width, probabilities[row] as number, from, 0, width);
-  }
+  });
 }
 
 function purityOfJoint(joint: Float64Array, width: number): number {

@@ -90,8 +90,7 @@ function tableOfClaims(
   const seenOf = (index: number) => observed.get(part.variants[index]?.id ?? "");
   const keyOf = (index: number): string => {
     const seen = seenOf(index);
-    const claim = claims[index];
-    const said = claim ? channel.states.map((state) => String(claim[state] ?? "")).join("|") : "";
+    const said = channel.states.map((state) => String(claims[index]?.[state] ?? "")).join("|");
     return seen ? `${said}|${JSON.stringify([...seen])}` : said;
   };
   const { rows, rowOf } = shareRows(part.variants.length, keyOf, (index) =>

@@ -44,7 +44,7 @@ function variantsLeft(count: number, probabilities: Float64Array): readonly numb
     if ((probabilities[variant] as number) >= LAST_RIVAL) left.push(variant);
   }
   return left
-    .sort((one, other) => (probabilities[other] as number) - (probabilities[one] as number) || one - other)
+    .sort((one, other) => (probabilities[other] as number) - (probabilities[one] as number))
     .filter((variant, rank) => rank < 2 || (probabilities[variant] as number) >= LEFT)
     .slice(0, MOST_VARIANTS);
 }

@@ -25,10 +25,9 @@ export function variantLikelihood(compiled: CompiledPart, fact: Fact): VariantLi
   const states = compiled.states.get(fact.feature);
   if (states) return overVariants(states, reportsByState(states.channel, fact.reports));
   const presence = presenceLikelihood(compiled, fact);
-  const readings = readingsOf(compiled, fact);
   const table = compiled.measurements.get(fact.feature);
-  if (!table || readings.length === 0) return presence;
-  const measured = overMeans(table, readings);
+  if (!table) return presence;
+  const measured = overMeans(table, readingsOf(compiled, fact));
   if (!presence) return measured;
   return {
     byVariant: measured.byVariant.map((chance, variant) => chance * (presence.byVariant[variant] as number)),

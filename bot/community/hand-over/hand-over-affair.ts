@@ -1,9 +1,7 @@
 /** "ask a keeper", "keepers' queue", "answer ID: …", "ask back ID: …", "reply ID: …", "close ID because …". */
 
-import { assess } from "../../conversation/assess.ts";
-import { caseInHand } from "../../conversation/conversation.ts";
 import { findPart } from "../../conversation/knowledge.ts";
-import { handOver } from "../../conversation/saying/hand-over.ts";
+import { quoted } from "../../conversation/phrases/grammar.ts";
 import type { Block } from "../../reply.ts";
 import { aside, strong, text } from "../../text-blocks.ts";
 import type { Affair, CommunityScene, Handled } from "../affair.ts";
@@ -11,20 +9,19 @@ import { dayInWords } from "../day-in-words.ts";
 import { reaches } from "../keepers/standing.ts";
 import * as phrases from "../phrases/hand-over.ts";
 import { notForYou } from "../phrases/keepers.ts";
-import { changedRecord, newRecord, type RecordChange } from "../record-change.ts";
-import { recordId } from "../record-id.ts";
+import { changedRecord, type RecordChange } from "../record-change.ts";
 import { say } from "../say.ts";
-import { isRequest, requestAbout, spoken } from "../spoken.ts";
-import { type HandedOver, handedOverKind, knowledgeOfPart } from "./handed-over.ts";
-
-const asksKeeper = /^(?:please )?(?:ask|hand (?:it |this )?(?:over )?to) (?:a|the) keepers?$|^hand over$/u;
+import { requestAbout, spoken } from "../spoken.ts";
+import { askedOfKeepers, keepersChoices } from "./ask-keepers.ts";
+import { type HandedOver, handedOverKind, isOpen, knowledgeOfPart } from "./handed-over.ts";
 
 export const handOverAffair: Affair = {
   name: "hand-over",
   hear(scene) {
     const said = spoken(scene.message);
     if (said === undefined) return undefined;
-    if (isRequest(said, asksKeeper)) return handToKeepers(scene);
+    const asked = askedOfKeepers(scene, said);
+    if (asked !== undefined) return asked;
     for (const { verb, handle } of verbs) {
       const request = requestAbout(said, verb);
       if (request !== undefined) return about(scene, request.id, request.words, handle);
@@ -32,59 +29,6 @@ export const handOverAffair: Affair = {
     return undefined;
   },
 };
-
-function handToKeepers(scene: CommunityScene): Handled {
-  const { conversation, speaker, knowledge, memory } = scene;
-  const kept = caseInHand(conversation, speaker.id);
-  if (kept === undefined || (kept.facts.part === null && kept.facts.unplaced.length === 0)) {
-    return say(phrases.nothingToHandOver);
-  }
-  const { conversation: place } = scene.message;
-  const waiting = [...memory.handedOver].find(
-    ([, one]) => one.conversation === place && one.case === kept.id && isOpen(one),
-  );
-  if (waiting !== undefined) return say(phrases.handedAlready(waiting[0]));
-  const compiled = kept.facts.part === null ? undefined : knowledge.compiled(kept.facts.part);
-  const notes =
-    compiled === undefined
-      ? kept.facts.unplaced.join("\n")
-      : handOver(knowledge.handbook, kept, assess(compiled, kept.facts));
-  const id = freeId(scene, kept.id);
-  const record: HandedOver = {
-    conversation: place,
-    case: kept.id,
-    handbook: kept.handbook,
-    part: kept.facts.part,
-    asker: speaker.id,
-    askerName: speaker.name,
-    at: scene.at,
-    notes,
-    stands: "waiting",
-    sayings: [],
-  };
-  return {
-    ...say(phrases.handedOver(id)),
-    changes: [newRecord(handedOverKind, id, phrases.whyHandedOver(id), record)],
-    tellings: [
-      {
-        audience: "keepers",
-        blocks: [
-          text(phrases.newForKeepers(speaker.name, id)),
-          text(notes),
-          aside(phrases.howToAnswer(id)),
-          keepersChoices(id),
-        ],
-      },
-    ],
-  };
-}
-
-/** The first that is free for this case: of two who hand it over at the same moment the second finds the first. */
-function freeId(scene: CommunityScene, kept: string, times = 0): string {
-  const { community, message, memory } = scene;
-  const id = recordId(community, message.conversation, kept, "hand-over", String(times));
-  return memory.handedOver.has(id) ? freeId(scene, kept, times + 1) : id;
-}
 
 interface Spoken {
   readonly scene: CommunityScene;
@@ -129,14 +73,14 @@ function answer(spoken: Spoken): Handled {
     ],
     changes: [saidOn(spoken, phrases.whyAnswered(id, words), "answered")],
     tellings: [
-      toAsker(record, [text(phrases.keeperAnswers(scene.speaker.name, numberOf(record))), strong(words)]),
+      toAsker(record, [text(phrases.keeperAnswers(scene.speaker.name, matterOf(record))), strong(words)]),
     ],
   };
 }
 
 function askBack(spoken: Spoken): Handled {
   const { scene, id, words, record } = spoken;
-  const lead = text(phrases.keeperAsks(scene.speaker.name, numberOf(record)));
+  const lead = text(phrases.keeperAsks(scene.speaker.name, matterOf(record)));
   return {
     ...say(phrases.askedBack(record.askerName)),
     changes: [saidOn(spoken, phrases.whyAskedBack(id), "asked-back")],
@@ -184,16 +128,6 @@ function saidOn({ scene, id, words }: Spoken, why: string, stands: HandedOver["s
   );
 }
 
-/** Words that end in an ellipsis are completed by whoever presses them. */
-function keepersChoices(id: string): Block {
-  const choices = [
-    { id: "answer", label: phrases.answerLabel, say: `answer ${id}: …` },
-    { id: "ask-back", label: phrases.askBackLabel, say: `ask back ${id}: …` },
-    { id: "close", label: phrases.closeLabel, say: `close ${id} because …` },
-  ];
-  return { kind: "choices", choices };
-}
-
 function replyChoice(id: string): Block {
   return { kind: "choices", choices: [{ id: "reply", label: phrases.replyLabel, say: `reply ${id}: …` }] };
 }
@@ -202,20 +136,16 @@ function toAsker({ conversation, asker }: HandedOver, blocks: readonly Block[]) 
   return { audience: "person", conversation, person: asker, blocks } as const;
 }
 
-/** Whether keepers may still say something to it. */
-export function isOpen({ stands }: HandedOver): boolean {
-  return stands === "waiting" || stands === "asked-back";
-}
-
 /** The line of a handed-over case in the keepers' queue. */
 export function queueLine(scene: CommunityScene, id: string, record: HandedOver): string {
   const knowledge = knowledgeOfPart(scene, record);
-  const part = (knowledge && findPart(knowledge, record.part)?.name) ?? phrases.partUnknown;
+  const unnamed = record.case === null ? quoted(record.notes) : phrases.partUnknown;
+  const part = (knowledge && findPart(knowledge, record.part)?.name) ?? unnamed;
   const date = dayInWords(record.at);
   const mark = record.stands === "asked-back" ? phrases.askedBackMark : "";
   return phrases.queueLine(id, record.askerName, part, date, mark);
 }
 
-function numberOf({ case: id }: HandedOver): string {
-  return id.replace("case-", "");
+function matterOf({ case: id }: HandedOver): string {
+  return id === null ? phrases.question : phrases.caseNumber(id.replace("case-", ""));
 }

@@ -1,4 +1,4 @@
-/** A case that could not be decided, as it went to the keepers, with what they made of it. */
+/** A case that could not be decided, or a question, as it went to the keepers, with what they made of it. */
 import { z } from "zod";
 import { findPart, type Knowledge } from "../../conversation/knowledge.ts";
 import type { CommunityScene } from "../affair.ts";
@@ -14,7 +14,8 @@ const Saying = z.strictObject({
 export const HandedOver = z
   .strictObject({
     conversation: z.string(),
-    case: z.string(),
+    /** null: a question in words of its own, about no case. */
+    case: z.string().nullable(),
     /** Of the case; those of earlier versions of this program do not say. */
     handbook: z.string().exactOptional(),
     part: z.string().nullable(),
@@ -22,7 +23,7 @@ export const HandedOver = z
     asker: z.string(),
     askerName: z.string(),
     at: z.number(),
-    /** The notes of the case as they stood then. */
+    /** The notes of the case as they stood then, or the question. */
     notes: z.string(),
     stands: z.enum(["waiting", "asked-back", "answered", "closed"]),
     /** What keepers and the asker said about it, oldest first. */
@@ -46,4 +47,9 @@ export function knowledgeOfPart(
     (one) =>
       (handbook === undefined || one.handbook.cover.id === handbook) && findPart(one, part) !== undefined,
   );
+}
+
+/** Whether keepers may still say something to it. */
+export function isOpen({ stands }: HandedOver): boolean {
+  return stands === "waiting" || stands === "asked-back";
 }

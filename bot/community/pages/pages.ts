@@ -10,7 +10,7 @@ import type { Block, Reply } from "../../reply.ts";
 import type { CarSheet } from "../car-sheet/car-sheet.ts";
 import { readSharedSheet } from "../car-sheet/read-shared-sheet.ts";
 import type { AuditEntry, CommunityMemory } from "../community-memory.ts";
-import { isOpen } from "../hand-over/hand-over-affair.ts";
+import { isOpen } from "../hand-over/handed-over.ts";
 import { keepersIn, type Role } from "../keepers/keepers-record.ts";
 import { standingOf } from "../keepers/standing.ts";
 import { ledgerKind } from "../ledger.ts";

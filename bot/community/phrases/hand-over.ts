@@ -5,7 +5,14 @@ import { toldByKeeper } from "./keepers.ts";
 export const handedOver = (id: string) =>
   `Your case is with the keepers now, with its notes, as ${id}. Their answer comes to you here. You can go on telling me what you see.`;
 export const handedAlready = (id: string) => `This case is with the keepers already, as ${id}.`;
-export const nothingToHandOver = "Tell me first what it is about; then I can hand your notes to a keeper.";
+export const questionAsked = (id: string) =>
+  `Your question is with the keepers now, as ${id}. Their answer comes to you here.`;
+export const askedAlready = (id: string) => `This question is with the keepers already, as ${id}.`;
+export const nothingToHandOver =
+  "Tell me first what it is about; then I can hand your notes to a keeper. Or put it in your own words: “ask a keeper: what is this bracket?”";
+/** Completes "on your …". */
+export const question = "question";
+export const caseNumber = (number: string) => `case ${number}`;
 export const newForKeepers = (name: string, id: string) => `${name} asks the keepers (${id}):`;
 export const howToAnswer = (id: string) => `“answer ${id}: your words”, or “ask back ${id}: your question”.`;
 export const answerLabel = "answer";
@@ -24,10 +31,9 @@ export const answered = (name: string) => `${name} has your answer.`;
 export const askedBack = (name: string) => `${name} has your question.`;
 export const replied = "The keepers have your reply.";
 export const closed = (id: string) => `${id} is closed.`;
-export const keeperAnswers = (keeper: string, number: string) =>
-  `${toldByKeeper(keeper)} on your case ${number}:`;
-export const keeperAsks = (keeper: string, number: string) =>
-  `${toldByKeeper(keeper)} asks about your case ${number}:`;
+export const keeperAnswers = (keeper: string, matter: string) => `${toldByKeeper(keeper)} on your ${matter}:`;
+export const keeperAsks = (keeper: string, matter: string) =>
+  `${toldByKeeper(keeper)} asks about your ${matter}:`;
 export const howToReply = (id: string) => `“reply ${id}: your words” goes back to the keepers.`;
 export const askerReplies = (name: string, id: string) => `${name} replies on ${id}:`;
 export const keeperClosed = (keeper: string, reason: string) =>

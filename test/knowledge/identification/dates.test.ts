@@ -8,7 +8,7 @@ import { chainOf, dateLinks } from "../../../knowledge/identification/date-chain
 import { chanceOfEarlier, foldedReading, markReading } from "../../../knowledge/identification/date-marks.ts";
 import { identify } from "../../../knowledge/identification/identify.ts";
 import { leadAtMost, leadOverBoth } from "../../../knowledge/identification/lead-time.ts";
-import { dateFeature, smallHandbook, variant } from "../../support/small-handbook.ts";
+import { dateFeature, smallHandbook, variant, type WrittenFeature } from "../../support/small-handbook.ts";
 import { compiledFrom, reads, report, sees } from "../../support/worked-examples.ts";
 
 const lead = { median: 2, sigma: 0.7 };
@@ -43,6 +43,16 @@ const builtMarch = { built: monthInterval(1980, 3), grade: "history-unknown" } a
 
 function month(feature: string, year: number, number: number): Report {
   return reads(feature, monthStart(year, number), monthStart(year, number) + 1);
+}
+
+/** A part kind with these date marks. */
+function partKindOf(features: readonly WrittenFeature[]): CompiledPart["part"] {
+  return compiledFrom(
+    smallHandbook({
+      features,
+      variants: ["one", "other"].map((id) => variant(id, { origin: "production" })),
+    }),
+  ).part;
 }
 
 /** P(the part the car was built with). */
@@ -209,6 +219,27 @@ describe("two marks of which neither is known to come first", () => {
     const both = odds([month("assembled", 1980, 1), month("label", 1980, 1)]) / prior;
     expect(both).toBeLessThan(one * other);
     expect(both).toBeGreaterThan(one / 2);
+  });
+  test("stand side by side: the handbook's last for the part, the other before the car by the lead of both", () => {
+    const links = dateLinks(
+      partKindOf([dateFeature("cast", { lead: { median: 1, sigma: 0.5 } }), dateFeature("label")]),
+    );
+    const era = { from: 0, to: 24_000 };
+    const reading = (from: number) => markReading([reads("cast", from, from + 1)], era);
+    const [cast, label] = [reading(12 * 1979), reading(12 * 1980)];
+    if (!cast || !label) throw new Error("both were read");
+    const readings = new Map([
+      ["cast", cast],
+      ["label", label],
+    ]);
+    expect(chainOf(links, readings)).toEqual({
+      feature: "label",
+      reading: label,
+      lead,
+      before: [{ feature: "cast", reading: cast, lead: { median: 1, sigma: 0.5 }, before: [], beside: lead }],
+    });
+    expect(chainOf(links, new Map([["cast", cast]]))?.before).toEqual([]);
+    expect(chainOf(links, new Map())).toBeUndefined();
   });
   test("may stand in either order", () => {
     const orders = [

@@ -100,6 +100,21 @@ describe("a mark read by two people", () => {
     expect(both?.misread).toBeCloseTo(0.5 * (0.04 * E) ** 2 + 0.5 * 0.04 * E, 12);
     expect(both?.evenShare).toBeCloseTo(E, 12);
   });
+  test("who were half sure leaves most to a misreading, by each alone, by both alike, and by the appearance itself", () => {
+    const unsure = { certainty: 0.5 };
+    const both = markReading(
+      [reads("cast", 100, 101, unsure), reads("cast", 100, 101, { ...unsure, by: "friend" })],
+      era,
+    );
+    const alike = 0.25 + 2 * 0.25 * E;
+    expect(weightOn(both, 100)).toBeCloseTo(0.5 * (0.48 ** 2 + 2 * 0.48 * 0.52 * E) + 0.48 * alike, 12);
+    const even = alike * E + 0.25 * E ** 2;
+    expect(both?.evenShare).toBeCloseTo(even, 15);
+    expect((both?.misread ?? 0) / (0.5 * (0.52 * E) ** 2 + 0.48 * 0.25 * E ** 2 + 0.02 * even)).toBeCloseTo(
+      1,
+      9,
+    );
+  });
   test("who disagree is one of the two, for they did not see the same", () => {
     const both = markReading([reads("cast", 100, 101), reads("cast", 700, 701, { by: "friend" })], era);
     expect(weightOn(both, 100)).toBeCloseTo(0.5 * 0.96 * 0.04 * E, 15);

@@ -406,9 +406,17 @@ describe("a large part kind", () => {
     const { table } = planQuestions(large, { car: built, goal: "which-variant", reports: [] });
     expect(table.hypotheses).toHaveLength(1501);
     expect(table.hypotheses.filter(({ class: named }) => named === notInHandbook)).toHaveLength(1);
+    const ids = table.hypotheses.map(({ id }) => id);
+    expect(ids.toSorted()).toEqual([...variants.map(({ id }) => id), notInHandbook].toSorted());
+    const right = planQuestions(large, { car: built, goal: "right-for-car", reports: [] }).table;
+    expect(right.hypotheses.filter(({ id }) => id.startsWith("v0:")).map(({ id }) => id)).toEqual([
+      "v0:as-built",
+      "v0:other-year-or-model",
+    ]);
     expect(table.questions.length).toBeLessThan(30);
     const whole = planQuestions(large, { car: built, goal: "which-variant", reports: [], isWhole: true });
     expect(whole.table.questions).toHaveLength(60);
+    expect(modelTables(large, built, "which-variant").questions).toHaveLength(60);
   });
   test("keeps the question that tells most for its price, for few classes and for many", () => {
     for (const goal of ["which-variant", "right-for-car"] as const) {

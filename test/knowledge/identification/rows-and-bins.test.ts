@@ -2,6 +2,7 @@
 import { describe, expect, test } from "vitest";
 import { monthStart } from "../../../knowledge/calendar/interval.ts";
 import { sizeBins, valueOfBin } from "../../../knowledge/identification/answer-bins.ts";
+import type { AnswerRows } from "../../../knowledge/identification/answer-rows.ts";
 import { beliefOf } from "../../../knowledge/identification/belief.ts";
 import { brokenLinks } from "../../../knowledge/identification/broken-links.ts";
 import { factsOf } from "../../../knowledge/identification/facts.ts";
@@ -129,6 +130,13 @@ describe("what people say of a state", () => {
     const nothing = report("x", { kind: "weighed-states", weights: { elsewhere: 1 } });
     expect([...reportsByState(two, [nothing])]).toEqual([1, 1]);
   });
+  test("what was weighed at nothing is nothing, but for what may not be there at all", () => {
+    const three = mistakeChannel({ misread: 0.1, states: [{ id: "p" }, { id: "q" }] }, true);
+    const soft = report("x", { kind: "weighed-states", weights: { p: 0.8 } });
+    expect([...reportsByState(three, [soft])]).toEqual([0.8, 0, expect.closeTo(0.03 * 0.4, 12)]);
+    const lacking = report("x", { kind: "weighed-states", weights: { p: 0.2, q: 0.2, "not-there": 0.9 } });
+    expect([...reportsByState(three, [lacking])]).toEqual([0.2, 0.2, 0.9]);
+  });
   test("what was weighed leaves a little to its not being there at all", () => {
     const three = mistakeChannel({ misread: 0.1, states: [{ id: "p" }, { id: "q" }] }, true);
     const soft = report("x", { kind: "weighed-states", weights: { p: 0.9, q: 0.3 } });
@@ -227,6 +235,10 @@ describe("a change that sightings taught", () => {
     expect(scopeFor({ trim: "base", market: "america" })).toEqual([4]);
     expect(scopeFor({ trim: "base" })).toEqual([0]);
     expect(changesFor(all.slice(1, 2), {})).toEqual([]);
+    expect(changesFor(all.slice(1, 2), { trim: "s", market: "home" })).toHaveLength(1);
+    expect(changesFor(all.slice(4), { trim: "s", market: "america" })).toHaveLength(1);
+    expect(changesFor(all.slice(3, 4), { trim: "s", market: "america" })).toEqual([]);
+    expect(changesFor(all.slice(3, 4), { trim: "base", market: "home" })).toEqual([]);
     expect(changesFor([change(), change({ old: 1, new: 2 })], {})).toHaveLength(2);
   });
   test("is of two variants of this part that the works fitted", () => {
@@ -339,6 +351,115 @@ describe("what tells the variants left apart", () => {
     const told = beliefOf(compiled, {}, [sees("fixing", "two")]);
     const rest = toldApartBy(told, Float64Array.from([0.4, 0.4, 0.2])).flatMap(({ features }) => features);
     expect(rest).not.toContain("fixing");
+  });
+});
+
+describe("what tells two versions apart best", () => {
+  /** A belief in which nothing is told, over features whose answers have these rows, one a version. */
+  const believed = (rows: Readonly<Record<string, readonly (readonly number[])[]>>) => {
+    const compiled = compiledExample();
+    const answers = Object.entries(rows).map(([feature, own]): [string, AnswerRows] => [
+      feature,
+      {
+        answers: (own[0] ?? []).map((_, index) => ({
+          id: `${index}`,
+          label: `${index}`,
+          value: { kind: "state", state: `${index}` },
+        })),
+        rows: Float64Array.from(own.flat()),
+        kinRows: Float64Array.from(own.flat()),
+        rowOf: Int32Array.from(own.keys()),
+        rowCount: own.length,
+        flat: new Float64Array(own[0]?.length ?? 0),
+      },
+    ]);
+    return { ...beliefOf(compiled, {}, []), compiled: { ...compiled, answers: new Map(answers) } };
+  };
+  const named = (rows: Parameters<typeof believed>[0], ...chances: readonly number[]) =>
+    toldApartBy(believed(rows), Float64Array.from(chances)).map(({ variant: id, features }) => [
+      id,
+      features,
+    ]);
+  test("is what divides them wholly, then by the bits that one answer gives (Lin 1991), answers that none gives counting nothing", () => {
+    // Jensen–Shannon divergence of (1, 0) and (0, 1): 1 bit; of (1, 0) and (.5, .5): .3113; of (.6, .4) and (.3, .7): .066;
+    // of (.6, .4) and (.4, .6): .029.
+    const rows = {
+      hardly: [
+        [0.6, 0.4],
+        [0.4, 0.6],
+        [0.5, 0.5],
+      ],
+      little: [
+        [0.6, 0.4],
+        [0.3, 0.7],
+        [0.5, 0.5],
+      ],
+      half: [
+        [1, 0, 0],
+        [0.5, 0, 0.5],
+        [0.5, 0, 0.5],
+      ],
+      wholly: [
+        [0, 1, 0],
+        [1, 0, 0],
+        [0.5, 0.5, 0],
+      ],
+      never: [
+        [0.2, 0.8],
+        [0.2, 0.8],
+        [0.2, 0.8],
+      ],
+    };
+    expect(named(rows, 0.6, 0.4, 0)).toEqual([
+      ["a", ["wholly", "half", "little"]],
+      ["b", ["wholly", "half", "little"]],
+    ]);
+    const { half, little, hardly, never } = rows;
+    expect(named({ never, hardly, little }, 0.6, 0.4, 0)[0]?.[1]).toEqual(["little"]);
+    expect(named({ hardly, never, half }, 0.4, 0.6, 0)).toEqual([
+      ["b", ["half"]],
+      ["a", ["half"]],
+    ]);
+  });
+  test("is summed over all others that are left: two halves of a doubt outweigh a smaller whole", () => {
+    const rows = {
+      one: [
+        [0.9, 0.1],
+        [0.1, 0.9],
+        [0.9, 0.1],
+      ],
+      both: [
+        [0.9, 0.1],
+        [0.15, 0.85],
+        [0.15, 0.85],
+      ],
+    };
+    expect(named(rows, 0.5, 0.3, 0.2)).toEqual([
+      ["a", ["both", "one"]],
+      ["b", ["one", "both"]],
+      ["c", ["one", "both"]],
+    ]);
+  });
+  test("is nothing where they share what they show", () => {
+    const belief = believed({
+      alike: [
+        [0.9, 0.1],
+        [0.1, 0.9],
+        [0.5, 0.5],
+      ],
+    });
+    const alike = belief.compiled.answers.get("alike");
+    if (!alike) throw new Error("the feature has answers");
+    const shared = new Map([["alike", { ...alike, rowOf: Int32Array.of(1, 1, 0) }]]);
+    const same = { ...belief, compiled: { ...belief.compiled, answers: shared } };
+    expect(toldApartBy(same, Float64Array.of(0.5, 0.5, 0))).toEqual([
+      { variant: "a", features: [] },
+      { variant: "b", features: [] },
+    ]);
+    expect(toldApartBy(same, Float64Array.of(0.5, 0, 0.5)).map(({ features }) => features)).toEqual([
+      ["alike"],
+      ["alike"],
+    ]);
   });
 });
 
