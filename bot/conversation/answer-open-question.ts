@@ -44,17 +44,21 @@ export function cannotTell(
   );
 }
 
-/** Takes "yes" or "no" to a unit that was proposed, or to what was asked back; any other open question is not one for yes or no. */
+/**
+ * Takes "yes" or "no" to a unit that was proposed, or to what was asked back; any other open question is not one for yes or no, and a
+ * nod (a thumb by itself) then asks for no reply.
+ */
 export function yesOrNo(
   part: PartKind | undefined,
   change: Change,
   said: "yes" | "no",
   speaker: Speaker,
+  isNod: boolean,
 ): Change {
   const { open, inDoubt } = change.facts;
   if (open?.feature.startsWith(unitQuestionPrefix) === true)
     return said === "no" ? denyUnit(part, change) : confirmUnit(part, change);
-  if (part === undefined || inDoubt === undefined) return withNote(change, yesOrNoToWhat);
+  if (part === undefined || inDoubt === undefined) return isNod ? change : withNote(change, yesOrNoToWhat);
   return said === "no"
     ? withNote(change, leftAsideThen(inDoubt.words))
     : confirmMeant(part, change, inDoubt, speaker);

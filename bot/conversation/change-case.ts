@@ -44,7 +44,7 @@ export function changeCase(
   const told = withFacts(knowledge, placed, heard, speaker, today);
   const turned = towardsTheCar(told, reading);
   const marked = applyMarks(findPart(knowledge, turned.facts.part), turned, heard, speaker);
-  const answered = answers(knowledge, marked, reading, speaker);
+  const answered = answers(knowledge, marked, heard, speaker);
   const remarked = readingRemarks(knowledge, answered, heard).reduce(withRemark, answered);
   return withDoubt(partOf(knowledge, remarked), remarked, reading);
 }
@@ -177,7 +177,7 @@ function keepForLater(change: Change, { reading, marks }: Heard): Change {
   return withRemark({ ...change, facts: { ...change.facts, unplaced } }, keptForLater);
 }
 
-function answers(knowledge: Knowledge, told: Change, reading: MessageReading, speaker: Speaker): Change {
+function answers(knowledge: Knowledge, told: Change, { reading, isNod }: Heard, speaker: Speaker): Change {
   const isAnswered = reading.findings.length > 0 || reading.car.length > 0;
   return reading.intents.reduce<Change>((change, intent) => {
     const part: PartKind | undefined = partOf(knowledge, change);
@@ -188,7 +188,7 @@ function answers(knowledge: Knowledge, told: Change, reading: MessageReading, sp
           : cannotTell(part, change, intent.feature, speaker);
       case "yes":
       case "no":
-        return isAnswered ? change : yesOrNo(part, change, intent.kind, speaker);
+        return isAnswered ? change : yesOrNo(part, change, intent.kind, speaker, isNod);
       default:
         return change;
     }

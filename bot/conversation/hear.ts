@@ -33,6 +33,8 @@ export interface Heard {
   readonly isCut: boolean;
   /** Neither words nor an answer. */
   readonly isEmpty: boolean;
+  /** Signs without a letter or figure, such as a thumb. */
+  readonly isNod: boolean;
   readonly hasPhotographs: boolean;
   /** An answer came by a control, with or without words. */
   readonly isPressed: boolean;
@@ -80,6 +82,7 @@ export function hear(
     reading: pressed === undefined ? spoken : both(spoken, pressed, text.trim() === ""),
     isCut: (message.text ?? "").length > longestMessage,
     isEmpty: spoken.shownText.trim() === "" && pressed === undefined,
+    isNod: text.trim() !== "" && !/[\p{L}\p{N}]/u.test(text),
     hasPhotographs: (message.photographs ?? []).length > 0,
     isPressed: pressed !== undefined,
     isAboutCopies,

@@ -101,8 +101,7 @@ function misunderstood({ heard, question }: Turn): readonly Block[] {
   // What was asked or named already: the open question is the answer.
   if (heard.reading.intents.some(({ kind }) => kind === "goal") || heard.reading.parts.length > 0) return [];
   if (heard.isPressed) return [aside(answerNotOnOffer)];
-  const hasWords = /[\p{L}\p{N}]/u.test(heard.reading.shownText);
-  if (!hasWords) return question === null ? [aside(smallTalkInCase)] : [];
+  if (heard.isNod) return question === null ? [aside(smallTalkInCase)] : [];
   return [aside(notUnderstood)];
 }
 
