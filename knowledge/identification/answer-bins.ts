@@ -38,10 +38,10 @@ export function sizeBins(feature: MeasurementFeature, table: MeasurementTable): 
 function edgesBetween(means: readonly number[]): readonly number[] {
   const gaps = means.slice(1).map((mean, index) => {
     const before = means[index] as number;
-    return { edge: roundBetween(before, mean), width: Math.log(mean / before), index };
+    return { edge: roundBetween(before, mean), width: Math.log(mean / before) };
   });
   return gaps
-    .sort((one, other) => other.width - one.width || one.index - other.index)
+    .sort((one, other) => other.width - one.width)
     .slice(0, MOST_BINS - 1)
     .map(({ edge }) => edge)
     .sort((one, other) => one - other);

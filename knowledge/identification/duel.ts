@@ -36,8 +36,8 @@ export function duelOf(belief: Belief, classes: Classes): Duel | null {
   };
   const all = bans(belief.joint);
   return {
-    first: classes.names[first] ?? "",
-    rival: classes.names[rival] ?? "",
+    first: classes.names[first] as string,
+    rival: classes.names[rival] as string,
     priorBans: bans(belief.ground.logPrior),
     weights: belief.facts.map((fact) => ({ feature: fact.feature, bans: all - bansWithout(fact) })),
   };

@@ -54,7 +54,7 @@ export function identify(compiled: CompiledPart, asked: Question): Identificatio
     .filter((index) => (sums[index] as number) > 0)
     .map(
       (index): ClassProbability => ({
-        class: classes.names[index] ?? "",
+        class: classes.names[index] as string,
         probability: Math.min(1, sums[index] as number),
       }),
     );

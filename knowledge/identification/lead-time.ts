@@ -26,8 +26,7 @@ const clip = (x: number): number => Math.min(1, Math.max(0, x));
  * most x months; rises from 0 at −6 to 1.
  */
 export function leadAtMost(lead: LeadTime, months: number): number {
-  if (months <= -6) return 0;
-  const usual = months > 0 ? normalDistribution(Math.log(months / lead.median) / lead.sigma) : 0;
+  const usual = normalDistribution(Math.log(Math.max(0, months) / lead.median) / lead.sigma);
   return 0.94 * usual + 0.05 * clip(months / 36) + 0.01 * clip((months + 6) / 6);
 }
 

@@ -75,7 +75,7 @@ export function planQuestions(compiled: CompiledPart, input: PlanInput): Planned
   const hypotheses = rows.ids.map((id, row) => ({
     id,
     prior: rows.probabilities[row] as number,
-    class: rows.classes[row] ?? "",
+    class: rows.classes[row] as string,
   }));
   const table: QuestionTable = { hypotheses, questions, lambda: lambdaOfGoal[input.goal] };
   return { table, plans };

@@ -66,10 +66,10 @@ export function mixedRow(
   const { width, rowOf, kinRows, flat } = source;
   const { kinShares, nothingShare } = table;
   const weights = new Float64Array(kinRows.length / width);
-  kinShares.forEach((share, variant) => {
+  for (let variant = 0; variant < kinShares.length; variant += 1) {
     const row = rowOf[variant] as number;
-    weights[row] = (weights[row] as number) + share;
-  });
+    weights[row] = (weights[row] as number) + (kinShares[variant] as number);
+  }
   return flat.map((chance, column) => {
     let sum = nothingShare * chance;
     for (let row = 0; row < weights.length; row += 1) {

@@ -32,7 +32,7 @@ export function sampleOfRows(table: TableRows): WorthTable {
     beliefs.push(steps * step);
   });
   return {
-    classes: rows.map((row) => table.classes[row] ?? ""),
+    classes: rows.map((row) => table.classes[row] as string),
     variants: Int32Array.from(rows, (row) => table.variants[row] as number),
     probabilities: Float64Array.from(beliefs),
     areKin: Uint8Array.from(rows, (row) => table.areKin[row] as number),

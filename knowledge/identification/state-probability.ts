@@ -21,7 +21,7 @@ export function stateProbability(
   const fact = belief.facts.find((told) => told.feature === feature) ?? { feature, reports: [] };
   const chosen = (of: StateTable): Float64Array =>
     reportsByState(of.channel, fact.reports).map((chance, state) =>
-      states.includes(of.channel.states[state] ?? "") ? chance : 0,
+      states.includes(of.channel.states[state] as string) ? chance : 0,
     );
   const cause = compiled.causes.get(feature);
   if (!cause) {

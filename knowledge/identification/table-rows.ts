@@ -59,8 +59,8 @@ export function tableRows(belief: Belief, goal: Goal): TableRows {
     .map((members) => ({ members, probability: sumOf(members) }))
     .filter(({ probability }) => isSmall || probability >= NEGLIGIBLE);
   return flatRows(belief, kept, (h) => {
-    const named = classes.names[classes.of[h] as number] ?? "";
-    return { named, id: isSmall ? (space.ids[h] ?? "") : mergedId(belief.compiled, h, named) };
+    const named = classes.names[classes.of[h] as number] as string;
+    return { named, id: isSmall ? (space.ids[h] as string) : mergedId(belief.compiled, h, named) };
   });
 }
 

@@ -37,7 +37,7 @@ export function wouldChange({ table }: PlannedQuestions): readonly TurningAnswer
       const probability = joint.reduce((sum, belief) => sum + belief, 0) / total;
       const then = heaviest(joint);
       if (then === first || probability < LEAST_CHANCE) return [];
-      return [{ question: id, answer, probability, first: names[then] ?? "" }];
+      return [{ question: id, answer, probability, first: names[then] as string }];
     }),
   );
   return heaviestFirst(turning.map(({ probability }) => probability)).flatMap(

@@ -239,6 +239,18 @@ describe("two marks of which neither is known to come first", () => {
       before: [{ feature: "cast", reading: cast, lead: { median: 1, sigma: 0.5 }, before: [], beside: lead }],
     });
     expect(chainOf(links, new Map([["cast", cast]]))?.before).toEqual([]);
+    const ordered = dateLinks(
+      partKindOf([
+        dateFeature("cast", { before: "label", lead: { median: 1, sigma: 0.5 } }),
+        dateFeature("label"),
+      ]),
+    );
+    expect(chainOf(ordered, readings)).toEqual({
+      feature: "label",
+      reading: label,
+      lead,
+      before: [{ feature: "cast", reading: cast, lead: { median: 1, sigma: 0.5 }, before: [] }],
+    });
     expect(chainOf(links, new Map())).toBeUndefined();
   });
   test("may stand in either order", () => {

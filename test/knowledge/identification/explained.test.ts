@@ -257,6 +257,23 @@ describe("leads between marks", () => {
     ]);
     expect(dateLinks(part).get("painted")).toMatchObject({ cars: 0, lead: part.lead });
   });
+  test("go to the build date from a mark before something that is no mark, or before nothing known", () => {
+    const { parts } = smallHandbook({
+      features: [
+        dateFeature("cast", { before: "edge" }),
+        dateFeature("stamp", { before: "elsewhere" }),
+        dateFeature("label", { before: "cast" }),
+        stateFeature("edge", ["square", "round"]),
+      ],
+      variants: ["a", "b"].map((id) => variant(id, { origin: "production" })),
+    });
+    const ways = parts.flatMap((part) => [...dateLinks(part)].map(([id, { next }]) => [id, next]));
+    expect(ways).toEqual([
+      ["cast", undefined],
+      ["stamp", undefined],
+      ["label", "cast"],
+    ]);
+  });
   test("add up over marks that were not read, and stop at one that was", () => {
     const links = dateLinks(part);
     const from = (feature: string, ...read: readonly string[]) =>

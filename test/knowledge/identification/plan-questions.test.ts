@@ -418,6 +418,12 @@ describe("a large part kind", () => {
     expect(whole.table.questions).toHaveLength(60);
     expect(modelTables(large, built, "which-variant").questions).toHaveLength(60);
   });
+  test("always has its date marks among the questions, for what they tell hangs on how the part came to the car", () => {
+    const marked = compiledFrom(smallHandbook({ features: [...features, dateFeature("cast")], variants }));
+    const { table } = planQuestions(marked, { car: built, goal: "which-variant", reports: [] });
+    expect(table.questions.length).toBeLessThan(30);
+    expect(table.questions.map(({ id }) => id)).toContain("cast");
+  });
   test("keeps the question that tells most for its price, for few classes and for many", () => {
     for (const goal of ["which-variant", "right-for-car"] as const) {
       const whole = planQuestions(large, { car: built, goal, reports: [], isWhole: true }).table;

@@ -37,6 +37,11 @@ describe("the instants of a build date", () => {
   test("of a year without a figure weigh as the mean year, and evenly where nothing was made", () => {
     const span = { from: yearInterval(1979).from, to: yearInterval(1980).to };
     expect(timeGrid(span, new Map([[1979, 100]])).weights[20]).toBeCloseTo(1 / 24, 12);
+    const [known, other] = [
+      [1979, 100],
+      [1981, 300],
+    ] as const;
+    expect(timeGrid(span, new Map([known, other])).weights[20]).toBeCloseTo(200 / (12 * 300), 12);
     expect(
       timeGrid(
         span,

@@ -171,6 +171,19 @@ describe("sizes as answers", () => {
   });
   test("are none where the means do not differ, and eight at most, cut in the widest gaps", () => {
     expect(bins(400, 400)).toEqual([]);
+    const unknown = compiledFrom(
+      smallHandbook({
+        features: [measurementFeature("width")],
+        variants: [variant("v", always), variant("w", always)],
+      }),
+    );
+    const feature = unknown.features.get("width");
+    const table = unknown.measurements.get("width");
+    expect(feature?.kind === "measurement" && table && sizeBins(feature, table)).toEqual([]);
+    expect(unknown.answers.has("width")).toBe(false);
+    expect(bins(100, 200, 400, 800, 1600, 3200, 6400, 12_800, 25_600).map(({ to }) => to)).not.toContain(
+      19_000,
+    );
     const many = bins(100, 110, 200, 220, 400, 440, 800, 880, 1600, 1760, 3200);
     expect(many).toHaveLength(8);
     expect(many.map(({ to }) => to)).not.toContain(105);
@@ -247,6 +260,7 @@ describe("a change that sightings taught", () => {
     const of = (old: string, fresh: string, id = "foot") =>
       changesOf(part, [{ part: id, old, new: fresh, shares }]);
     expect(of("old", "new")).toEqual([change()]);
+    expect(of("new", "old")).toEqual([change({ old: 1, new: 0 })]);
     expect([of("old", "copy"), of("copy", "new"), of("old", "old"), of("old", "new", "sill")]).toEqual([
       [],
       [],

@@ -220,6 +220,30 @@ describe("a question about the car", () => {
     expect(carRows(read, {}, question)).not.toBe(rows);
     expect(carRows(beliefOf(marked, {}, []), {}, question)).toBe(rows);
   });
+  test("names no trim that ended a quarter of a year before the car was built", () => {
+    const { handbook } = compiled;
+    const ended = (to: string) =>
+      compiledFrom({
+        ...handbook,
+        cars: {
+          ...handbook.cars,
+          trims: ["base", "s", "early"].map((id) => ({
+            id,
+            name: id,
+            also: [],
+            models: [],
+            from: "1977-01",
+            to: id === "early" ? to : "1981-12",
+          })),
+        },
+      });
+    const named = (to: string) =>
+      carQuestions(ended(to), {}, late)
+        .find(({ field }) => field === "trim")
+        ?.answers.map(({ id }) => id);
+    expect(named("1978-10")).toEqual(["base", "s", "early"]);
+    expect(named("1978-09")).toEqual(["base", "s"]);
+  });
   test("about a trim takes all trims for as likely, and is none once the trim is known", () => {
     const asked = (car: CarDescription) => carQuestions(compiled, car, late).map(({ id }) => id);
     expect(asked({})).toEqual(["car.built", "car.trim"]);

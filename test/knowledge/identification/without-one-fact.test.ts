@@ -2,7 +2,7 @@
 import { describe, expect, test } from "vitest";
 import { yearInterval } from "../../../knowledge/calendar/interval.ts";
 import type { Report } from "../../../knowledge/evidence/report.ts";
-import { type Belief, beliefOf } from "../../../knowledge/identification/belief.ts";
+import { type Belief, beliefOf, factAlone } from "../../../knowledge/identification/belief.ts";
 import { type Classes, classesOf } from "../../../knowledge/identification/classes.ts";
 import { duelOf, duelOfVariants } from "../../../knowledge/identification/duel.ts";
 import { hingesOf } from "../../../knowledge/identification/hinges.ts";
@@ -130,6 +130,15 @@ describe("a fact taken out with the others left as they were weighed", () => {
       withoutFact(belief, lip).joint,
       belief.joint.map((log, h) => log - (own[h] ?? Number.NaN)),
     );
+  });
+  test("weighs by itself what it would weigh had nothing else been told, though it shares a cause with another", () => {
+    for (const fact of belief.facts.filter(({ feature }) => ["paint", "slot", "hole"].includes(feature))) {
+      const only = told.filter(({ feature }) => feature === fact.feature);
+      expectAlike(
+        factAlone(belief, fact),
+        beliefOf(book, car, only).evidence[0]?.logLikelihood ?? belief.joint,
+      );
+    }
   });
   test("that was never told changes nothing", () => {
     const stranger = { feature: "paint", reports: [sees("paint", "sharp")] };
