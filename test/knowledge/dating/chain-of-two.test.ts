@@ -6,6 +6,7 @@ import { chainVerdicts } from "../../../knowledge/dating/chain-verdicts.ts";
 import { overlapMonths, swapOddsPrior, widthPrior } from "../../../knowledge/dating/change-priors.ts";
 import { changeoverChain } from "../../../knowledge/dating/changeover-chain.ts";
 import { granted } from "../../support/granted.ts";
+import { risenBy } from "../../support/ramps-by-hand.ts";
 
 const production = new Map([
   [0, 30],
@@ -18,10 +19,6 @@ const seen = Array.from({ length: 22 }, (_, at): ChainSighting => {
   const variant = at === 4 || at === 19 ? Number(at < 12) : Number(at >= 11);
   return { id: `car-${at}`, variant, built, swap: 0.15, misread: 0.02 };
 });
-
-function risen(cell: number, start: number, width: number): number {
-  return width === 0 ? Number(cell >= start) : Math.min(1, Math.max(0, (cell + 0.5 - start) / width));
-}
 
 test("two kinds, a third of the cars known to the year only: the sum over all ramps, tolerance 1e-9", () => {
   const grid = cellGrid(window, production, 1) as CellGrid;
@@ -36,7 +33,7 @@ test("two kinds, a third of the cars known to the year only: the sum over all ra
             let [made, come] = [0, 0];
             for (let cell = lo; cell < hi; cell += 1) {
               made += grid.cars[cell] as number;
-              come += (grid.cars[cell] as number) * risen(cell, start, width);
+              come += (grid.cars[cell] as number) * risenBy(cell, start, width);
             }
             const share = variant === 1 ? come / made : 1 - come / made;
             const line = reportLine({ swap, misread }, swapOdds, replacements[variant] as number, 2);
@@ -89,4 +86,18 @@ test("verdicts are the same for cars alike, and differ with their swap, their re
   expect(verdicts.map(({ id }) => id)).toEqual(["a", "b", "c", "d", "e", "f"]);
   expect(verdicts[1]).toEqual({ ...verdicts[0], id: "b" });
   expect(new Set(verdicts.map(({ notAsBuilt }) => notAsBuilt)).size).toBe(5);
+});
+
+test("a chain is refused in words for a single variant and for a window that is none", () => {
+  expect(changeoverChain({ window, replacements: [1] }, [])).toEqual({
+    ok: false,
+    problem: { code: "out-of-range", message: "a changeover needs at least two variants" },
+  });
+  expect(changeoverChain({ window: { from: 3, to: 3 }, replacements: [1, 1] }, [])).toEqual({
+    ok: false,
+    problem: {
+      code: "no-window",
+      message: "the window of build dates is empty or longer than a century",
+    },
+  });
 });

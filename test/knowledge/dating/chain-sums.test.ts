@@ -14,6 +14,7 @@ import {
 } from "../../../knowledge/dating/change-priors.ts";
 import { changeoverChain } from "../../../knowledge/dating/changeover-chain.ts";
 import { granted } from "../../support/granted.ts";
+import { atLeastSoMany, risenBy } from "../../support/ramps-by-hand.ts";
 import { chanceFrom } from "../../support/random-tables.ts";
 
 const production = new Map([
@@ -26,10 +27,6 @@ const borders = grid.cells + 1;
 const widths = overlapMonths.map((months) => 2 * months);
 const replacements = [0.2, 0.5, 0.3];
 const ground = { grid, widths, replacements };
-
-function risen(cell: number, start: number, width: number): number {
-  return width === 0 ? Number(cell >= start) : Math.min(1, Math.max(0, (cell + 0.5 - start) / width));
-}
 
 /** Mean over the cars of the cells lo … hi − 1. */
 function over(lo: number, hi: number, shareAt: (cell: number) => number): number {
@@ -84,7 +81,7 @@ test("the mean share of what came after a change is the sum over its ramps", () 
     for (let cell = 0; cell < grid.cells; cell += 1) {
       let sum = 0;
       eachRamp((place, start, width) => {
-        sum += (chances[place] as number) * risen(cell, start, width);
+        sum += (chances[place] as number) * risenBy(cell, start, width);
       });
       expect(shares[change]?.[cell]).toBeCloseTo(sum, 9);
     }
@@ -111,7 +108,7 @@ describe("what sightings say of a ramp", () => {
         const gain = sharp.reduce((sum, group) => {
           if (group.lo < start || group.lo >= start + width) return sum;
           const { floor, slope } = lineOf(group);
-          const own = ownShare(group.variant - change, risen(group.lo, start, width));
+          const own = ownShare(group.variant - change, risenBy(group.lo, start, width));
           return sum + group.count * Math.log1p((slope * own) / floor);
         }, 0);
         expect(exact.ramps[change]?.[place]).toBeCloseTo(gain, 9);
@@ -151,7 +148,7 @@ describe("what sightings say of a ramp", () => {
       eachRamp((place, start, width) => {
         const gain = vague.reduce((sum, group) => {
           const { variant, lo, hi, count } = group;
-          const share = over(lo, hi, (cell) => risen(cell, start, width));
+          const share = over(lo, hi, (cell) => risenBy(cell, start, width));
           if (variant === change + 1)
             return sum + count * (logAt(group, share - meanOf(variant, lo, hi)) - atMeans(group));
           if (variant === change)
@@ -164,14 +161,6 @@ describe("what sightings say of a ramp", () => {
   });
 });
 
-/** At least k of n dates thrown evenly over the window lie in the first part of it. */
-function atLeast(k: number, n: number, part: number): number {
-  const choose = (of: number, r: number): number => (r === 0 ? 1 : (choose(of, r - 1) * (of - r + 1)) / r);
-  let sum = 0;
-  for (let j = k; j <= n; j += 1) sum += choose(n, j) * part ** j * (1 - part) ** (n - j);
-  return sum;
-}
-
 describe("a chain of three with imprecise dates", () => {
   const stated = [undefined, { ends: [{ at: 15, deviation: 3 }] }];
   const setting = { window, production, replacements: [2, 5, 3], cell: 0.5, stated };
@@ -183,7 +172,7 @@ describe("a chain of three with imprecise dates", () => {
     logMiddle: [undefined, borderPrior(halves, { ends: [{ at: 15, deviation: 3 }] }).map(Math.log)],
   };
   const even = [1, 2].map((k) =>
-    Float64Array.from({ length: grid.cells }, (_, cell) => atLeast(k, 2, (cell + 0.5) / grid.cells)),
+    Float64Array.from({ length: grid.cells }, (_, cell) => atLeastSoMany(k, 2, (cell + 0.5) / grid.cells)),
   );
   const settled = swapOddsPrior.map(({ swapOdds }): ChainPass => {
     const exact: ChainTerms = chainTerms(ground, groups, swapOdds);
@@ -255,19 +244,5 @@ describe("a chain of three with imprecise dates", () => {
       expect(chain.asBuilt[2]?.[cell]).toBeCloseTo(gone[cell] as number, 12);
     });
     expect([chain.from, chain.cell]).toEqual([0, 0.5]);
-  });
-});
-
-test("a chain is refused in words for a single variant and for a window that is none", () => {
-  expect(changeoverChain({ window, replacements: [1] }, [])).toEqual({
-    ok: false,
-    problem: { code: "out-of-range", message: "a changeover needs at least two variants" },
-  });
-  expect(changeoverChain({ window: { from: 3, to: 3 }, replacements: [1, 1] }, [])).toEqual({
-    ok: false,
-    problem: {
-      code: "no-window",
-      message: "the window of build dates is empty or longer than a century",
-    },
   });
 });
