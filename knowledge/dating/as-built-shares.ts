@@ -21,7 +21,7 @@ export function sharesOf(joint: Float64Array, widths: readonly number[], cells: 
     let settled = joint[row] as number;
     let next = 1;
     for (let cell = 0; cell < cells; cell += 1) {
-      while (next < cells && next <= cell - reach) {
+      while (next <= cell - reach) {
         settled += joint[row + next] as number;
         next += 1;
       }

@@ -49,7 +49,6 @@ function middlesOf({ ground: { grid, widths } }: ChainPosterior, ramp: Float64Ar
   const borders = grid.cells + 1;
   const middles = new Float64Array(2 * grid.cells + 1);
   ramp.forEach((chance, place) => {
-    if (chance === 0) return;
     const middle = 2 * (place % borders) + (widths[Math.floor(place / borders)] as number);
     middles[middle] = (middles[middle] as number) + chance;
   });

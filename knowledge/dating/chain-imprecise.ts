@@ -78,12 +78,13 @@ export function withImprecise(
   for (const group of groups) {
     const { variant, lo, hi, count } = group;
     if (hi - lo === 1) continue;
-    const line = reportLine(group, swapOdds, replacements[variant] ?? 0, replacements.length);
+    const line = reportLine(group, swapOdds, replacements[variant] as number, replacements.length);
     const name = profileName(grid.cars, lo, hi);
     const shares = known.get(name) ?? stretchShares(ground, lo, hi);
     known.set(name, shares);
-    const come = variant === 0 ? 1 : meanOver(ground, means[variant - 1], lo, hi);
-    const gone = variant === replacements.length - 1 ? 0 : meanOver(ground, means[variant], lo, hi);
+    const come = variant === 0 ? 1 : meanOver(ground, means[variant - 1] as Float64Array, lo, hi);
+    const gone =
+      variant === replacements.length - 1 ? 0 : meanOver(ground, means[variant] as Float64Array, lo, hi);
     const atMeans = logReport(line, come - gone);
     base += count * atMeans;
     const place = { borders, widths: widths.length, lo, count };
@@ -98,13 +99,13 @@ function logReport(line: ReportLine, share: number): number {
   return Math.log(line.floor + line.slope * Math.max(0, share));
 }
 
-function meanOver(ground: ChainGround, mean: Float64Array | undefined, lo: number, hi: number): number {
+function meanOver(ground: ChainGround, mean: Float64Array, lo: number, hi: number): number {
   let made = 0;
   let sum = 0;
   for (let cell = lo; cell < hi; cell += 1) {
     const cars = ground.grid.cars[cell] as number;
     made += cars;
-    sum += cars * (mean?.[cell] ?? 0);
+    sum += cars * (mean[cell] as number);
   }
   return sum / made;
 }
@@ -116,7 +117,7 @@ interface FactorPlace {
   readonly count: number;
 }
 
-/** Adds a factor as differences along the borders: the share is 1 left of the row and 0 right of it. */
+/** Adds a factor as differences along the borders: the share is 1 left of the row, and 0 at its last place and right of it. */
 function addFactor(
   added: Float64Array | undefined,
   shares: StretchShares,
@@ -125,16 +126,15 @@ function addFactor(
 ): void {
   if (!added) return;
   const whole = factor(1);
-  const none = factor(0);
   for (let w = 0; w < widths; w += 1) {
     const row = shares.rows[w] as Float64Array;
     const start = lo + (shares.first[w] as number);
     const at = w * borders;
     added[at] = (added[at] as number) + count * whole;
     let former = whole;
-    for (let index = 0; index <= row.length; index += 1) {
+    for (let index = 0; index < row.length; index += 1) {
       const border = Math.max(0, start + index);
-      const next = index === row.length ? none : factor(row[index] as number);
+      const next = factor(row[index] as number);
       if (border < borders) added[at + border] = (added[at + border] as number) + count * (next - former);
       former = next;
     }

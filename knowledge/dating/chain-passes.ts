@@ -19,7 +19,6 @@ export interface ChainPass {
 /** ln(eˣ + eʸ). */
 function logAdd(x: number, y: number): number {
   if (x === -Infinity) return y;
-  if (y === -Infinity) return x;
   return x > y ? x + Math.log1p(Math.exp(y - x)) : y + Math.log1p(Math.exp(x - y));
 }
 
@@ -27,7 +26,7 @@ function logAdd(x: number, y: number): number {
 export function chainPass(ground: ChainGround, terms: ChainTerms, priors: ChainPriors): ChainPass {
   const changes = terms.ramps.length;
   const weighted = terms.ramps.map((ramp, change) => weightedRamp(ground, ramp, priors, change));
-  const leaves: Float64Array[] = [leaveFirst(terms.pure[0])];
+  const leaves: Float64Array[] = [terms.pure[0] as Float64Array];
   for (let change = 0; change < changes; change += 1) {
     const arrived = arrivals(ground, leaves[change] as Float64Array, weighted[change] as Float64Array);
     leaves.push(stayUntil(arrived, terms.pure[change + 1] as Float64Array));
@@ -57,14 +56,9 @@ function weightedRamp(
   return ramp.map((gain, place) => {
     const width = widths[Math.floor(place / borders)] as number;
     const start = place % borders;
-    if (start + width > grid.cells) return -Infinity;
     const logPrior = priors.logWidth[Math.floor(place / borders)] as number;
     return gain + logPrior + (middle ? (middle[2 * start + width] as number) : 0);
   });
-}
-
-function leaveFirst(pure: Float64Array | undefined): Float64Array {
-  return Float64Array.from(pure ?? []);
 }
 
 /** Log weight of arriving at each border through some ramp. */

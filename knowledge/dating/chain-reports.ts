@@ -52,7 +52,7 @@ export function groupChain(
   }
   const counted = [...alike.values()].map((group): ChainGroup => {
     if (group.hi - group.lo === 1) return group;
-    const sharing = ofInterval.get(`${group.lo}-${group.hi}`) ?? 1;
+    const sharing = ofInterval.get(`${group.lo}-${group.hi}`) as number;
     return { ...group, count: wholeCount(group.count, 1 / (1 + (sharing - 1) * SHARED_DATE_ERROR)) / ONE };
   });
   return counted.sort(

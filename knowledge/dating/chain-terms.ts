@@ -32,13 +32,13 @@ export function chainTerms(ground: ChainGround, groups: readonly ChainGroup[], s
   for (const group of groups) {
     if (group.hi - group.lo !== 1) continue;
     const { variant, swap, misread, lo, count } = group;
-    const line = reportLine(group, swapOdds, replacements[variant] ?? 0, replacements.length);
+    const line = reportLine(group, swapOdds, replacements[variant] as number, replacements.length);
     const name = `${swap} ${misread} ${replacements[variant]}`;
     const gains = tables.get(name) ?? rampGains(widths, line);
     tables.set(name, gains);
     base += count * Math.log(line.floor);
-    const own = pure[variant];
-    if (own) own[lo + 1] = (own[lo + 1] as number) + count * Math.log1p(line.slope / line.floor);
+    const own = pure[variant] as Float64Array;
+    own[lo + 1] = (own[lo + 1] as number) + count * Math.log1p(line.slope / line.floor);
     addRamp(ramps[variant - 1], gains, widths, borders, lo, count, true);
     addRamp(ramps[variant], gains, widths, borders, lo, count, false);
   }
@@ -76,7 +76,7 @@ function addRamp(
     for (let start = first; start <= cell; start += 1) {
       const place = w * borders + start;
       const gain = row[isRising ? cell - start : width - 1 - cell + start] as number;
-      if (width > 0) ramp[place] = (ramp[place] as number) + count * gain;
+      ramp[place] = (ramp[place] as number) + count * gain;
     }
   }
 }

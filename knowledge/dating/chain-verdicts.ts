@@ -48,7 +48,7 @@ function verdictOf(posterior: ChainPosterior, kind: Kind): ReportVerdict {
 }
 
 function verdictTerms({ replacements }: ChainGround, kind: Kind, swapOdds: number) {
-  const share = replacements[kind.variant] ?? 0;
+  const share = replacements[kind.variant] as number;
   const { floor, slope } = reportLine(kind, swapOdds, share, replacements.length);
   const error = kind.misread / Math.max(1, replacements.length - 1);
   const readSwapped = error + (1 - kind.misread - error) * share;
@@ -63,24 +63,25 @@ function overShares(
   add: (weight: number, share: number) => void,
 ): void {
   const borders = grid.cells + 1;
-  const passed = (ramp: Float64Array | undefined, within: (chance: number, risen: number) => void) => {
+  const passed = (ramp: Float64Array, within: (chance: number, risen: number) => void) => {
     const before = { begun: 0, done: 0 };
     widths.forEach((width, w) => {
       for (let start = 0; start <= lo; start += 1) {
-        const chance = ramp?.[w * borders + start] ?? 0;
+        const chance = ramp[w * borders + start] as number;
         before.begun += chance;
         if (start + width <= lo) before.done += chance;
-        else if (chance > 0) within(chance, (lo - start + 0.5) / width);
+        else within(chance, (lo - start + 0.5) / width);
       }
     });
     return before;
   };
   const come =
-    variant === 0 ? { begun: 1, done: 1 } : passed(ramps[variant - 1], (chance, risen) => add(chance, risen));
+    variant === 0
+      ? { begun: 1, done: 1 }
+      : passed(ramps[variant - 1] as Float64Array, (chance, risen) => add(chance, risen));
+  const next = ramps[variant];
   const gone =
-    ramps[variant] === undefined
-      ? { begun: 0, done: 0 }
-      : passed(ramps[variant], (chance, risen) => add(chance, 1 - risen));
+    next === undefined ? { begun: 0, done: 0 } : passed(next, (chance, risen) => add(chance, 1 - risen));
   const alone = Math.max(0, come.done - gone.begun);
   add(alone, 1);
   add(Math.max(0, 1 - come.begun) + gone.done, 0);
@@ -91,7 +92,7 @@ function meanShareOver({ ground: { grid }, means }: ChainPosterior, { variant, l
   let fitted = 0;
   for (let cell = lo; cell < hi; cell += 1) {
     const cars = grid.cars[cell] as number;
-    const come = variant === 0 ? 1 : (means[variant - 1]?.[cell] ?? 0);
+    const come = variant === 0 ? 1 : ((means[variant - 1] as Float64Array)[cell] as number);
     made += cars;
     fitted += cars * Math.max(0, come - (means[variant]?.[cell] ?? 0));
   }

@@ -45,9 +45,8 @@ function walked(first: string, next: ReadonlyMap<string, string>): readonly stri
   return chain;
 }
 
-/** From the first kind that was seen to the last. */
+/** From the first kind that was seen to the last; nothing of a chain of which none was (−1 to 0). */
 function seenPart(chain: readonly string[], carsOf: (variant: string) => number): readonly string[] {
   const isSeen = (variant: string): boolean => carsOf(variant) > 0;
-  const first = chain.findIndex(isSeen);
-  return first < 0 ? [] : chain.slice(first, chain.findLastIndex(isSeen) + 1);
+  return chain.slice(chain.findIndex(isSeen), chain.findLastIndex(isSeen) + 1);
 }

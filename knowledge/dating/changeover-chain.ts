@@ -75,27 +75,24 @@ export function changeoverChain(
   const ground = chainGround(grid, setting);
   const priors = chainPriors(grid, setting);
   const groups = groupChain(grid, sightings, setting.replacements.length);
-  const passes = swapOddsPrior.map(({ swapOdds }) => settledPass(ground, priors, groups, swapOdds));
-  const odds = normaliseLogarithms(
-    passes.map(({ logEvidence }, index) => logEvidence + Math.log(swapOddsPrior[index]?.prior ?? 0)),
-  );
-  const chances = mixed(passes, odds);
+  const passes = swapOddsPrior.map(({ swapOdds, prior }) => {
+    const { logEvidence, chances: ramps } = settledPass(ground, priors, groups, swapOdds);
+    return { swapOdds, logarithm: logEvidence + Math.log(prior), ramps };
+  });
+  const odds = normaliseLogarithms(passes.map(({ logarithm }) => logarithm));
+  const byOdds = passes.map(({ swapOdds, ramps }, index) => ({
+    swapOdds,
+    chance: odds[index] as number,
+    ramps,
+  }));
+  const chances = setting.replacements.slice(1).map((_, change) => mixed(byOdds, change));
   const means = meanShares(ground, chances);
   return found({
     changeovers: chances.map((ramp) => described(ground, ramp)),
     from: grid.from,
     cell: grid.cell,
     asBuilt: setting.replacements.map((_, variant) => variantShares(means, variant, grid.cells)),
-    posterior: {
-      ground,
-      byOdds: swapOddsPrior.map(({ swapOdds }, index) => ({
-        swapOdds,
-        chance: odds[index] as number,
-        ramps: passes[index]?.chances ?? [],
-      })),
-      ramps: chances,
-      means,
-    },
+    posterior: { ground, byOdds, ramps: chances, means },
   });
 }
 
@@ -146,21 +143,20 @@ function evenSpread(ground: ChainGround): MeanShares {
   );
 }
 
-function mixed(passes: readonly ChainPass[], odds: Float64Array): readonly Float64Array[] {
-  const first = passes[0]?.chances ?? [];
-  return first.map((ramp, change) =>
-    ramp.map((_, place) =>
-      passes.reduce(
-        (sum, pass, index) => sum + (odds[index] as number) * (pass.chances[change]?.[place] ?? 0),
-        0,
-      ),
-    ),
-  );
+/** The ramps of a changeover with all factors on the odds of a swap together. */
+function mixed(byOdds: ChainPosterior["byOdds"], change: number): Float64Array {
+  const sums = new Float64Array(byOdds[0]?.ramps[change]?.length ?? 0);
+  for (const { chance, ramps } of byOdds) {
+    ramps[change]?.forEach((value, place) => {
+      sums[place] = (sums[place] as number) + chance * value;
+    });
+  }
+  return sums;
 }
 
 function variantShares(means: MeanShares, variant: number, cells: number): Float64Array {
   return Float64Array.from({ length: cells }, (_, cell) => {
-    const come = variant === 0 ? 1 : (means[variant - 1]?.[cell] ?? 0);
+    const come = variant === 0 ? 1 : ((means[variant - 1] as Float64Array)[cell] as number);
     return Math.max(0, come - (means[variant]?.[cell] ?? 0));
   });
 }
@@ -173,11 +169,10 @@ function described(ground: ChainGround, ramp: Float64Array): ChainChangeover {
   ramp.forEach((chance, place) => {
     const w = Math.floor(place / borders);
     const middle = 2 * (place % borders) + (widths[w] as number);
-    const overlap = overlaps[w];
-    if (chance > 0 && overlap) {
-      overlap.chance += chance;
-      middles[middle] = (middles[middle] as number) + chance;
-    }
+    const overlap = overlaps[w] as (typeof overlaps)[number];
+    overlap.chance += chance;
+    // Beyond the window there is no middle, and no chance of a ramp.
+    middles[middle] = (middles[middle] as number) + chance;
   });
   const run = shortestRun(middles, LEVEL);
   return {

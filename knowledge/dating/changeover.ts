@@ -14,6 +14,7 @@ import {
 } from "./dated-change.ts";
 import { type EndsOfUse, endsOfUse } from "./ends-of-use.ts";
 import type { JudgedSighting } from "./judged-sighting.ts";
+import type { ReportVerdict } from "./report-chance.ts";
 import { type ChangeoverSighting, type GroupedReports, groupReports } from "./report-groups.ts";
 import { found, type Refusal, type Result, refused } from "./result.ts";
 import { sightingVerdicts } from "./sighting-verdicts.ts";
@@ -104,14 +105,11 @@ function doubledSwaps(posterior: ChangeoverPosterior): number {
 
 function judgedSightings(
   grouped: GroupedReports,
-  verdicts: readonly { readonly notAsBuilt: number; readonly swapped: number }[],
+  verdicts: readonly ReportVerdict[],
 ): readonly JudgedSighting[] {
   return [...grouped.groupOf]
     .sort(([one], [other]) => (one < other ? -1 : 1))
-    .flatMap(([id, group]) => {
-      const verdict = verdicts[group];
-      return verdict ? [{ id, ...verdict }] : [];
-    });
+    .map(([id, group]) => ({ id, ...(verdicts[group] as ReportVerdict) }));
 }
 
 /** Whether the middle of what the handbook states lies outside the interval that the sightings give by themselves. */

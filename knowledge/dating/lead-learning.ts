@@ -61,13 +61,13 @@ export function learnLead(pairs: readonly DocumentedPair[], usual: LeadTime): Le
     0,
   );
   const sigma = chances.reduce(
-    (sum, chance, place) => sum + chance * (sigmas[place % SIGMA_STEPS]?.value ?? 0),
+    (sum, chance, place) => sum + chance * (sigmas[place % SIGMA_STEPS] as Step).value,
     0,
   );
   const run = shortestRun(byMedian, LEVEL);
   return {
     lead: { median: Math.exp(logMedian), sigma },
-    medianInterval: { from: medians[run.first]?.value ?? 0, to: medians[run.last]?.value ?? 0 },
+    medianInterval: { from: (medians[run.first] as Step).value, to: (medians[run.last] as Step).value },
     pairs: pairs.length,
   };
 }
@@ -86,11 +86,12 @@ function pairsAlike(
   return [...alike].sort(([one], [other]) => (one < other ? -1 : 1)).map(([, pair]) => pair);
 }
 
-function around(
-  centre: number,
-  deviation: number,
-  steps: number,
-): readonly { readonly value: number; readonly logPrior: number }[] {
+interface Step {
+  readonly value: number;
+  readonly logPrior: number;
+}
+
+function around(centre: number, deviation: number, steps: number): readonly Step[] {
   return Array.from({ length: steps }, (_, index) => {
     const away = REACH * ((2 * index) / (steps - 1) - 1);
     return { value: centre * Math.exp(deviation * away), logPrior: (-away * away) / 2 };

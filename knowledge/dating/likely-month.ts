@@ -29,7 +29,7 @@ export function likeliestMonth(
 ): LikelyMonth | undefined {
   const months = new Map<number, number>();
   weights.forEach((weight, place) => {
-    if (place === 0 || place === weights.length - 1 || weight === 0) return;
+    if (place === 0 || place === weights.length - 1) return;
     for (const side of [-0.25, 0.25]) {
       const month = Math.floor(instantAt(place + side));
       months.set(month, (months.get(month) ?? 0) + weight / 2);

@@ -28,16 +28,15 @@ export function doubledWhole(width: number): number {
 export function overlapProfile(cars: Float64Array, lo: number, hi: number, width: number): OverlapProfile {
   const first = Math.floor((1 - width) / 2) + 1;
   const last = Math.ceil(hi - lo - 0.5 + width / 2) - 1;
-  const parts = new Float64Array(Math.max(0, last - first + 1));
   let made = 0;
   for (let cell = lo; cell < hi; cell += 1) made += cars[cell] as number;
-  for (let index = 0; index < parts.length; index += 1) {
+  const parts = Float64Array.from({ length: last - first + 1 }, (_, index) => {
     const border = lo + first + index;
     let part = 0;
     for (let cell = lo; cell < hi; cell += 1)
       part += (cars[cell] as number) * doubledShare(cell - border, width);
-    parts[index] = part;
-  }
+    return part;
+  });
   return { first, parts, whole: made * doubledWhole(width) };
 }
 

@@ -61,7 +61,11 @@ export function groupReports(grid: CellGrid, sightings: readonly ChangeoverSight
   const groupOf = new Map<string, number>();
   const groups = sorted.map(({ ground, ids, count }, index): ReportGroup => {
     for (const id of ids) groupOf.set(id, index);
-    return { ...ground, count, units: unitsOf(ground, count, ofInterval.get(intervalName(ground)) ?? count) };
+    return {
+      ...ground,
+      count,
+      units: unitsOf(ground, count, ofInterval.get(intervalName(ground)) as number),
+    };
   });
   return { groups, groupOf, outside: outside.sort(byCodeUnit) };
 }

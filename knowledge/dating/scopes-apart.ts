@@ -27,7 +27,7 @@ interface Within {
 /** Trims within each market (or markets within each trim) that are apart, of those of which at least `least` cars were seen. */
 export function apartWithin(counted: CountedSuccession, within: Within): readonly ScopedShares[] {
   const { wider, only } = within;
-  const seen = [...counted.pairs.values()].filter(({ reports }) => reports.seen > 0);
+  const seen = [...counted.pairs.values()];
   const ids = [...new Set(seen.map((pair) => pair[wider]))].sort(byCodeUnit);
   return ids
     .filter((id) => only === undefined || id === only)
@@ -59,16 +59,14 @@ function apartInOne(
         sightings: pair.reports.seen,
         likelihoods: keptLikelihoods(pair.reports, counted.ground),
       }));
-      const found = changeoverOfGroups(setting, counted.ground, groups).filter(
-        ({ sightings }) => sightings >= least,
-      );
+      const found = changeoverOfGroups(setting, counted.ground, groups)
+        .map((one, at) => ({ ...one, pair: sorted[at] as CountedPair }))
+        .filter(({ sightings }) => sightings >= least);
       if (!areApart(found)) return [];
-      return found.flatMap(({ market: id, asBuilt }) => {
-        const pair = sorted.find((one) => one[narrower] === id);
-        return pair === undefined
-          ? []
-          : [{ scope: { trim: pair.trim, market: pair.market }, shares: asBuilt }];
-      });
+      return found.map(({ pair: { trim, market }, asBuilt }) => ({
+        scope: { trim, market },
+        shares: asBuilt,
+      }));
     },
   );
 }

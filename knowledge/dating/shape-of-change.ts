@@ -4,7 +4,7 @@ import { logSumExp, normaliseLogarithms } from "../numbers/log-sum-exp.ts";
 import { sharesOf } from "./as-built-shares.ts";
 import { borderLikelihoods, type LikelihoodGround } from "./border-likelihood.ts";
 import { type CellGrid, cellGrid } from "./cells.ts";
-import { evenlyReported, overlapMonths, widthPrior } from "./change-priors.ts";
+import { type Circumstance, evenlyReported, overlapMonths, widthPrior } from "./change-priors.ts";
 import type { AsBuiltShares } from "./changeover.ts";
 import { type ChangeoverSetting, EVEN_REPLACEMENTS } from "./dated-change.ts";
 import { reportChance, reportTerms } from "./report-chance.ts";
@@ -56,15 +56,14 @@ export function shapeOfChange(
   if (!grid) return refused("no-window", "the window of build dates is empty or longer than a century");
   const { groups } = groupReports(grid, sightings);
   const replacements = setting.replacements ?? EVEN_REPLACEMENTS;
-  const ground = (widths: readonly number[]): LikelihoodGround => {
-    return { grid, widths, circumstances: evenlyReported, replacements };
-  };
+  const even = { grid, circumstances: evenlyReported, replacements };
+  const ground = (widths: readonly number[]): LikelihoodGround => ({ ...even, widths });
   const evidences: Readonly<Record<ShapeOfChange, ShapeEvidence>> = {
     change: oneChange(ground(overlapMonths.filter((months) => months <= LONGEST_CHANGE)), groups),
     slow: oneChange(ground(SLOW_OVERLAPS), groups),
-    "both-throughout": steady(ground([0]), groups, STEADY_SHARES),
+    "both-throughout": steady(even, groups, STEADY_SHARES),
     "came-back": thereAndBack(ground(BACK_OVERLAPS), groups),
-    "carried-over": steady(ground([0]), groups, [0, 1]),
+    "carried-over": steady(even, groups, [0, 1]),
   };
   return found(weighed(grid, evidences));
 }
@@ -97,13 +96,13 @@ function oneChange(ground: LikelihoodGround, groups: readonly ReportGroup[]): Sh
   const borders = grid.cells + 1;
   const likelihoods = borderLikelihoods(ground, groups);
   const prior = widthPrior(widths).map(Math.log);
-  const inside = Math.log(Math.max(1, borders - 2));
+  const inside = Math.log(borders - 2);
   const logarithms = likelihoods.map((whole, place) => {
     const border = place % borders;
     if (border === 0 || border === borders - 1) return -Infinity;
     const row = Math.floor(place / borders);
-    const circumstance = circumstances[Math.floor(row / widths.length)]?.prior ?? 0;
-    return whole / UNITS_PER_NAT + Math.log(circumstance) + (prior[row % widths.length] as number) - inside;
+    const { prior: own } = circumstances[Math.floor(row / widths.length)] as Circumstance;
+    return whole / UNITS_PER_NAT + Math.log(own) + (prior[row % widths.length] as number) - inside;
   });
   const chances = normaliseLogarithms(logarithms);
   const joint = new Float64Array(widths.length * borders);
@@ -115,7 +114,7 @@ function oneChange(ground: LikelihoodGround, groups: readonly ReportGroup[]): Sh
 
 /** The same share of the new variant all through the window; the given shares equally likely beforehand. */
 function steady(
-  ground: LikelihoodGround,
+  ground: Omit<LikelihoodGround, "widths">,
   groups: readonly ReportGroup[],
   newShares: readonly number[],
 ): ShapeEvidence {

@@ -27,14 +27,16 @@ export function successionsOf(handbook: Handbook, part: PartKind): readonly Succ
       .filter((earlier) => earlier.id !== later.id && followed(earlier, later))
       .map((earlier): Succession => {
         const stated = statedChange(earlier.fitted, later.fitted);
-        const [old, fresh] = replacementsSold(part, [earlier.id, later.id]) ?? [];
+        const sold = replacementsSold(part, [earlier.id, later.id]);
         return {
           old: earlier.id,
           new: later.id,
           setting: {
             ...ground,
             ...(stated === undefined ? {} : { stated }),
-            ...(old === undefined || fresh === undefined ? {} : { replacements: { old, new: fresh } }),
+            ...(sold === undefined
+              ? {}
+              : { replacements: { old: sold[0] as number, new: sold[1] as number } }),
           },
         };
       }),

@@ -55,7 +55,7 @@ export function thereAndBack(ground: LikelihoodGround, groups: readonly ReportGr
   }
   const pairs = ((borders - 1 - APART) * (borders - 2 - APART)) / 2;
   return {
-    logEvidence: pairs > 0 && sum > 0 ? greatest + Math.log(sum / pairs) : -Infinity,
+    logEvidence: sum > 0 ? greatest + Math.log(sum / pairs) : -Infinity,
     shares: shares.map((share) => (sum > 0 ? share / sum : 0.5)),
   };
 }

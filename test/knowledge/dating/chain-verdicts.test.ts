@@ -141,6 +141,14 @@ describe("cars wanted between the kinds of a chain", () => {
     expect(chainCarsWanted(chain, 2)).toEqual([]);
   });
 
+  test("no car is wanted from a year in which none was built", () => {
+    const production = new Map([0, 1, 2, 3, 4, 5].map((year) => [year, year === 2 ? 0 : 50]));
+    const idle = granted(changeoverChain({ ...years, production }, cars));
+    const asked = chainCarsWanted(idle, 0).map(({ built }) => Math.floor(built.from / 12));
+    expect(asked).toHaveLength(60);
+    expect(asked).not.toContain(2);
+  });
+
   test("a wanted car that comes in narrows the change more than one from a month far away", () => {
     const [best] = chainCarsWanted(chain, 0);
     const widthWith = (built: { from: number; to: number }, variant: number) => {
