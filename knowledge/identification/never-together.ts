@@ -20,14 +20,10 @@ export function neverTogether(compiled: CompiledPart, facts: readonly Fact[]): R
     return shares ? [{ feature: fact.feature, shares }] : [];
   });
   const partners = new Map<string, string>();
-  seen.forEach((one, index) => {
-    for (const other of seen.slice(index + 1)) {
-      if (partners.has(one.feature) && partners.has(other.feature)) continue;
-      if (!areForeign(one.shares, other.shares)) continue;
-      if (!partners.has(one.feature)) partners.set(one.feature, other.feature);
-      if (!partners.has(other.feature)) partners.set(other.feature, one.feature);
-    }
-  });
+  for (const { feature, shares } of seen) {
+    const other = seen.find((one) => areForeign(one.shares, shares));
+    if (other) partners.set(feature, other.feature);
+  }
   return partners;
 }
 

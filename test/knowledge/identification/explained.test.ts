@@ -178,6 +178,7 @@ describe("facts that fit the best variant worst", () => {
       .map(({ feature }) => feature);
     expect(against.length).toBeGreaterThan(3);
     expect(misfitsOf(belief, 0)).toEqual(against.slice(0, 3));
+    expect(misfitsOf(belief, compiled.part.variants.length)).toEqual([]);
   });
   test("are told from one fifth on for what is in no handbook", () => {
     const strange = identify(compiled, {

@@ -331,6 +331,39 @@ describe("two states that no kind shows together", () => {
     expect(pairs(sees("housing", "cast"), sees("groove", "square"))).toEqual([]);
     expect(pairs(sees("housing", "moulded"), sees("paint", "black"))).toEqual([]);
   });
+  test("are named the first of several in the handbook's order, whichever comes first", () => {
+    const three = compiledFrom(
+      smallHandbook({
+        features: ["housing", "groove", "screw"].map((id) => stateFeature(id, ["old", "new"])),
+        variants: ["old", "new"].map((id) =>
+          variant(id, {
+            origin: "service",
+            tells: { housing: { [id]: "always" }, groove: { [id]: "always" }, screw: { [id]: "always" } },
+          }),
+        ),
+      }),
+    );
+    const partners = (...states: readonly string[]) => [
+      ...neverTogether(
+        three,
+        factsOf(
+          three,
+          ["housing", "groove", "screw"].map((id, index) => sees(id, states[index] ?? "")),
+        ),
+      ),
+    ];
+    expect(partners("old", "new", "new").sort()).toEqual([
+      ["groove", "housing"],
+      ["housing", "groove"],
+      ["screw", "housing"],
+    ]);
+    expect(partners("old", "old", "new").sort()).toEqual([
+      ["groove", "screw"],
+      ["housing", "screw"],
+      ["screw", "housing"],
+    ]);
+    expect(partners("old", "old", "old")).toEqual([]);
+  });
   test("are at home on some kind each, seen by somebody who looked, and seen alike by all", () => {
     expect(pairs(sees("housing", "none"), sees("groove", "square"))).toEqual([]);
     expect(pairs(sees("housing", "moulded", { certainty: 0.74 }), sees("groove", "square"))).toEqual([]);
