@@ -17,6 +17,9 @@ import { withMonthOfBuild } from "./month-of-build.ts";
 
 const supposing = /^\W*(and |but |so |let'?s )?(what if|suppose|supposing|imagine)\b/i;
 
+/** Sizes side by side are told in a line. A story is not read a second time for them: its bare figures are left aside. */
+const longestList = 400;
+
 /** What the words say where the dialogue now stands. */
 export function readWords(knowledge: Knowledge, text: string, context: ReadingContext): MessageReading {
   const read = withStatedMisbeliefs(readMessage(text, knowledge.lexicon, context));
@@ -27,7 +30,8 @@ export function readWords(knowledge: Knowledge, text: string, context: ReadingCo
   if (read.intents.length === 0 && whenAsked.test(text))
     return { ...read, findings: [], car: [], intents: [kindsOf(read)], isOpaque: false };
   const { askedFeature: _, ...unasked } = context;
-  const named = () => readMessage(text, knowledge.lexicon, unasked).findings;
+  const named = () =>
+    text.length > longestList ? [] : readMessage(text, knowledge.lexicon, unasked).findings;
   const spoken = { ...read, findings: soundFindings(knowledge.handbook, read, named) };
   const answered = answerOfCar(text, knowledge.lexicon, context, spoken);
   const car = withMonthOfBuild(text, answered.length === 0 ? spoken.car : answered, context.built);
